@@ -1,0 +1,22 @@
+//! What is really in the jar: quantities, formulas, composition, scaling, chemistry.
+//!
+//! **Owns** every computation Stillroom makes and every rule about when an answer may be given.
+//!
+//! **Must not know** where materials are stored (it is handed a [`MaterialSource`]), how text is worded for a
+//! person (it returns codes and values), or that a browser exists. It does no input or output, reads no clock and
+//! draws no random number: what it needs of these is passed in.
+//!
+//! # Invariants
+//! - A percent, a mass or a price is a [`rust_decimal::Decimal`] in a newtype; nothing is compared with an epsilon.
+//! - Only `checked_` arithmetic touches a number a person typed: no input panics.
+//! - Physics is `f64`, entered and left through named conversions; outside an equation's valid range the answer is an
+//!   error, never an extrapolated number.
+#![forbid(unsafe_code)]
+
+pub mod formula;
+pub mod material;
+pub mod quantity;
+
+pub use formula::{Amount, Formula, Line, LineId, Phase, PhaseId, PhaseKind};
+pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
+pub use quantity::{Density, Grams, Millilitres, Money, Percent, QuantityError};

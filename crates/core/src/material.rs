@@ -1,0 +1,281 @@
+//! Materials and the constituents they bring.
+
+use crate::formula::{Amount, PhaseKind};
+use crate::quantity::Density;
+use core::fmt;
+use core::str::FromStr;
+use serde::{Deserialize, Serialize};
+
+/// A reference to something a maker can weigh out. Written `c101`, `o5f3a…` or `f9c01…`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+pub enum MaterialId {
+    /// A material of the catalogue, by its number. Numbers are never reused.
+    Catalogue(u32),
+    /// A material the maker described on this device.
+    Own(u64),
+    /// Another formula, used as a material.
+    Formula(u64),
+}
+
+/// A text that names no material.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("`{0}` is no material reference")]
+pub struct UnknownReference(pub String);
+
+impl fmt::Display for MaterialId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Catalogue(number) => write!(f, "c{number}"),
+            Self::Own(number) => write!(f, "o{number:016x}"),
+            Self::Formula(number) => write!(f, "f{number:016x}"),
+        }
+    }
+}
+
+impl FromStr for MaterialId {
+    type Err = UnknownReference;
+    fn from_str(text: &str) -> Result<Self, UnknownReference> {
+        let unknown = || UnknownReference(text.chars().take(32).collect());
+        let (kind, number) = text.split_at_checked(1).ok_or_else(unknown)?;
+        let wide = |number: &str| u64::from_str_radix(number, 16).map_err(|_| unknown());
+        match kind {
+            "c" => number.parse().map(Self::Catalogue).map_err(|_| unknown()),
+            "o" => wide(number).map(Self::Own),
+            "f" => wide(number).map(Self::Formula),
+            _ => Err(unknown()),
+        }
+    }
+}
+
+impl TryFrom<String> for MaterialId {
+    type Error = UnknownReference;
+    fn try_from(text: String) -> Result<Self, UnknownReference> {
+        text.parse()
+    }
+}
+
+impl From<MaterialId> for String {
+    fn from(id: MaterialId) -> Self {
+        id.to_string()
+    }
+}
+
+/// A reference to one INCI-named substance.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum ConstituentId {
+    /// A constituent of the catalogue, by its number. Numbers are never reused.
+    Catalogue(u32),
+    /// A substance the maker named on this device.
+    Own(u64),
+}
+
+/// One INCI-named substance, as it ends up in the product.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Constituent {
+    /// Stable reference.
+    pub id: ConstituentId,
+    /// Name by the International Nomenclature of Cosmetic Ingredients.
+    pub inci: String,
+    /// What it is, for the jar and for checks.
+    pub class: Class,
+}
+
+/// What the maker weighs out: a simple substance, or a composite with a stated composition.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Material {
+    /// Stable reference.
+    pub id: MaterialId,
+    /// Common name, as a maker says it.
+    pub name: String,
+    /// What it is, for search and filters.
+    pub class: Class,
+    /// Phase it usually goes into.
+    pub usual_phase: PhaseKind,
+    /// Mass per volume at room temperature, where known.
+    pub density: Option<Density>,
+    /// What it is made of.
+    pub makeup: Makeup,
+}
+
+/// What a material is made of.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Makeup {
+    /// One constituent and nothing else.
+    Simple(ConstituentId),
+    /// Other materials in stated amounts.
+    Composite(Vec<Part>),
+}
+
+/// One part of a composite.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Part {
+    /// The material that goes in.
+    pub material: MaterialId,
+    /// How much of it.
+    pub amount: Amount,
+}
+
+/// Where materials and constituents are looked up. The catalogue, the maker's own shelf and a test's handful of
+/// materials all answer this.
+pub trait MaterialSource {
+    /// The material behind a reference.
+    fn material(&self, id: MaterialId) -> Option<&Material>;
+    /// The constituent behind a reference.
+    fn constituent(&self, id: ConstituentId) -> Option<&Constituent>;
+}
+
+/// What a material or constituent is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+#[non_exhaustive]
+pub enum Class {
+    /// Water and aqueous distillates.
+    Water,
+    /// Binds water: glycerin, betaine, sodium lactate.
+    Humectant,
+    /// Carries or dissolves: ethanol, propanediol, triacetin.
+    Solvent,
+    /// Gums, polymers and clays that thicken water.
+    Thickener,
+    /// Liquid vegetable oils.
+    Oil,
+    /// Solid or soft vegetable fats.
+    Butter,
+    /// Emollient esters, hydrocarbons and silicones that flow.
+    Emollient,
+    /// Waxes.
+    Wax,
+    /// Cetyl alcohol and its kin.
+    FattyAlcohol,
+    /// Stearic acid and its kin.
+    FattyAcid,
+    /// Emulsifiers and solubilisers.
+    Emulsifier,
+    /// Cleansing and foaming surfactants.
+    Surfactant,
+    /// What the product is made for.
+    Active,
+    /// Botanical extracts.
+    Extract,
+    /// Proteins and their hydrolysates.
+    Protein,
+    /// Preservatives and what is used to boost them.
+    Preservative,
+    /// Binds metal ions.
+    Chelator,
+    /// Slows rancidity.
+    Antioxidant,
+    /// Acids, bases and buffers.
+    PhAdjuster,
+    /// Salts that are none of the above.
+    Salt,
+    /// Essential oils.
+    EssentialOil,
+    /// Other fragrance.
+    Fragrance,
+    /// Pigments and dyes.
+    Colourant,
+    /// Clays, powders and other minerals.
+    Mineral,
+    /// Scrub particles.
+    Exfoliant,
+    /// None of the above.
+    Other,
+}
+
+/// A layer of the jar: classes a maker reads together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Layer {
+    /// Water from every source.
+    Water,
+    /// Humectants and solvents that mix with water.
+    Humectants,
+    /// What thickens water.
+    Thickeners,
+    /// Oils and liquid emollients.
+    Oils,
+    /// Butters, waxes, fatty alcohols and acids.
+    Solids,
+    /// Emulsifiers and solubilisers.
+    Emulsifiers,
+    /// Cleansing surfactants.
+    Surfactants,
+    /// Actives, extracts and proteins.
+    Actives,
+    /// Preservatives.
+    Preservatives,
+    /// Essential oils and fragrance.
+    Fragrance,
+    /// Minerals, colourants and scrubs.
+    Minerals,
+    /// Chelators, antioxidants, acids, salts and the rest.
+    Helpers,
+}
+
+impl Class {
+    /// Every class, in the order a list shows them.
+    pub const ALL: [Self; 26] = [
+        Self::Water,
+        Self::Humectant,
+        Self::Solvent,
+        Self::Thickener,
+        Self::Oil,
+        Self::Butter,
+        Self::Emollient,
+        Self::Wax,
+        Self::FattyAlcohol,
+        Self::FattyAcid,
+        Self::Emulsifier,
+        Self::Surfactant,
+        Self::Active,
+        Self::Extract,
+        Self::Protein,
+        Self::Preservative,
+        Self::Chelator,
+        Self::Antioxidant,
+        Self::PhAdjuster,
+        Self::Salt,
+        Self::EssentialOil,
+        Self::Fragrance,
+        Self::Colourant,
+        Self::Mineral,
+        Self::Exfoliant,
+        Self::Other,
+    ];
+
+    /// The layer of the jar this class is drawn in.
+    #[must_use]
+    pub const fn layer(self) -> Layer {
+        match self {
+            Self::Water => Layer::Water,
+            Self::Humectant | Self::Solvent => Layer::Humectants,
+            Self::Thickener => Layer::Thickeners,
+            Self::Oil | Self::Emollient => Layer::Oils,
+            Self::Butter | Self::Wax | Self::FattyAlcohol | Self::FattyAcid => Layer::Solids,
+            Self::Emulsifier => Layer::Emulsifiers,
+            Self::Surfactant => Layer::Surfactants,
+            Self::Active | Self::Extract | Self::Protein => Layer::Actives,
+            Self::Preservative => Layer::Preservatives,
+            Self::EssentialOil | Self::Fragrance => Layer::Fragrance,
+            Self::Colourant | Self::Mineral | Self::Exfoliant => Layer::Minerals,
+            Self::Chelator | Self::Antioxidant | Self::PhAdjuster | Self::Salt | Self::Other => Layer::Helpers,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_reference_reads_back_as_it_was_written() {
+        for id in [MaterialId::Catalogue(101), MaterialId::Own(u64::MAX), MaterialId::Formula(7)] {
+            assert_eq!(id.to_string().parse(), Ok(id));
+        }
+        for wrong in ["", "c", "x1", "c-1", "ö1", "c99999999999"] {
+            assert!(wrong.parse::<MaterialId>().is_err(), "{wrong}");
+        }
+    }
+}
