@@ -15,7 +15,9 @@
 
 pub mod formula;
 pub mod material;
+pub mod number;
 pub mod quantity;
+pub mod unit;
 
 pub use formula::{Amount, Formula, Line, LineId, Phase, PhaseId, PhaseKind};
 pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
