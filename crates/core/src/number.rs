@@ -283,11 +283,10 @@ fn read_number(number: &str, whole_text: &str, mark: DecimalMark) -> Result<Deci
     let marks: Vec<(usize, char)> =
         body.char_indices().filter(|(_, character)| matches!(character, '.' | ',')).collect();
     let (whole, fraction, fraction_mark) = match marks.last() {
-        None => (body, "", None),
         Some(&(at, last)) if marks.iter().filter(|(_, character)| *character == last).count() == 1 => {
             (&body[..at], &body[at + 1..], Some(last))
         }
-        Some(_) => (body, "", None),
+        None | Some(_) => (body, "", None),
     };
     if !fraction.chars().all(|character| character.is_ascii_digit()) {
         return Err(not_a_number());
