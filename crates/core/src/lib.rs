@@ -16,6 +16,7 @@
 pub mod apportion;
 pub mod balance;
 pub mod composition;
+pub mod evaluation;
 pub mod formula;
 pub mod material;
 pub mod number;
