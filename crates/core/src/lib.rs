@@ -13,6 +13,7 @@
 //!   error, never an extrapolated number.
 #![forbid(unsafe_code)]
 
+pub mod arithmetic;
 pub mod formula;
 pub mod material;
 pub mod quantity;
