@@ -14,6 +14,7 @@
 #![forbid(unsafe_code)]
 
 pub mod apportion;
+pub mod arithmetic;
 pub mod balance;
 pub mod composition;
 pub mod evaluation;

@@ -50,8 +50,7 @@ impl Offer {
     /// The fallback, if everything it needs is there.
     fn from_source(&self) -> Option<WasmToolchain> {
         let linker = self.wasm_linker.clone()?;
-        (self.system_compiler && self.system_library_source)
-            .then_some(WasmToolchain::FromSource { linker })
+        (self.system_compiler && self.system_library_source).then_some(WasmToolchain::FromSource { linker })
     }
 }
 
@@ -69,9 +68,7 @@ pub fn wasm_toolchain() -> Result<WasmToolchain> {
     if offer.rustup {
         say("wasm target: not installed, asking rustup to add it");
         let mut add = Command::new("rustup");
-        if run(add.args(["target", "add", TARGET])).is_ok()
-            && sysroot("rustc").is_some_and(|root| has_target(&root))
-        {
+        if run(add.args(["target", "add", TARGET])).is_ok() && sysroot("rustc").is_some_and(|root| has_target(&root)) {
             say("wasm target: added by rustup");
             return Ok(WasmToolchain::Added);
         }
@@ -93,13 +90,9 @@ impl WasmToolchain {
         if let Some(home) = cargo_home() {
             remaps.push((home, "cargo"));
         }
-        let flags: Vec<String> = remaps
-            .iter()
-            .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
-            .collect();
-        command
-            .arg("--config")
-            .arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
+        let flags: Vec<String> =
+            remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();
+        command.arg("--config").arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
         if let Self::FromSource { linker } = self {
             command
                 .env("RUSTC", "/usr/bin/rustc")
@@ -126,17 +119,11 @@ fn toml_array(words: &[String]) -> String {
 }
 
 fn cargo_home() -> Option<PathBuf> {
-    std::env::var_os("CARGO_HOME")
-        .map(PathBuf::from)
-        .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")))
+    std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| std::env::home_dir().map(|home| home.join(".cargo")))
 }
 
 fn sysroot(compiler: &str) -> Option<PathBuf> {
-    let output = Command::new(compiler)
-        .args(["--print", "sysroot"])
-        .stderr(Stdio::null())
-        .output()
-        .ok()?;
+    let output = Command::new(compiler).args(["--print", "sysroot"]).stderr(Stdio::null()).output().ok()?;
     Some(PathBuf::from(String::from_utf8(output.stdout).ok()?.trim()))
 }
 
@@ -149,10 +136,7 @@ fn has_target(sysroot: &Path) -> bool {
 pub fn ensure_component(workspace: &Workspace, subcommand: &str, component: &str) -> Result<()> {
     let answers = |workspace: &Workspace| {
         let mut command = workspace.cargo();
-        command
-            .args([subcommand, "--version"])
-            .stdout(Stdio::null())
-            .stderr(Stdio::null());
+        command.args([subcommand, "--version"]).stdout(Stdio::null()).stderr(Stdio::null());
         command.status().is_ok_and(|status| status.success())
     };
     if answers(workspace) {
@@ -165,18 +149,13 @@ pub fn ensure_component(workspace: &Workspace, subcommand: &str, component: &str
     if answers(workspace) {
         return Ok(());
     }
-    bail!(
-        "{component} is missing. Install it: rustup component add {component} (or apt-get install rust-{component})"
-    )
+    bail!("{component} is missing. Install it: rustup component add {component} (or apt-get install rust-{component})")
 }
 
 /// Makes sure that programs of Debian's packages are there. Installs them as root on Debian and its kin; anywhere else
 /// says what to install.
 pub fn ensure_programs(wanted: &[(&str, &str)]) -> Result<()> {
-    let missing: Vec<_> = wanted
-        .iter()
-        .filter(|(program, _)| !exists(program))
-        .collect();
+    let missing: Vec<_> = wanted.iter().filter(|(program, _)| !exists(program)).collect();
     if missing.is_empty() {
         return Ok(());
     }
@@ -194,29 +173,18 @@ pub fn ensure_programs(wanted: &[(&str, &str)]) -> Result<()> {
         bail!(
             "{program} is missing. On Debian: sudo apt-get install -y {list}. Elsewhere install what `{package}` is called \
              there{}",
-            if program.contains("chromium") {
-                " and set CHROME_PATH to the browser"
-            } else {
-                ""
-            }
+            if program.contains("chromium") { " and set CHROME_PATH to the browser" } else { "" }
         );
     }
     Ok(())
 }
 
 fn exists(program: &str) -> bool {
-    if program.contains('/') {
-        Path::new(program).is_file()
-    } else {
-        is_on_path(program)
-    }
+    if program.contains('/') { Path::new(program).is_file() } else { is_on_path(program) }
 }
 
 fn is_root() -> bool {
-    Command::new("id")
-        .arg("-u")
-        .output()
-        .is_ok_and(|output| output.stdout.trim_ascii() == b"0")
+    Command::new("id").arg("-u").output().is_ok_and(|output| output.stdout.trim_ascii() == b"0")
 }
 
 /// The browser the tests drive.
@@ -244,26 +212,21 @@ pub fn ensure_node_packages(workspace: &Workspace) -> Result<()> {
         bail!("Node {} is too old: 18 or newer is needed", version.trim());
     }
     let folder = workspace.node_side();
-    let lock = std::fs::read(folder.join("package-lock.json"))
-        .context("package-lock.json cannot be read")?;
+    let lock = std::fs::read(folder.join("package-lock.json")).context("package-lock.json cannot be read")?;
     let stamp = folder.join("node_modules/.installed-from");
     if std::fs::read(&stamp).is_ok_and(|installed| installed == lock) {
         return Ok(());
     }
     say("installing the Node packages of tests/browser");
     let mut install = Command::new("npm");
-    run(install
-        .current_dir(&folder)
-        .args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
+    run(install.current_dir(&folder).args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
     std::fs::write(&stamp, lock)?;
     Ok(())
 }
 
 /// wasm-opt, if Node and its package are already there.
 pub fn wasm_opt(workspace: &Workspace) -> Option<Command> {
-    let script = workspace
-        .node_side()
-        .join("node_modules/binaryen/bin/wasm-opt");
+    let script = workspace.node_side().join("node_modules/binaryen/bin/wasm-opt");
     if !script.is_file() || !is_on_path("node") {
         return None;
     }
@@ -285,23 +248,11 @@ mod tests {
             ..Offer::default()
         };
         let linker = "wasm-ld-19".to_owned();
-        assert_eq!(
-            whole.from_source(),
-            Some(WasmToolchain::FromSource { linker })
-        );
+        assert_eq!(whole.from_source(), Some(WasmToolchain::FromSource { linker }));
         for part in [
-            Offer {
-                system_compiler: false,
-                ..whole.clone()
-            },
-            Offer {
-                system_library_source: false,
-                ..whole.clone()
-            },
-            Offer {
-                wasm_linker: None,
-                ..whole
-            },
+            Offer { system_compiler: false, ..whole.clone() },
+            Offer { system_library_source: false, ..whole.clone() },
+            Offer { wasm_linker: None, ..whole },
         ] {
             assert_eq!(part.from_source(), None);
         }
@@ -310,8 +261,7 @@ mod tests {
     #[test]
     fn flags_survive_paths_with_spaces_and_quotes() {
         let flags = ["--remap-path-prefix=/a b/\"c\"\\d=x".to_owned()];
-        let parsed: toml::Table =
-            toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
+        let parsed: toml::Table = toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
         assert_eq!(parsed["flags"][0].as_str(), Some(flags[0].as_str()));
     }
 
