@@ -162,6 +162,7 @@ fn generate_bindings(workspace: &Workspace, wasm: &Path) -> Result<Files> {
         .web(true)?
         .typescript(true)
         .omit_default_module_path(false)
+        .remove_name_section(true)
         .remove_producers_section(true)
         .out_name("stillroom");
     bindgen

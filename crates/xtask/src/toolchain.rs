@@ -1,7 +1,7 @@
 //! What the commands need on the machine: the wasm target, Node, wasm-opt, a browser. Each is found, or installed where
 //! that can be done without asking, or named exactly.
 
-use crate::workspace::{Workspace, capture, is_on_path, run, say};
+use crate::workspace::{Workspace, is_on_path, run, say};
 use anyhow::{Context, Result, bail};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -229,26 +229,89 @@ pub fn chromedriver() -> String {
     std::env::var("CHROMEDRIVER").unwrap_or_else(|_| "/usr/bin/chromedriver".to_owned())
 }
 
-/// Makes sure that Node and the packages of `tests/browser` are there.
-pub fn ensure_node_packages(workspace: &Workspace) -> Result<()> {
+/// The oldest Node that the packages of `tests/browser` accept.
+const OLDEST_NODE: u32 = 20;
+/// What is fetched as a package where the system's Node is older than that.
+const FETCHED_NODE: &str = "22.23.3";
+
+/// Makes sure that Node is there and new enough, and returns the program.
+fn ensure_node(workspace: &Workspace) -> Result<PathBuf> {
     ensure_programs(&[("node", "nodejs"), ("npm", "npm")])?;
-    let version = capture(Command::new("node").arg("--version"))?;
-    let major: u32 = version
-        .trim()
-        .trim_start_matches('v')
-        .split('.')
-        .next()
-        .and_then(|major| major.parse().ok())
-        .with_context(|| format!("`node --version` answered `{}`", version.trim()))?;
-    if major < 18 {
-        bail!("Node {} is too old: 18 or newer is needed", version.trim());
+    if let Some(node) = node(workspace) {
+        return Ok(node);
     }
+    let architecture = match std::env::consts::ARCH {
+        "x86_64" => "x64",
+        "aarch64" => "arm64",
+        other => bail!(
+            "Node is older than {OLDEST_NODE}, and none is packaged for {other}: install a newer one"
+        ),
+    };
+    say(&format!(
+        "Node is older than {OLDEST_NODE}: fetching {FETCHED_NODE} as a package"
+    ));
+    let folder = fetched_node(workspace);
+    std::fs::create_dir_all(&folder)?;
+    run(Command::new("npm")
+        .args([
+            "install",
+            "--no-save",
+            "--ignore-scripts",
+            "--no-audit",
+            "--no-fund",
+            "--prefix",
+        ])
+        .arg(&folder)
+        .arg(format!(
+            "node-{}-{architecture}@{FETCHED_NODE}",
+            std::env::consts::OS
+        )))?;
+    node(workspace).with_context(|| format!("install Node {OLDEST_NODE} or newer"))
+}
+
+fn fetched_node(workspace: &Workspace) -> PathBuf {
+    workspace.target.join("xtask/node")
+}
+
+/// Node, if one that is new enough is already there.
+pub fn node(workspace: &Workspace) -> Option<PathBuf> {
+    let fetched = std::fs::read_dir(fetched_node(workspace).join("node_modules"))
+        .into_iter()
+        .flatten()
+        .flatten()
+        .map(|package| package.path().join("bin/node"));
+    std::iter::once(PathBuf::from("node"))
+        .chain(fetched)
+        .find(|program| {
+            Command::new(program)
+                .arg("--version")
+                .output()
+                .is_ok_and(|output| {
+                    major_version(&String::from_utf8_lossy(&output.stdout))
+                        .is_some_and(|major| major >= OLDEST_NODE)
+                })
+        })
+}
+
+fn major_version(answer: &str) -> Option<u32> {
+    answer
+        .trim()
+        .strip_prefix('v')?
+        .split('.')
+        .next()?
+        .parse()
+        .ok()
+}
+
+/// Makes sure that Node and the packages of `tests/browser` are there, and returns the program.
+pub fn ensure_node_packages(workspace: &Workspace) -> Result<PathBuf> {
+    let node = ensure_node(workspace)?;
     let folder = workspace.node_side();
     let lock = std::fs::read(folder.join("package-lock.json"))
         .context("package-lock.json cannot be read")?;
     let stamp = folder.join("node_modules/.installed-from");
     if std::fs::read(&stamp).is_ok_and(|installed| installed == lock) {
-        return Ok(());
+        return Ok(node);
     }
     say("installing the Node packages of tests/browser");
     let mut install = Command::new("npm");
@@ -256,7 +319,7 @@ pub fn ensure_node_packages(workspace: &Workspace) -> Result<()> {
         .current_dir(&folder)
         .args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
     std::fs::write(&stamp, lock)?;
-    Ok(())
+    Ok(node)
 }
 
 /// wasm-opt, if Node and its package are already there.
@@ -264,10 +327,10 @@ pub fn wasm_opt(workspace: &Workspace) -> Option<Command> {
     let script = workspace
         .node_side()
         .join("node_modules/binaryen/bin/wasm-opt");
-    if !script.is_file() || !is_on_path("node") {
+    if !script.is_file() {
         return None;
     }
-    let mut command = Command::new("node");
+    let mut command = Command::new(node(workspace)?);
     command.arg(script);
     Some(command)
 }
@@ -313,6 +376,13 @@ mod tests {
         let parsed: toml::Table =
             toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
         assert_eq!(parsed["flags"][0].as_str(), Some(flags[0].as_str()));
+    }
+
+    #[test]
+    fn the_age_of_node_is_read_from_its_answer() {
+        assert_eq!(major_version("v20.20.2\n"), Some(20));
+        assert_eq!(major_version("v9.1.0"), Some(9));
+        assert_eq!(major_version("node: not found"), None);
     }
 
     #[test]
