@@ -31,20 +31,13 @@ impl Arguments {
     /// Takes an option with its value, written `--name value` or `--name=value`.
     pub fn option<T: FromStr>(&mut self, name: &str) -> Result<Option<T>> {
         let joined = format!("{name}=");
-        let Some(place) = self
-            .0
-            .iter()
-            .position(|word| word == name || word.starts_with(&joined))
-        else {
+        let Some(place) = self.0.iter().position(|word| word == name || word.starts_with(&joined)) else {
             return Ok(None);
         };
         let word = self.0.remove(place).unwrap_or_default();
         let value = match word.strip_prefix(&joined) {
             Some(value) => value.to_owned(),
-            None => self
-                .0
-                .remove(place)
-                .with_context(|| format!("{name} needs a value"))?,
+            None => self.0.remove(place).with_context(|| format!("{name} needs a value"))?,
         };
         match value.parse() {
             Ok(value) => Ok(Some(value)),
@@ -76,10 +69,7 @@ mod tests {
         let mut line = arguments("serve --debug --port 9000 --only=fmt,tidy");
         assert_eq!(line.word().as_deref(), Some("serve"));
         assert_eq!(line.option::<u16>("--port").unwrap(), Some(9000));
-        assert_eq!(
-            line.option::<String>("--only").unwrap().as_deref(),
-            Some("fmt,tidy")
-        );
+        assert_eq!(line.option::<String>("--only").unwrap().as_deref(), Some("fmt,tidy"));
         assert!(line.flag("--debug"));
         assert!(!line.flag("--debug"));
         line.finish().unwrap();
@@ -87,20 +77,8 @@ mod tests {
 
     #[test]
     fn what_is_not_understood_is_named() {
-        assert!(
-            arguments("--port many")
-                .option::<u16>("--port")
-                .unwrap_err()
-                .to_string()
-                .contains("many")
-        );
+        assert!(arguments("--port many").option::<u16>("--port").unwrap_err().to_string().contains("many"));
         assert!(arguments("--port").option::<u16>("--port").is_err());
-        assert!(
-            arguments("--prot 1")
-                .finish()
-                .unwrap_err()
-                .to_string()
-                .contains("--prot")
-        );
+        assert!(arguments("--prot 1").finish().unwrap_err().to_string().contains("--prot"));
     }
 }

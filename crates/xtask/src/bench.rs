@@ -2,7 +2,7 @@
 
 use crate::site::{self, Shrink};
 use crate::toolchain;
-use crate::workspace::{Workspace, capture, files_below, say};
+use crate::workspace::{Workspace, capture, ending, files_below, say};
 use anyhow::{Context, Result, bail};
 use serde::{Deserialize, Serialize};
 use std::fmt::Write as _;
@@ -28,18 +28,12 @@ pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> 
     let seam = workspace.dist().join(format!("v-{}/seam", built.version));
     let mut times = Vec::new();
     for file in files_below(&workspace.path(FOLDER))? {
-        if !file.ends_with(".mjs")
-            || file == HARNESS
-            || only.is_some_and(|word| !file.contains(word))
-        {
+        if ending(&file) != "mjs" || file == HARNESS || only.is_some_and(|word| !file.contains(word)) {
             continue;
         }
         say(&format!("measuring {file}"));
         let mut command = Command::new(&node);
-        command
-            .current_dir(&workspace.root)
-            .arg(format!("{FOLDER}/{file}"))
-            .env("STILLROOM_SEAM", &seam);
+        command.current_dir(&workspace.root).arg(format!("{FOLDER}/{file}")).env("STILLROOM_SEAM", &seam);
         let found = collect(&capture(&mut command)?).with_context(|| format!("{FOLDER}/{file}"))?;
         if found.is_empty() {
             bail!("{FOLDER}/{file} measured nothing");
@@ -60,27 +54,10 @@ fn collect(printed: &str) -> Result<Vec<Times>> {
 
 /// The results as a table.
 pub fn table(times: &[Times]) -> String {
-    let width = times
-        .iter()
-        .map(|times| times.name.len())
-        .max()
-        .unwrap_or(0)
-        .max(9);
-    let mut table = format!(
-        "{:<width$} {:>11} {:>11} {:>11}\n",
-        "benchmark", "median ms", "mean ms", "p99 ms"
-    );
-    for Times {
-        name,
-        median_ms,
-        mean_ms,
-        p99_ms,
-    } in times
-    {
-        let _ = writeln!(
-            table,
-            "{name:<width$} {median_ms:>11.4} {mean_ms:>11.4} {p99_ms:>11.4}"
-        );
+    let width = times.iter().map(|times| times.name.len()).max().unwrap_or(0).max(9);
+    let mut table = format!("{:<width$} {:>11} {:>11} {:>11}\n", "benchmark", "median ms", "mean ms", "p99 ms");
+    for Times { name, median_ms, mean_ms, p99_ms } in times {
+        let _ = writeln!(table, "{name:<width$} {median_ms:>11.4} {mean_ms:>11.4} {p99_ms:>11.4}");
     }
     table
 }
@@ -91,8 +68,7 @@ mod tests {
 
     #[test]
     fn results_are_the_lines_that_are_json() {
-        let printed =
-            "warming up\n{\"name\":\"edit\",\"median_ms\":0.05,\"mean_ms\":0.06,\"p99_ms\":0.2}\n";
+        let printed = "warming up\n{\"name\":\"edit\",\"median_ms\":0.05,\"mean_ms\":0.06,\"p99_ms\":0.2}\n";
         let times = collect(printed).unwrap();
         assert_eq!(times.len(), 1);
         assert!(table(&times).contains("edit") && table(&times).contains("0.0500"));

@@ -35,11 +35,7 @@ const STEPS: [(&str, &str, Step); 10] = [
     ("doc", "examples in the documentation", test_documentation),
     ("tidy", "house rules", keep_house_rules),
     ("site", "the site builds", build_site),
-    (
-        "seam",
-        "the kept types are the generated ones",
-        compare_seam,
-    ),
+    ("seam", "the kept types are the generated ones", compare_seam),
     ("types", "types of the page's scripts", check_types),
     ("wasm", "the seam in a headless browser", test_wasm),
     ("browser", "the page in a headless browser", test_page),
@@ -56,10 +52,7 @@ struct Outcome {
 /// Runs the steps asked for, all of them by default, and says whether all went well.
 pub fn check(workspace: &Workspace, only: Option<&str>) -> Result<bool> {
     let wanted = wanted_steps(only)?;
-    let mut bench = Bench {
-        workspace,
-        built: None,
-    };
+    let mut bench = Bench { workspace, built: None };
     let mut outcomes = Vec::new();
     for (name, about, step) in STEPS.into_iter().filter(|(name, ..)| wanted.contains(name)) {
         println!("\n== {name}: {about}");
@@ -73,12 +66,7 @@ pub fn check(workspace: &Workspace, only: Option<&str>) -> Result<bool> {
         if let Some(error) = &error {
             println!("{name} failed: {error}");
         }
-        outcomes.push(Outcome {
-            name,
-            cases,
-            error,
-            took,
-        });
+        outcomes.push(Outcome { name, cases, error, took });
     }
     print!("{}", summary(&outcomes));
     Ok(outcomes.iter().all(Outcome::is_good))
@@ -114,33 +102,17 @@ fn summary(outcomes: &[Outcome]) -> String {
     for outcome in outcomes {
         let word = if outcome.is_good() { "ok" } else { "FAILED" };
         let Cases { passed, failed } = outcome.cases;
-        let cases = if passed + failed == 0 {
-            String::new()
-        } else {
-            format!("{passed} passed, {failed} failed")
-        };
-        let line = format!(
-            "{:<8} {word:<6} {:>6.1} s  {cases}",
-            outcome.name,
-            outcome.took.as_secs_f64()
-        );
+        let cases = if passed + failed == 0 { String::new() } else { format!("{passed} passed, {failed} failed") };
+        let line = format!("{:<8} {word:<6} {:>6.1} s  {cases}", outcome.name, outcome.took.as_secs_f64());
         let _ = writeln!(text, "{}", line.trim_end());
         if let Some(error) = &outcome.error {
-            let _ = writeln!(
-                text,
-                "         {}",
-                error.lines().next().unwrap_or_default()
-            );
+            let _ = writeln!(text, "         {}", error.lines().next().unwrap_or_default());
         }
     }
     let took: Duration = outcomes.iter().map(|outcome| outcome.took).sum();
     let passed: u64 = outcomes.iter().map(|outcome| outcome.cases.passed).sum();
     let failed: u64 = outcomes.iter().map(Outcome::failed).sum();
-    let _ = writeln!(
-        text,
-        "in all          {:>6.1} s\n\n{passed} passed, {failed} failed",
-        took.as_secs_f64()
-    );
+    let _ = writeln!(text, "in all          {:>6.1} s\n\n{passed} passed, {failed} failed", took.as_secs_f64());
     text
 }
 
@@ -153,26 +125,12 @@ fn format(bench: &mut Bench) -> Result<Cases> {
 fn lint(bench: &mut Bench) -> Result<Cases> {
     toolchain::ensure_component(bench.workspace, "clippy", "clippy")?;
     let mut command = bench.workspace.cargo();
-    succeed(command.args([
-        "clippy",
-        "--workspace",
-        "--all-targets",
-        "--",
-        "-D",
-        "warnings",
-    ]))
+    succeed(command.args(["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"]))
 }
 
 fn test_natively(bench: &mut Bench) -> Result<Cases> {
     let mut command = bench.workspace.cargo();
-    test(command.args([
-        "test",
-        "--workspace",
-        "--lib",
-        "--bins",
-        "--tests",
-        "--no-fail-fast",
-    ]))
+    test(command.args(["test", "--workspace", "--lib", "--bins", "--tests", "--no-fail-fast"]))
 }
 
 fn test_documentation(bench: &mut Bench) -> Result<Cases> {
@@ -187,11 +145,7 @@ fn keep_house_rules(bench: &mut Bench) -> Result<Cases> {
             println!("ok      {}", verdict.rule);
             cases.passed += 1;
         } else {
-            println!(
-                "BROKEN  {}\n          {}",
-                verdict.rule,
-                verdict.broken.join("\n          ")
-            );
+            println!("BROKEN  {}\n          {}", verdict.rule, verdict.broken.join("\n          "));
             cases.failed += 1;
         }
     }
@@ -221,13 +175,13 @@ fn compare_seam(bench: &mut Bench) -> Result<Cases> {
 
 fn check_types(bench: &mut Bench) -> Result<Cases> {
     let node = toolchain::ensure_node_packages(bench.workspace)?;
-    let mut command = Command::new(node);
-    let folder = bench.workspace.node_side();
-    succeed(command.current_dir(folder).args([
-        "node_modules/typescript/bin/tsc",
-        "--project",
-        "tsconfig.json",
-    ]))
+    // The page, its worker and the tests live in worlds of different globals.
+    for project in ["tsconfig.json", "tsconfig.worker.json", "tsconfig.tests.json"] {
+        let mut command = Command::new(&node);
+        command.current_dir(bench.workspace.node_side());
+        succeed(command.args(["node_modules/typescript/bin/tsc", "--project", project]))?;
+    }
+    Ok(Cases::default())
 }
 
 fn test_wasm(bench: &mut Bench) -> Result<Cases> {
@@ -237,21 +191,12 @@ fn test_wasm(bench: &mut Bench) -> Result<Cases> {
     let runner = build_runner(bench.workspace)?;
     let mut command = toolchain::wasm_toolchain()?.cargo(bench.workspace, "test");
     command
-        .args([
-            "--package",
-            "stillroom-web",
-            "--test",
-            "*",
-            "--no-fail-fast",
-        ])
+        .args(["--package", "stillroom-web", "--test", "*", "--no-fail-fast"])
         // Reading debug information takes the runner longer than the tests do.
         .args(["--config", "profile.dev.debug=0"])
         .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
         .env("CHROMEDRIVER", driver)
-        .env(
-            "WASM_BINDGEN_TEST_WEBDRIVER_JSON",
-            browser_capabilities(bench.workspace, &browser)?,
-        )
+        .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", browser_capabilities(bench.workspace, &browser)?)
         .env("WASM_BINDGEN_TEST_TIMEOUT", "120");
     let cases = test(&mut command)?;
     if cases == Cases::default() {
@@ -274,15 +219,7 @@ fn browser_capabilities(workspace: &Workspace, browser: &str) -> Result<PathBuf>
 
 fn build_runner(workspace: &Workspace) -> Result<PathBuf> {
     let mut command = workspace.cargo();
-    command.args([
-        "build",
-        "--package",
-        "xtask",
-        "--features",
-        "wasm-test-runner",
-        "--bin",
-        "wasm-test-runner",
-    ]);
+    command.args(["build", "--package", "xtask", "--features", "wasm-test-runner", "--bin", "wasm-test-runner"]);
     succeed(&mut command)?;
     Ok(workspace.target.join("debug/wasm-test-runner"))
 }
@@ -298,11 +235,7 @@ fn test_page(bench: &mut Bench) -> Result<Cases> {
     let mut command = Command::new(node);
     command
         .current_dir(&folder)
-        .args([
-            "node_modules/@playwright/test/cli.js",
-            "test",
-            "--reporter=list,json",
-        ])
+        .args(["node_modules/@playwright/test/cli.js", "test", "--reporter=list,json"])
         .env("PLAYWRIGHT_JSON_OUTPUT_FILE", &report)
         .env("CHROME_PATH", browser)
         .env("STILLROOM_XTASK", std::env::current_exe()?)
@@ -345,10 +278,7 @@ fn test(command: &mut Command) -> Result<Cases> {
 /// Adds up the closing lines of Rust's test programs.
 fn count_cases(printed: &[String]) -> Cases {
     let mut cases = Cases::default();
-    for line in printed
-        .iter()
-        .filter_map(|line| line.trim_start().strip_prefix("test result: "))
-    {
+    for line in printed.iter().filter_map(|line| line.trim_start().strip_prefix("test result: ")) {
         cases.passed += number_before(line, " passed");
         cases.failed += number_before(line, " failed");
     }
@@ -367,16 +297,9 @@ fn number_before(line: &str, word: &str) -> u64 {
 /// Counts the cases of a browser test report. One that passed only when tried again has failed.
 fn count_page_cases(report: &str) -> Result<Cases> {
     let report: serde_json::Value = serde_json::from_str(report)?;
-    let number = |name: &str| {
-        report["stats"][name]
-            .as_u64()
-            .with_context(|| format!("the report counts no {name}"))
-    };
+    let number = |name: &str| report["stats"][name].as_u64().with_context(|| format!("the report counts no {name}"));
     let errors = report["errors"].as_array().map_or(0, Vec::len) as u64;
-    Ok(Cases {
-        passed: number("expected")?,
-        failed: number("unexpected")? + number("flaky")? + errors,
-    })
+    Ok(Cases { passed: number("expected")?, failed: number("unexpected")? + number("flaky")? + errors })
 }
 
 #[cfg(test)]
@@ -385,12 +308,7 @@ mod tests {
 
     fn outcome(name: &'static str, passed: u64, failed: u64, error: Option<&str>) -> Outcome {
         let error = error.map(str::to_owned);
-        Outcome {
-            name,
-            cases: Cases { passed, failed },
-            error,
-            took: Duration::from_secs(2),
-        }
+        Outcome { name, cases: Cases { passed, failed }, error, took: Duration::from_secs(2) }
     }
 
     #[test]
@@ -402,25 +320,13 @@ mod tests {
             "not a result: 7 passed",
         ]
         .map(str::to_owned);
-        assert_eq!(
-            count_cases(&printed),
-            Cases {
-                passed: 15,
-                failed: 2
-            }
-        );
+        assert_eq!(count_cases(&printed), Cases { passed: 15, failed: 2 });
     }
 
     #[test]
     fn a_page_test_that_needed_a_second_try_has_failed() {
         let report = r#"{"errors":[],"stats":{"expected":5,"unexpected":1,"flaky":1,"skipped":2}}"#;
-        assert_eq!(
-            count_page_cases(report).unwrap(),
-            Cases {
-                passed: 5,
-                failed: 2
-            }
-        );
+        assert_eq!(count_page_cases(report).unwrap(), Cases { passed: 5, failed: 2 });
         assert!(count_page_cases("{}").is_err());
     }
 
@@ -432,10 +338,7 @@ mod tests {
 
     #[test]
     fn a_step_that_breaks_down_is_a_failure() {
-        let text = summary(&[
-            outcome("fmt", 0, 0, Some("not formatted")),
-            outcome("doc", 1, 0, None),
-        ]);
+        let text = summary(&[outcome("fmt", 0, 0, Some("not formatted")), outcome("doc", 1, 0, None)]);
         assert_eq!(text.lines().last(), Some("1 passed, 1 failed"));
         assert!(text.contains("FAILED") && text.contains("not formatted"));
     }
@@ -443,12 +346,7 @@ mod tests {
     #[test]
     fn a_step_that_does_not_exist_is_named() {
         assert_eq!(wanted_steps(Some("fmt,tidy")).unwrap(), ["fmt", "tidy"]);
-        assert!(
-            wanted_steps(Some("fmt,tidyness"))
-                .unwrap_err()
-                .to_string()
-                .contains("tidyness")
-        );
+        assert!(wanted_steps(Some("fmt,tidyness")).unwrap_err().to_string().contains("tidyness"));
         assert_eq!(wanted_steps(None).unwrap().len(), STEPS.len());
     }
 }

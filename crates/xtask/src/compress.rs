@@ -5,11 +5,7 @@ use std::io::Write;
 
 /// The bytes a host sends with `Content-Encoding: br`. Quality runs from 0 to 11.
 pub fn brotli(bytes: &[u8], quality: i32) -> Result<Vec<u8>> {
-    let parameters = brotli::enc::BrotliEncoderParams {
-        quality,
-        size_hint: bytes.len(),
-        ..Default::default()
-    };
+    let parameters = brotli::enc::BrotliEncoderParams { quality, size_hint: bytes.len(), ..Default::default() };
     let mut compressed = Vec::new();
     brotli::BrotliCompress(&mut &bytes[..], &mut compressed, &parameters)?;
     Ok(compressed)
@@ -46,9 +42,7 @@ mod tests {
 
         let small = gzip(text.as_bytes()).unwrap();
         let mut back = String::new();
-        flate2::read::GzDecoder::new(&small[..])
-            .read_to_string(&mut back)
-            .unwrap();
+        flate2::read::GzDecoder::new(&small[..]).read_to_string(&mut back).unwrap();
         assert_eq!(back, text);
     }
 

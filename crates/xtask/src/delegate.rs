@@ -5,35 +5,14 @@ use anyhow::{Context, Result, bail};
 use std::process::{Command, ExitCode};
 
 /// Runs a binary of the workspace with arguments, its output being ours, and passes its exit code on.
-pub fn run_binary(
-    workspace: &Workspace,
-    package: &str,
-    binary: &str,
-    arguments: &[String],
-) -> Result<ExitCode> {
+pub fn run_binary(workspace: &Workspace, package: &str, binary: &str, arguments: &[String]) -> Result<ExitCode> {
     if !workspace.has_binary(package, binary) {
         bail!("{package} has no binary `{binary}` yet");
     }
     let mut command = workspace.cargo();
-    command
-        .args([
-            "run",
-            "--quiet",
-            "--package",
-            package,
-            "--bin",
-            binary,
-            "--",
-        ])
-        .args(arguments);
-    let status = command
-        .status()
-        .with_context(|| format!("`{binary}` could not be started"))?;
-    Ok(if status.success() {
-        ExitCode::SUCCESS
-    } else {
-        ExitCode::FAILURE
-    })
+    command.args(["run", "--quiet", "--package", package, "--bin", binary, "--"]).args(arguments);
+    let status = command.status().with_context(|| format!("`{binary}` could not be started"))?;
+    Ok(if status.success() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
 
 /// Runs every fuzz target for some seconds each.
@@ -55,16 +34,7 @@ pub fn fuzz(workspace: &Workspace, seconds: u32) -> Result<()> {
         // there is nothing for a sanitiser to find.
         command
             .env("RUSTC_BOOTSTRAP", "1")
-            .args([
-                "fuzz",
-                "run",
-                "--fuzz-dir",
-                "tests/fuzz",
-                "--sanitizer",
-                "none",
-                target,
-                "--",
-            ])
+            .args(["fuzz", "run", "--fuzz-dir", "tests/fuzz", "--sanitizer", "none", target, "--"])
             .arg(format!("-max_total_time={seconds}"));
         if run(&mut command).is_err() {
             failed.push(target.as_str());
@@ -82,13 +52,7 @@ fn fuzz_targets(workspace: &Workspace) -> Vec<String> {
         .into_iter()
         .flatten()
         .flatten()
-        .filter_map(|entry| {
-            entry
-                .file_name()
-                .to_str()?
-                .strip_suffix(".rs")
-                .map(str::to_owned)
-        })
+        .filter_map(|entry| entry.file_name().to_str()?.strip_suffix(".rs").map(str::to_owned))
         .collect();
     targets.sort();
     targets

@@ -55,12 +55,7 @@ fn dispatch(mut arguments: Arguments) -> Result<ExitCode> {
         "bench" => show_benchmarks(arguments),
         "evidence" => {
             let passed_on = flags(arguments, &["--json"], None)?;
-            delegate::run_binary(
-                &Workspace::find()?,
-                "stillroom-reference",
-                "evidence",
-                &passed_on,
-            )
+            delegate::run_binary(&Workspace::find()?, "stillroom-reference", "evidence", &passed_on)
         }
         "data" => {
             let question = arguments
@@ -68,17 +63,10 @@ fn dispatch(mut arguments: Arguments) -> Result<ExitCode> {
                 .filter(|word| ["check", "report"].contains(&word.as_str()))
                 .context("say `data check` or `data report`")?;
             let passed_on = flags(arguments, &["--json"], Some(question))?;
-            delegate::run_binary(
-                &Workspace::find()?,
-                "stillroom-catalogue",
-                "data",
-                &passed_on,
-            )
+            delegate::run_binary(&Workspace::find()?, "stillroom-catalogue", "data", &passed_on)
         }
         "fuzz" => {
-            let seconds = arguments
-                .option("--seconds")?
-                .context("say for how long: --seconds N")?;
+            let seconds = arguments.option("--seconds")?.context("say for how long: --seconds N")?;
             arguments.finish()?;
             delegate::fuzz(&Workspace::find()?, seconds)?;
             Ok(ExitCode::SUCCESS)
@@ -94,12 +82,7 @@ fn dispatch(mut arguments: Arguments) -> Result<ExitCode> {
 /// The flags that another program is to get, after the word it starts with.
 fn flags(mut arguments: Arguments, known: &[&str], word: Option<String>) -> Result<Vec<String>> {
     let mut passed_on: Vec<String> = word.into_iter().collect();
-    passed_on.extend(
-        known
-            .iter()
-            .filter(|flag| arguments.flag(flag))
-            .map(|flag| (*flag).to_owned()),
-    );
+    passed_on.extend(known.iter().filter(|flag| arguments.flag(flag)).map(|flag| (*flag).to_owned()));
     arguments.finish()?;
     Ok(passed_on)
 }
@@ -132,10 +115,7 @@ fn build_site(arguments: Arguments) -> Result<ExitCode> {
 fn run_tests(mut arguments: Arguments) -> Result<ExitCode> {
     let only = arguments.option::<String>("--only")?;
     arguments.finish()?;
-    Ok(exit_code(check::check(
-        &Workspace::find()?,
-        only.as_deref(),
-    )?))
+    Ok(exit_code(check::check(&Workspace::find()?, only.as_deref())?))
 }
 
 fn show_size(mut arguments: Arguments) -> Result<ExitCode> {
@@ -166,9 +146,5 @@ fn show_benchmarks(mut arguments: Arguments) -> Result<ExitCode> {
 }
 
 fn exit_code(is_good: bool) -> ExitCode {
-    if is_good {
-        ExitCode::SUCCESS
-    } else {
-        ExitCode::FAILURE
-    }
+    if is_good { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

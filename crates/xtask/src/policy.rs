@@ -23,16 +23,10 @@ mod tests {
     fn nothing_inline_and_no_other_host_is_allowed() {
         for policy in [header(), meta_tag()] {
             assert!(!policy.contains("unsafe-inline") && !policy.contains("'unsafe-eval'"));
-            assert!(
-                !policy.contains("http:") && !policy.contains("https:") && !policy.contains('*')
-            );
+            assert!(!policy.contains("http:") && !policy.contains("https:") && !policy.contains('*'));
             assert!(policy.contains("default-src 'none'"));
         }
         assert!(!meta_tag().contains("frame-ancestors"));
-        assert_eq!(
-            meta_tag().matches('"').count(),
-            4,
-            "the policy must not end its attribute"
-        );
+        assert_eq!(meta_tag().matches('"').count(), 4, "the policy must not end its attribute");
     }
 }

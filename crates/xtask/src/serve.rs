@@ -4,7 +4,7 @@
 use crate::compress;
 use crate::policy;
 use crate::site::hash_of_file;
-use crate::workspace::say;
+use crate::workspace::{ending, say};
 use anyhow::{Context, Result, bail, ensure};
 use std::collections::HashMap;
 use std::io::Cursor;
@@ -37,27 +37,14 @@ enum Encoding {
 impl Site {
     /// Binds the port asked for, or the next free one.
     pub fn open(folder: &Path, port: u16) -> Result<Self> {
-        let folder = folder
-            .canonicalize()
-            .with_context(|| format!("{} is not there", folder.display()))?;
-        ensure!(
-            folder.join("index.html").is_file(),
-            "{} holds no index.html",
-            folder.display()
-        );
+        let folder = folder.canonicalize().with_context(|| format!("{} is not there", folder.display()))?;
+        ensure!(folder.join("index.html").is_file(), "{} holds no index.html", folder.display());
         for port in port..=port.saturating_add(PORTS_TRIED) {
             if let Ok(server) = Server::http(("127.0.0.1", port)) {
-                return Ok(Self {
-                    folder,
-                    server,
-                    compressed: Mutex::default(),
-                });
+                return Ok(Self { folder, server, compressed: Mutex::default() });
             }
         }
-        bail!(
-            "no port from {port} to {} is free",
-            port.saturating_add(PORTS_TRIED)
-        )
+        bail!("no port from {port} to {} is free", port.saturating_add(PORTS_TRIED))
     }
 
     /// The address a browser opens.
@@ -123,11 +110,9 @@ impl Site {
 
     fn response_to(&self, request: &Request) -> Response<Cursor<Vec<u8>>> {
         if !matches!(request.method(), Method::Get | Method::Head) {
-            return plain(405, "only GET and HEAD are answered here")
-                .with_header(header("Allow", "GET, HEAD"));
+            return plain(405, "only GET and HEAD are answered here").with_header(header("Allow", "GET, HEAD"));
         }
-        let found = file_named(request.url())
-            .and_then(|path| self.read(&path).map(|content| (path, content)));
+        let found = file_named(request.url()).and_then(|path| self.read(&path).map(|content| (path, content)));
         let Some((path, content)) = found else {
             return plain(404, "there is no such file");
         };
@@ -147,14 +132,9 @@ impl Site {
         } else {
             None
         };
-        let body = match encoding.map(|encoding| (encoding, self.encode(&content, &hash, encoding)))
-        {
+        let body = match encoding.map(|encoding| (encoding, self.encode(&content, &hash, encoding))) {
             Some((encoding, Ok(bytes))) => {
-                let name = if encoding == Encoding::Brotli {
-                    "br"
-                } else {
-                    "gzip"
-                };
+                let name = if encoding == Encoding::Brotli { "br" } else { "gzip" };
                 headers.push(header("Content-Encoding", name));
                 bytes.to_vec()
             }
@@ -190,10 +170,7 @@ fn file_named(url: &str) -> Option<String> {
         return Some("index.html".to_owned());
     }
     let harmless = |name: &str| {
-        !name.is_empty()
-            && !name.starts_with('.')
-            && !name.contains(['\\', ':'])
-            && !name.contains(char::is_control)
+        !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':']) && !name.contains(char::is_control)
     };
     path.split('/').all(harmless).then_some(path)
 }
@@ -218,7 +195,7 @@ fn percent_decoded(text: &str) -> Option<String> {
 }
 
 fn media_type(path: &str) -> &'static str {
-    match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
+    match ending(path) {
         "html" => "text/html; charset=utf-8",
         "js" | "mjs" => "text/javascript; charset=utf-8",
         "css" => "text/css; charset=utf-8",
@@ -239,14 +216,8 @@ fn cache_rule(path: &str) -> &'static str {
     let is_named_after_content = path
         .strip_prefix("v-")
         .and_then(|rest| rest.split_once('/'))
-        .is_some_and(|(hash, _)| {
-            hash.len() == 12 && hash.bytes().all(|byte| byte.is_ascii_hexdigit())
-        });
-    if is_named_after_content {
-        "public, max-age=31536000, immutable"
-    } else {
-        "no-cache"
-    }
+        .is_some_and(|(hash, _)| hash.len() == 12 && hash.bytes().all(|byte| byte.is_ascii_hexdigit()));
+    if is_named_after_content { "public, max-age=31536000, immutable" } else { "no-cache" }
 }
 
 /// The encoding to send, given what the client accepts.
@@ -262,25 +233,16 @@ fn best_encoding(accepted: &str) -> Option<Encoding> {
             parts.next() == Some(name) && !parts.any(refused)
         })
     };
-    if accepts("br") {
-        Some(Encoding::Brotli)
-    } else {
-        accepts("gzip").then_some(Encoding::Gzip)
-    }
+    if accepts("br") { Some(Encoding::Brotli) } else { accepts("gzip").then_some(Encoding::Gzip) }
 }
 
 fn sent_header<'r>(request: &'r Request, name: &'static str) -> Option<&'r str> {
-    request
-        .headers()
-        .iter()
-        .find(|header| header.field.equiv(name))
-        .map(|header| header.value.as_str())
+    request.headers().iter().find(|header| header.field.equiv(name)).map(|header| header.value.as_str())
 }
 
 fn header(name: &str, value: &str) -> Header {
     // Every name and value here is written in this file in plain ASCII, so the conversion cannot fail.
-    Header::from_bytes(name, value)
-        .unwrap_or_else(|()| unreachable!("{name}: {value} is no header"))
+    Header::from_bytes(name, value).unwrap_or_else(|()| unreachable!("{name}: {value} is no header"))
 }
 
 fn respond(status: u16, body: Vec<u8>, headers: Vec<Header>) -> Response<Cursor<Vec<u8>>> {
@@ -288,10 +250,7 @@ fn respond(status: u16, body: Vec<u8>, headers: Vec<Header>) -> Response<Cursor<
         ("Content-Security-Policy", policy::header().as_str()),
         ("X-Content-Type-Options", "nosniff"),
         ("Referrer-Policy", "no-referrer"),
-        (
-            "Permissions-Policy",
-            "camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()",
-        ),
+        ("Permissions-Policy", "camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()"),
         ("Cross-Origin-Opener-Policy", "same-origin"),
         ("Cross-Origin-Embedder-Policy", "require-corp"),
         ("Cross-Origin-Resource-Policy", "same-origin"),
@@ -300,21 +259,11 @@ fn respond(status: u16, body: Vec<u8>, headers: Vec<Header>) -> Response<Cursor<
     let length = body.len();
     let headers = headers.into_iter().chain(security).collect();
     // Known lengths are sent as such, never in chunks.
-    Response::new(
-        status.into(),
-        headers,
-        Cursor::new(body),
-        Some(length),
-        None,
-    )
-    .with_chunked_threshold(usize::MAX)
+    Response::new(status.into(), headers, Cursor::new(body), Some(length), None).with_chunked_threshold(usize::MAX)
 }
 
 fn plain(status: u16, sentence: &str) -> Response<Cursor<Vec<u8>>> {
-    let headers = vec![
-        header("Content-Type", "text/plain; charset=utf-8"),
-        header("Cache-Control", "no-store"),
-    ];
+    let headers = vec![header("Content-Type", "text/plain; charset=utf-8"), header("Cache-Control", "no-store")];
     respond(status, sentence.as_bytes().to_vec(), headers)
 }
 
@@ -355,10 +304,7 @@ mod tests {
     fn types_caches_and_encodings_are_right() {
         assert_eq!(media_type("v-0/seam/stillroom_bg.wasm"), "application/wasm");
         assert_eq!(media_type("sw.js"), "text/javascript; charset=utf-8");
-        assert_eq!(
-            media_type("manifest.webmanifest"),
-            "application/manifest+json"
-        );
+        assert_eq!(media_type("manifest.webmanifest"), "application/manifest+json");
         assert_eq!(media_type("LICENSE"), "application/octet-stream");
         assert!(cache_rule("v-0123456789ab/main.js").contains("immutable"));
         for path in ["index.html", "sw.js", "v-0123456789ab", "v-shelf/main.js"] {
@@ -373,21 +319,11 @@ mod tests {
     fn ask(address: &str, request: &str) -> (String, Vec<u8>) {
         let host = address.trim_start_matches("http://").trim_end_matches('/');
         let mut stream = TcpStream::connect(host).unwrap();
-        write!(
-            stream,
-            "{request}\r\nHost: {host}\r\nConnection: close\r\n\r\n"
-        )
-        .unwrap();
+        write!(stream, "{request}\r\nHost: {host}\r\nConnection: close\r\n\r\n").unwrap();
         let mut answer = Vec::new();
         stream.read_to_end(&mut answer).unwrap();
-        let end = answer
-            .windows(4)
-            .position(|window| window == b"\r\n\r\n")
-            .unwrap();
-        (
-            String::from_utf8(answer[..end].to_vec()).unwrap(),
-            answer[end + 4..].to_vec(),
-        )
+        let end = answer.windows(4).position(|window| window == b"\r\n\r\n").unwrap();
+        (String::from_utf8(answer[..end].to_vec()).unwrap(), answer[end + 4..].to_vec())
     }
 
     #[test]
@@ -407,60 +343,25 @@ mod tests {
         let server = std::thread::spawn(move || serving.serve());
 
         let (head, body) = ask(&address, "GET /#x HTTP/1.1");
-        assert!(
-            head.starts_with("HTTP/1.1 200") && body == "<p>page ".repeat(50).as_bytes(),
-            "{head}"
-        );
+        assert!(head.starts_with("HTTP/1.1 200") && body == "<p>page ".repeat(50).as_bytes(), "{head}");
         assert!(head.contains("default-src 'none'") && head.contains("frame-ancestors 'self'"));
-        assert!(
-            head.contains("nosniff")
-                && head.contains("require-corp")
-                && head.contains("no-referrer")
-        );
-        let tag = head
-            .lines()
-            .find_map(|line| line.strip_prefix("ETag: "))
-            .unwrap()
-            .to_owned();
+        assert!(head.contains("nosniff") && head.contains("require-corp") && head.contains("no-referrer"));
+        let tag = head.lines().find_map(|line| line.strip_prefix("ETag: ")).unwrap().to_owned();
 
         let (head, body) = ask(&address, "GET / HTTP/1.1\r\nAccept-Encoding: br");
-        assert!(
-            head.contains("Content-Encoding: br") && body.len() < 60,
-            "{head}"
-        );
+        assert!(head.contains("Content-Encoding: br") && body.len() < 60, "{head}");
         let (head, body) = ask(&address, &format!("GET / HTTP/1.1\r\nIf-None-Match: {tag}"));
-        assert!(
-            head.starts_with("HTTP/1.1 304") && body.is_empty(),
-            "{head}"
-        );
+        assert!(head.starts_with("HTTP/1.1 304") && body.is_empty(), "{head}");
         let (head, body) = ask(&address, "HEAD / HTTP/1.1");
-        assert!(
-            head.starts_with("HTTP/1.1 200") && body.is_empty(),
-            "{head}"
-        );
+        assert!(head.starts_with("HTTP/1.1 200") && body.is_empty(), "{head}");
         let (head, body) = ask(&address, "GET /v-0123456789ab/seam.wasm HTTP/1.1");
-        assert!(
-            head.contains("application/wasm") && head.contains("immutable") && body == b"\0asm"
-        );
+        assert!(head.contains("application/wasm") && head.contains("immutable") && body == b"\0asm");
 
-        for path in [
-            "/../secret.txt",
-            "/%2e%2e/secret.txt",
-            "/link.txt",
-            "/v-0123456789ab",
-            "/none.js",
-        ] {
+        for path in ["/../secret.txt", "/%2e%2e/secret.txt", "/link.txt", "/v-0123456789ab", "/none.js"] {
             let (head, body) = ask(&address, &format!("GET {path} HTTP/1.1"));
-            assert!(
-                head.starts_with("HTTP/1.1 404") && !body.windows(6).any(|part| part == b"secret"),
-                "{path}"
-            );
+            assert!(head.starts_with("HTTP/1.1 404") && !body.windows(6).any(|part| part == b"secret"), "{path}");
         }
-        assert!(
-            ask(&address, "DELETE / HTTP/1.1")
-                .0
-                .starts_with("HTTP/1.1 405")
-        );
+        assert!(ask(&address, "DELETE / HTTP/1.1").0.starts_with("HTTP/1.1 405"));
 
         // Each worker ends when it is unblocked once.
         for _ in 0..WORKERS {

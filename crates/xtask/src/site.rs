@@ -5,7 +5,7 @@
 
 use crate::policy;
 use crate::toolchain::{self, WasmToolchain};
-use crate::workspace::{Workspace, files_below, run, say};
+use crate::workspace::{Workspace, ending, files_below, run, say};
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
@@ -54,9 +54,7 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     let toolchain = toolchain::wasm_toolchain()?;
     let wasm = compile_seam(workspace, &toolchain, release)?;
     let mut seam = generate_bindings(workspace, &wasm)?;
-    let types = seam
-        .remove("stillroom.d.ts")
-        .context("no types were generated for the seam")?;
+    let types = seam.remove("stillroom.d.ts").context("no types were generated for the seam")?;
     let types = String::from_utf8(types)?;
 
     if shrink == Shrink::Required {
@@ -73,9 +71,9 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
             None if shrink == Shrink::Required => {
                 bail!("wasm-opt is missing from tests/browser/node_modules")
             }
-            None => say(
-                "wasm-opt is not installed: the seam stays 10 to 18 % larger (`cargo xtask build` installs it)",
-            ),
+            None => {
+                say("wasm-opt is not installed: the seam stays 10 to 18 % larger (`cargo xtask build` installs it)");
+            }
         }
     }
 
@@ -88,15 +86,8 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     let (version, site) = assemble(&sources, &seam)?;
     replace_folder(&workspace.dist(), &site)?;
     let total: usize = site.values().map(Vec::len).sum();
-    say(&format!(
-        "built dist/ version {version}: {} files, {total} bytes",
-        site.len()
-    ));
-    Ok(Built {
-        version,
-        wasm_before_shrinking,
-        types,
-    })
+    say(&format!("built dist/ version {version}: {} files, {total} bytes", site.len()));
+    Ok(Built { version, wasm_before_shrinking, types })
 }
 
 /// Compares the kept copy of the seam's types with what this build generated.
@@ -105,38 +96,21 @@ pub fn compare_kept_types(workspace: &Workspace, built: &Built) -> Result<()> {
     if kept == built.types {
         return Ok(());
     }
-    let line = kept
-        .lines()
-        .zip(built.types.lines())
-        .take_while(|(kept, new)| kept == new)
-        .count()
-        + 1;
-    bail!(
-        "{KEPT_TYPES} differs from the generated types from line {line} on: run `cargo xtask build` and commit it"
-    )
+    let line = kept.lines().zip(built.types.lines()).take_while(|(kept, new)| kept == new).count() + 1;
+    bail!("{KEPT_TYPES} differs from the generated types from line {line} on: run `cargo xtask build` and commit it")
 }
 
 /// Rewrites the kept copy of the seam's types.
 pub fn keep_types(workspace: &Workspace, built: &Built) -> Result<()> {
     if compare_kept_types(workspace, built).is_err() {
         std::fs::write(workspace.path(KEPT_TYPES), &built.types)?;
-        say(&format!(
-            "{KEPT_TYPES} has changed: commit it with this change"
-        ));
+        say(&format!("{KEPT_TYPES} has changed: commit it with this change"));
     }
     Ok(())
 }
 
-fn compile_seam(
-    workspace: &Workspace,
-    toolchain: &WasmToolchain,
-    release: bool,
-) -> Result<PathBuf> {
-    say(if release {
-        "compiling the seam (release)"
-    } else {
-        "compiling the seam (debug)"
-    });
+fn compile_seam(workspace: &Workspace, toolchain: &WasmToolchain, release: bool) -> Result<PathBuf> {
+    say(if release { "compiling the seam (release)" } else { "compiling the seam (debug)" });
     let mut command = toolchain.cargo(workspace, "build");
     command.args(["--package", SEAM_PACKAGE, "--lib"]);
     if release {
@@ -144,11 +118,7 @@ fn compile_seam(
     }
     run(&mut command)?;
     let profile = if release { "release" } else { "debug" };
-    Ok(toolchain
-        .target_folder(workspace)
-        .join(toolchain::TARGET)
-        .join(profile)
-        .join(SEAM_WASM))
+    Ok(toolchain.target_folder(workspace).join(toolchain::TARGET).join(profile).join(SEAM_WASM))
 }
 
 fn generate_bindings(workspace: &Workspace, wasm: &Path) -> Result<Files> {
@@ -165,9 +135,7 @@ fn generate_bindings(workspace: &Workspace, wasm: &Path) -> Result<Files> {
         .remove_name_section(true)
         .remove_producers_section(true)
         .out_name("stillroom");
-    bindgen
-        .generate(&folder)
-        .context("the seam's bindings could not be generated")?;
+    bindgen.generate(&folder).context("the seam's bindings could not be generated")?;
     let mut files = Files::new();
     for path in files_below(&folder)? {
         let content = std::fs::read(folder.join(&path))?;
@@ -202,11 +170,7 @@ fn shrink_wasm(workspace: &Workspace, wasm: &[u8]) -> Result<Option<Vec<u8>>> {
         say("shrinking the seam with wasm-opt");
         std::fs::write(&before, wasm)?;
         let unfinished = folder.join("unfinished.wasm");
-        run(command
-            .args(WASM_OPT_FLAGS)
-            .arg("-o")
-            .arg(&unfinished)
-            .arg(&before))?;
+        run(command.args(WASM_OPT_FLAGS).arg("-o").arg(&unfinished).arg(&before))?;
         std::fs::rename(&unfinished, &after)?;
     }
     Ok(Some(std::fs::read(&after)?))
@@ -219,9 +183,7 @@ fn is_stable(path: &str) -> bool {
 
 /// Whether a file is for developers only.
 fn is_left_out(path: &str) -> bool {
-    path.ends_with(".d.ts")
-        || path.ends_with(".md")
-        || path.split('/').any(|name| name.starts_with('.'))
+    path.ends_with(".d.ts") || ending(path) == "md" || path.split('/').any(|name| name.starts_with('.'))
 }
 
 /// Makes the site of its sources and the generated seam. The same input makes the same site and the same version.
@@ -246,28 +208,16 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
 
     let mut site = Files::new();
     for (path, content) in sources {
-        let place = if is_stable(&path) {
-            path
-        } else {
-            format!("v-{version}/{path}")
-        };
+        let place = if is_stable(&path) { path } else { format!("v-{version}/{path}") };
         site.insert(place, content);
     }
     let page = text(&mut site, "index.html")?;
-    ensure!(
-        page.matches(POLICY_MARKER).count() == 1,
-        "www/index.html must hold `{POLICY_MARKER}` once, in its head"
-    );
-    let page = page
-        .replace(POLICY_MARKER, &policy)
-        .replace(ASSETS, &format!("./v-{version}/"));
+    ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
+    let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
     site.insert("index.html".to_owned(), page.into_bytes());
 
     let worker = text(&mut site, "sw.js")?;
-    ensure!(
-        worker.matches(BUILD_MARKER).count() == 1,
-        "www/sw.js must hold `{BUILD_MARKER}` once"
-    );
+    ensure!(worker.matches(BUILD_MARKER).count() == 1, "www/sw.js must hold `{BUILD_MARKER}` once");
     let worker = worker.replace(BUILD_MARKER, &list_of_files(&version, &site));
     site.insert("sw.js".to_owned(), worker.into_bytes());
     Ok((version, site))
@@ -285,9 +235,7 @@ fn list_of_files(version: &str, site: &Files) -> String {
 }
 
 fn text(site: &mut Files, path: &str) -> Result<String> {
-    let content = site
-        .remove(path)
-        .with_context(|| format!("www/{path} is missing"))?;
+    let content = site.remove(path).with_context(|| format!("www/{path} is missing"))?;
     String::from_utf8(content).with_context(|| format!("www/{path} is no UTF-8 text"))
 }
 
@@ -300,8 +248,7 @@ fn replace_folder(folder: &Path, files: &Files) -> Result<()> {
         if let Some(parent) = place.parent() {
             std::fs::create_dir_all(parent)?;
         }
-        std::fs::write(&place, content)
-            .with_context(|| format!("{} cannot be written", place.display()))?;
+        std::fs::write(&place, content).with_context(|| format!("{} cannot be written", place.display()))?;
     }
     Ok(())
 }
@@ -333,61 +280,37 @@ mod tests {
     use super::*;
 
     fn files(list: &[(&str, &str)]) -> Files {
-        list.iter()
-            .map(|(path, content)| ((*path).to_owned(), content.as_bytes().to_vec()))
-            .collect()
+        list.iter().map(|(path, content)| ((*path).to_owned(), content.as_bytes().to_vec())).collect()
     }
 
     fn sources() -> Files {
         files(&[
-            (
-                "index.html",
-                "<head><!-- policy --><script type=module src=./assets/main.js></script></head>",
-            ),
+            ("index.html", "<head><!-- policy --><script type=module src=./assets/main.js></script></head>"),
             ("main.js", "import './part.js'; // ./assets/ stays"),
             ("manifest.webmanifest", "{}"),
             ("icons/icon.svg", "<svg/>"),
-            (
-                "sw.js",
-                "const BUILD = /* build */ { version: 'unbuilt', files: [] };",
-            ),
+            ("sw.js", "const BUILD = /* build */ { version: 'unbuilt', files: [] };"),
             ("seam.d.ts", "export {};"),
             ("parts/.draft", "left out"),
         ])
     }
 
     fn seam() -> Files {
-        files(&[
-            ("stillroom.js", "export default 1;"),
-            ("stillroom_bg.wasm", "\0asm"),
-        ])
+        files(&[("stillroom.js", "export default 1;"), ("stillroom_bg.wasm", "\0asm")])
     }
 
     #[test]
     fn the_same_input_makes_the_same_site() {
-        assert_eq!(
-            assemble(&sources(), &seam()).unwrap(),
-            assemble(&sources(), &seam()).unwrap()
-        );
+        assert_eq!(assemble(&sources(), &seam()).unwrap(), assemble(&sources(), &seam()).unwrap());
     }
 
     #[test]
     fn any_change_makes_another_version() {
         let (version, _) = assemble(&sources(), &seam()).unwrap();
-        for path in [
-            "index.html",
-            "main.js",
-            "manifest.webmanifest",
-            "icons/icon.svg",
-            "sw.js",
-        ] {
+        for path in ["index.html", "main.js", "manifest.webmanifest", "icons/icon.svg", "sw.js"] {
             let mut changed = sources();
             changed.get_mut(path).unwrap().push(b'\n');
-            assert_ne!(
-                assemble(&changed, &seam()).unwrap().0,
-                version,
-                "{path} was changed"
-            );
+            assert_ne!(assemble(&changed, &seam()).unwrap().0, version, "{path} was changed");
         }
         let mut changed = seam();
         changed.insert("stillroom_bg.wasm".to_owned(), b"\0asm1".to_vec());
@@ -412,40 +335,24 @@ mod tests {
         ];
         assert_eq!(site.keys().cloned().collect::<Vec<_>>(), expected);
         let page = String::from_utf8(site["index.html"].clone()).unwrap();
-        assert!(
-            page.contains(&format!("src=./v-{version}/main.js"))
-                && page.contains("Content-Security-Policy")
-        );
+        assert!(page.contains(&format!("src=./v-{version}/main.js")) && page.contains("Content-Security-Policy"));
         let script = String::from_utf8(site[&format!("v-{version}/main.js")].clone()).unwrap();
-        assert!(
-            script.contains("./assets/ stays"),
-            "only the page is rewritten"
-        );
+        assert!(script.contains("./assets/ stays"), "only the page is rewritten");
     }
 
     #[test]
     fn the_worker_lists_every_file_but_itself_with_its_hash() {
         let (version, site) = assemble(&sources(), &seam()).unwrap();
         let worker = String::from_utf8(site["sw.js"].clone()).unwrap();
-        let json = worker
-            .trim_start_matches("const BUILD = ")
-            .trim_end_matches(';');
+        let json = worker.trim_start_matches("const BUILD = ").trim_end_matches(';');
         let build: serde_json::Value = serde_json::from_str(json).unwrap();
         assert_eq!(build["version"], version);
-        let listed: Vec<_> = build["files"]
-            .as_array()
-            .unwrap()
-            .iter()
-            .map(|file| &file["url"])
-            .collect();
+        let listed: Vec<_> = build["files"].as_array().unwrap().iter().map(|file| &file["url"]).collect();
         let built: Vec<_> = site.keys().filter(|path| *path != "sw.js").collect();
         assert_eq!(listed, built);
         let icon = &build["files"][0];
         // The digest of `<svg/>`, computed with coreutils' sha256sum.
-        assert_eq!(
-            icon["sha256"],
-            "d4dc56669143034f31aa309635d4113d9ad76a02b1739da22c965ed2049be9e6"
-        );
+        assert_eq!(icon["sha256"], "d4dc56669143034f31aa309635d4113d9ad76a02b1739da22c965ed2049be9e6");
         assert_eq!(icon["bytes"], 6);
     }
 
@@ -454,19 +361,9 @@ mod tests {
         for path in ["index.html", "sw.js"] {
             let mut broken = sources();
             broken.insert(path.to_owned(), b"nothing to replace".to_vec());
-            assert!(
-                assemble(&broken, &seam())
-                    .unwrap_err()
-                    .to_string()
-                    .contains(path)
-            );
+            assert!(assemble(&broken, &seam()).unwrap_err().to_string().contains(path));
             broken.remove(path);
-            assert!(
-                assemble(&broken, &seam())
-                    .unwrap_err()
-                    .to_string()
-                    .contains(path)
-            );
+            assert!(assemble(&broken, &seam()).unwrap_err().to_string().contains(path));
         }
     }
 }

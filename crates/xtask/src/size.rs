@@ -4,7 +4,7 @@
 
 use crate::compress;
 use crate::site::Built;
-use crate::workspace::{Workspace, files_below};
+use crate::workspace::{Workspace, ending, files_below};
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -55,16 +55,8 @@ pub fn measure(workspace: &Workspace, built: &Built) -> Result<SizeReport> {
     for path in files_below(&dist)? {
         let content = std::fs::read(dist.join(&path))?;
         // What no host compresses is sent as it is.
-        let brotli = if compress::is_worthwhile(&path) {
-            compress::brotli(&content, 11)?.len()
-        } else {
-            content.len()
-        };
-        files.push(FileSize {
-            path,
-            raw: content.len(),
-            brotli,
-        });
+        let brotli = if compress::is_worthwhile(&path) { compress::brotli(&content, 11)?.len() } else { content.len() };
+        files.push(FileSize { path, raw: content.len(), brotli });
     }
     Ok(compare(files, &budget, built.wasm_before_shrinking))
 }
@@ -73,28 +65,16 @@ fn read_budget(text: &str) -> Result<Budget> {
     toml::from_str(text).with_context(|| format!("{BUDGET} is not understood"))
 }
 
-fn compare(
-    files: Vec<FileSize>,
-    budget: &Budget,
-    wasm_before_shrinking: Option<usize>,
-) -> SizeReport {
+fn compare(files: Vec<FileSize>, budget: &Budget, wasm_before_shrinking: Option<usize>) -> SizeReport {
     let kind_of = |path: &str| {
-        let ending = path.rsplit_once('.').map_or("", |(_, ending)| ending);
-        if budget.kinds.contains_key(ending) {
-            ending.to_owned()
-        } else {
-            "other".to_owned()
-        }
+        let ending = ending(path);
+        if budget.kinds.contains_key(ending) { ending.to_owned() } else { "other".to_owned() }
     };
     let kinds = budget
         .kinds
         .iter()
         .map(|(kind, limit)| {
-            let used = files
-                .iter()
-                .filter(|file| kind_of(&file.path) == *kind)
-                .map(|file| file.brotli)
-                .sum();
+            let used = files.iter().filter(|file| kind_of(&file.path) == *kind).map(|file| file.brotli).sum();
             (kind.clone(), used, *limit)
         })
         .collect();
@@ -116,28 +96,13 @@ impl SizeReport {
 
     /// The report as a table. Wasm is shown as generated and as shrunk by `wasm-opt`.
     pub fn table(&self) -> String {
-        let width = self
-            .files
-            .iter()
-            .map(|file| file.path.len())
-            .max()
-            .unwrap_or(0)
-            .max(14);
-        let mut table = format!(
-            "{:<width$} {:>9} {:>9} {:>9}\n",
-            "file", "raw", "wasm-opt", "brotli"
-        );
+        let width = self.files.iter().map(|file| file.path.len()).max().unwrap_or(0).max(14);
+        let mut table = format!("{:<width$} {:>9} {:>9} {:>9}\n", "file", "raw", "wasm-opt", "brotli");
         for file in &self.files {
-            let before = self
-                .wasm_before_shrinking
-                .filter(|_| file.path.ends_with(".wasm"));
+            let before = self.wasm_before_shrinking.filter(|_| ending(&file.path) == "wasm");
             let shrunk = before.map_or_else(String::new, |_| file.raw.to_string());
             let raw = before.unwrap_or(file.raw);
-            let _ = writeln!(
-                table,
-                "{:<width$} {raw:>9} {shrunk:>9} {:>9}",
-                file.path, file.brotli
-            );
+            let _ = writeln!(table, "{:<width$} {raw:>9} {shrunk:>9} {:>9}", file.path, file.brotli);
         }
         table.push('\n');
         for (kind, used, limit) in &self.kinds {
@@ -151,11 +116,7 @@ impl SizeReport {
         } else {
             String::new()
         };
-        let _ = writeln!(
-            table,
-            "{:<width$} {:>9} of {:>9}{mark}",
-            "whole first load", self.total_brotli, self.budget
-        );
+        let _ = writeln!(table, "{:<width$} {:>9} of {:>9}{mark}", "whole first load", self.total_brotli, self.budget);
         table
     }
 }
@@ -167,11 +128,7 @@ mod tests {
     const TEXT: &str = "total = 100\naim = 80\n[kinds]\nwasm = 60\njs = 30\nother = 20\n";
 
     fn file(path: &str, brotli: usize) -> FileSize {
-        FileSize {
-            path: path.to_owned(),
-            raw: brotli * 3,
-            brotli,
-        }
+        FileSize { path: path.to_owned(), raw: brotli * 3, brotli }
     }
 
     fn report(files: Vec<FileSize>) -> SizeReport {
@@ -180,34 +137,18 @@ mod tests {
 
     #[test]
     fn the_total_and_each_kind_have_a_limit() {
-        let within = report(vec![
-            file("a.wasm", 60),
-            file("b.js", 30),
-            file("sw.js", 0),
-            file("LICENSE", 10),
-        ]);
+        let within = report(vec![file("a.wasm", 60), file("b.js", 30), file("sw.js", 0), file("LICENSE", 10)]);
         assert!(within.is_within_budget() && within.total_brotli == 100);
-        let over_in_all = report(vec![
-            file("a.wasm", 60),
-            file("b.js", 30),
-            file("c.css", 11),
-        ]);
+        let over_in_all = report(vec![file("a.wasm", 60), file("b.js", 30), file("c.css", 11)]);
         assert!(!over_in_all.is_within_budget(), "the total is over");
         let over_in_kind = report(vec![file("b.js", 20), file("c.js", 11)]);
-        assert!(
-            !over_in_kind.is_within_budget() && over_in_kind.table().contains("OVER"),
-            "scripts are over"
-        );
+        assert!(!over_in_kind.is_within_budget() && over_in_kind.table().contains("OVER"), "scripts are over");
     }
 
     #[test]
     fn the_wasm_row_shows_both_sizes() {
         let table = report(vec![file("a.wasm", 60)]).table();
-        assert!(
-            table
-                .lines()
-                .any(|line| line.contains("400") && line.contains("180") && line.contains("60"))
-        );
+        assert!(table.lines().any(|line| line.contains("400") && line.contains("180") && line.contains("60")));
     }
 
     #[test]
@@ -230,9 +171,6 @@ mod tests {
         let budget = read_budget(include_str!("../budget.toml")).unwrap();
         assert_eq!(budget.total, 250_000);
         assert!(budget.aim < budget.total && budget.kinds.contains_key("other"));
-        assert!(
-            budget.kinds.values().sum::<usize>() <= budget.total,
-            "the kinds promise more than the whole"
-        );
+        assert!(budget.kinds.values().sum::<usize>() <= budget.total, "the kinds promise more than the whole");
     }
 }

@@ -9,29 +9,13 @@ use std::process::Command;
 const ARROWS: [(&str, &[&str]); 4] = [
     ("stillroom-core", &[]),
     ("stillroom-catalogue", &["stillroom-core"]),
-    (
-        "stillroom-exchange",
-        &["stillroom-core", "stillroom-catalogue"],
-    ),
-    (
-        "stillroom-web",
-        &[
-            "stillroom-core",
-            "stillroom-catalogue",
-            "stillroom-exchange",
-        ],
-    ),
+    ("stillroom-exchange", &["stillroom-core", "stillroom-catalogue"]),
+    ("stillroom-web", &["stillroom-core", "stillroom-catalogue", "stillroom-exchange"]),
 ];
 
 /// Crates that know the browser. Only the web crate may use them.
-const BROWSER_CRATES: [&str; 6] = [
-    "js-sys",
-    "serde-wasm-bindgen",
-    "tsify",
-    "wasm-bindgen",
-    "wasm-bindgen-futures",
-    "web-sys",
-];
+const BROWSER_CRATES: [&str; 6] =
+    ["js-sys", "serde-wasm-bindgen", "tsify", "wasm-bindgen", "wasm-bindgen-futures", "web-sys"];
 
 /// Crates that hold no unsafe code and open with what they are for.
 const FOUNDATIONS: [&str; 3] = ["core", "catalogue", "exchange"];
@@ -58,27 +42,12 @@ pub fn check(workspace: &Workspace) -> Result<Vec<Verdict>> {
     let files = tracked_files(workspace)?;
     let verdict = |rule, broken| Verdict { rule, broken };
     Ok(vec![
-        verdict(
-            "crates depend on each other one way",
-            wrong_arrows(&packages),
-        ),
-        verdict(
-            "only the web crate knows the browser",
-            browser_knowledge(&packages),
-        ),
-        verdict(
-            "the bindings generator and the bindings have one version",
-            unequal_pins(&packages),
-        ),
-        verdict(
-            "foundations forbid unsafe code and say what they own",
-            careless_foundations(&files),
-        ),
+        verdict("crates depend on each other one way", wrong_arrows(&packages)),
+        verdict("only the web crate knows the browser", browser_knowledge(&packages)),
+        verdict("the bindings generator and the bindings have one version", unequal_pins(&packages)),
+        verdict("foundations forbid unsafe code and say what they own", careless_foundations(&files)),
         verdict("no test is ignored", ignored_tests(&files)),
-        verdict(
-            "no file names a path of one machine or a registry's host",
-            machine_paths(&files),
-        ),
+        verdict("no file names a path of one machine or a registry's host", machine_paths(&files)),
         verdict("pages hold no inline script or style", inline_code(&files)),
         verdict("scripts treat text as text", text_as_code(&files)),
         verdict("scripts are checked for types", unchecked_scripts(&files)),
@@ -98,17 +67,11 @@ fn tracked_files(workspace: &Workspace) -> Result<Vec<TextFile>> {
         "--exclude-standard",
     ]);
     let listed = capture(&mut git)?;
-    let files = listed
-        .split('\0')
-        .filter(|path| !path.is_empty())
-        .filter_map(|path| {
-            // Pictures are no text, and a file deleted a moment ago is no file.
-            let content = std::fs::read_to_string(workspace.path(path)).ok()?;
-            Some(TextFile {
-                path: path.to_owned(),
-                content,
-            })
-        });
+    let files = listed.split('\0').filter(|path| !path.is_empty()).filter_map(|path| {
+        // Pictures are no text, and a file deleted a moment ago is no file.
+        let content = std::fs::read_to_string(workspace.path(path)).ok()?;
+        Some(TextFile { path: path.to_owned(), content })
+    });
     Ok(files.collect())
 }
 
@@ -169,16 +132,12 @@ fn unequal_pins(packages: &[Value]) -> Vec<String> {
     let bindings = requirement("stillroom-web", "wasm-bindgen");
     let mut broken = Vec::new();
     if !bindings.starts_with('=') {
-        broken.push(format!(
-            "stillroom-web asks for wasm-bindgen {bindings}, not for one exact version"
-        ));
+        broken.push(format!("stillroom-web asks for wasm-bindgen {bindings}, not for one exact version"));
     }
     for generator in ["wasm-bindgen-cli", "wasm-bindgen-cli-support"] {
         let generator_version = requirement("xtask", generator);
         if generator_version != bindings {
-            broken.push(format!(
-                "{generator} {generator_version} is not wasm-bindgen {bindings}"
-            ));
+            broken.push(format!("{generator} {generator_version} is not wasm-bindgen {bindings}"));
         }
     }
     broken
@@ -192,11 +151,7 @@ fn careless_foundations(files: &[TextFile]) -> Vec<String> {
             broken.push(format!("{path} is missing"));
             continue;
         };
-        if !file
-            .content
-            .lines()
-            .any(|line| line == "#![forbid(unsafe_code)]")
-        {
+        if !file.content.lines().any(|line| line == "#![forbid(unsafe_code)]") {
             broken.push(format!("{path} does not forbid unsafe code"));
         }
         let words: usize = file
@@ -206,9 +161,7 @@ fn careless_foundations(files: &[TextFile]) -> Vec<String> {
             .map(|line| line.split_whitespace().count())
             .sum();
         if words < 20 {
-            broken.push(format!(
-                "{path} does not say what the crate owns and must not know"
-            ));
+            broken.push(format!("{path} does not say what the crate owns and must not know"));
         }
     }
     broken
@@ -217,10 +170,7 @@ fn careless_foundations(files: &[TextFile]) -> Vec<String> {
 /// The places in files of some kinds whose line answers to a rule.
 fn lines_where(files: &[TextFile], endings: &[&str], breaks: impl Fn(&str) -> bool) -> Vec<String> {
     let mut broken = Vec::new();
-    for file in files
-        .iter()
-        .filter(|file| endings.iter().any(|ending| file.path.ends_with(ending)))
-    {
+    for file in files.iter().filter(|file| endings.iter().any(|ending| file.path.ends_with(ending))) {
         for (number, line) in file.content.lines().enumerate() {
             if breaks(line) {
                 broken.push(format!("{}:{}", file.path, number + 1));
@@ -233,20 +183,13 @@ fn lines_where(files: &[TextFile], endings: &[&str], breaks: impl Fn(&str) -> bo
 fn ignored_tests(files: &[TextFile]) -> Vec<String> {
     let mut broken = lines_where(files, &[".rs"], |line| {
         let line = line.trim_start();
-        line.starts_with("#[ignore")
-            || (line.starts_with("#[cfg_attr") && line.contains(concat!("ign", "ore")))
+        line.starts_with("#[ignore") || (line.starts_with("#[cfg_attr") && line.contains(concat!("ign", "ore")))
     });
-    broken.extend(lines_where(
-        files,
-        &[".spec.js", ".test.js", ".test.mjs"],
-        |line| {
-            ["test", "describe", "it"].iter().any(|call| {
-                [".skip(", ".only(", ".fixme("]
-                    .iter()
-                    .any(|suffix| line.contains(&format!("{call}{suffix}")))
-            })
-        },
-    ));
+    broken.extend(lines_where(files, &[".spec.js", ".test.js", ".test.mjs"], |line| {
+        ["test", "describe", "it"]
+            .iter()
+            .any(|call| [".skip(", ".only(", ".fixme("].iter().any(|suffix| line.contains(&format!("{call}{suffix}"))))
+    }));
     broken
 }
 
@@ -266,15 +209,11 @@ fn machine_paths(files: &[TextFile]) -> Vec<String> {
             line.match_indices(folder.as_str()).any(|(place, _)| {
                 // Part of a longer path or of an address is something else.
                 let before = line[..place].chars().next_back();
-                !before.is_some_and(|before| {
-                    before.is_alphanumeric() || matches!(before, '.' | '-' | '_' | '/' | '*')
-                })
+                !before.is_some_and(|before| before.is_alphanumeric() || matches!(before, '.' | '-' | '_' | '/' | '*'))
             })
         })
     };
-    lines_where(files, &[""], |line| {
-        names_a_folder(line) || hosts.iter().any(|host| line.contains(host.as_str()))
-    })
+    lines_where(files, &[""], |line| names_a_folder(line) || hosts.iter().any(|host| line.contains(host.as_str())))
 }
 
 /// Attributes that hold code, and elements that hold code or style themselves.
@@ -283,32 +222,17 @@ fn inline_code(files: &[TextFile]) -> Vec<String> {
         let line = line.to_ascii_lowercase();
         let has_handler = line.split([' ', '\t']).any(|word| {
             word.strip_prefix("on").is_some_and(|rest| {
-                rest.split_once('=')
-                    .is_some_and(|(name, _)| name.chars().all(|letter| letter.is_ascii_lowercase()))
+                rest.split_once('=').is_some_and(|(name, _)| name.chars().all(|letter| letter.is_ascii_lowercase()))
             })
         });
         let has_script = line.contains("<script") && !line.contains("src=");
-        has_handler
-            || has_script
-            || line.contains("<style")
-            || line.contains(" style=")
-            || line.contains("javascript:")
+        has_handler || has_script || line.contains("<style") || line.contains(" style=") || line.contains("javascript:")
     })
 }
 
 fn text_as_code(files: &[TextFile]) -> Vec<String> {
-    let page: Vec<_> = files
-        .iter()
-        .filter(|file| file.path.starts_with("www/"))
-        .collect();
-    let calls = [
-        "innerHTML",
-        "outerHTML",
-        "insertAdjacentHTML",
-        "document.write",
-        "eval(",
-        "new Function(",
-    ];
+    let page: Vec<_> = files.iter().filter(|file| file.path.starts_with("www/")).collect();
+    let calls = ["innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "new Function("];
     let mut broken = Vec::new();
     for file in page.into_iter().filter(|file| is_script(&file.path)) {
         for (number, line) in file.content.lines().enumerate() {
@@ -323,14 +247,8 @@ fn text_as_code(files: &[TextFile]) -> Vec<String> {
 fn unchecked_scripts(files: &[TextFile]) -> Vec<String> {
     files
         .iter()
-        .filter(|file| {
-            is_script(&file.path)
-                && (file.path.starts_with("www/") || file.path.starts_with("tests/"))
-        })
-        .filter(|file| {
-            !file.content.starts_with("// @ts-check\n")
-                || file.content.contains(concat!("@ts-", "nocheck"))
-        })
+        .filter(|file| is_script(&file.path) && (file.path.starts_with("www/") || file.path.starts_with("tests/")))
+        .filter(|file| !file.content.starts_with("// @ts-check\n") || file.content.contains(concat!("@ts-", "nocheck")))
         .map(|file| file.path.clone())
         .collect()
 }
@@ -345,17 +263,12 @@ mod tests {
     use serde_json::json;
 
     fn file(path: &str, content: &str) -> Vec<TextFile> {
-        vec![TextFile {
-            path: path.to_owned(),
-            content: content.to_owned(),
-        }]
+        vec![TextFile { path: path.to_owned(), content: content.to_owned() }]
     }
 
     fn package(name: &str, dependencies: &[(&str, &str)]) -> Value {
-        let dependencies: Vec<_> = dependencies
-            .iter()
-            .map(|(name, req)| json!({ "name": name, "req": req, "kind": null }))
-            .collect();
+        let dependencies: Vec<_> =
+            dependencies.iter().map(|(name, req)| json!({ "name": name, "req": req, "kind": null })).collect();
         json!({ "name": name, "dependencies": dependencies })
     }
 
@@ -364,17 +277,8 @@ mod tests {
             package("stillroom-core", &[("serde", "^1")]),
             package("stillroom-catalogue", &[("stillroom-core", "*")]),
             package("stillroom-exchange", &[("stillroom-catalogue", "*")]),
-            package(
-                "stillroom-web",
-                &[("stillroom-exchange", "*"), ("wasm-bindgen", "=0.2.130")],
-            ),
-            package(
-                "xtask",
-                &[
-                    ("wasm-bindgen-cli", "=0.2.130"),
-                    ("wasm-bindgen-cli-support", "=0.2.130"),
-                ],
-            ),
+            package("stillroom-web", &[("stillroom-exchange", "*"), ("wasm-bindgen", "=0.2.130")]),
+            package("xtask", &[("wasm-bindgen-cli", "=0.2.130"), ("wasm-bindgen-cli-support", "=0.2.130")]),
         ]
     }
 
@@ -383,22 +287,15 @@ mod tests {
         assert_eq!(wrong_arrows(&workspace()), Vec::<String>::new());
         let mut turned = workspace();
         turned[0] = package("stillroom-core", &[("stillroom-catalogue", "*")]);
-        assert_eq!(
-            wrong_arrows(&turned),
-            ["stillroom-core depends on stillroom-catalogue"]
-        );
+        assert_eq!(wrong_arrows(&turned), ["stillroom-core depends on stillroom-catalogue"]);
         turned.remove(0);
-        assert_eq!(
-            wrong_arrows(&turned),
-            ["stillroom-core is missing from the workspace"]
-        );
+        assert_eq!(wrong_arrows(&turned), ["stillroom-core is missing from the workspace"]);
     }
 
     #[test]
     fn a_test_may_depend_on_what_the_code_may_not() {
         let mut packages = workspace();
-        packages[0]["dependencies"] =
-            json!([{ "name": "stillroom-catalogue", "req": "*", "kind": "dev" }]);
+        packages[0]["dependencies"] = json!([{ "name": "stillroom-catalogue", "req": "*", "kind": "dev" }]);
         assert_eq!(wrong_arrows(&packages), Vec::<String>::new());
     }
 
@@ -407,10 +304,7 @@ mod tests {
         assert_eq!(browser_knowledge(&workspace()), Vec::<String>::new());
         let mut packages = workspace();
         packages[2] = package("stillroom-exchange", &[("js-sys", "^0.3")]);
-        assert_eq!(
-            browser_knowledge(&packages),
-            ["stillroom-exchange depends on js-sys"]
-        );
+        assert_eq!(browser_knowledge(&packages), ["stillroom-exchange depends on js-sys"]);
     }
 
     #[test]
@@ -442,17 +336,11 @@ mod tests {
             ("a.rs", concat!("#[ign", "ore = \"slow\"]")),
             ("a.rs", concat!("#[cfg_attr(x, ign", "ore)]")),
             ("a.spec.js", concat!("test.sk", "ip('x', () => {})")),
-            (
-                "a.spec.js",
-                concat!("test.describe.on", "ly('x', () => {})"),
-            ),
+            ("a.spec.js", concat!("test.describe.on", "ly('x', () => {})")),
         ] {
             assert_eq!(ignored_tests(&file(path, content)).len(), 1, "{content}");
         }
-        assert_eq!(
-            ignored_tests(&file("a.rs", "// nothing to ignore here")),
-            Vec::<String>::new()
-        );
+        assert_eq!(ignored_tests(&file("a.rs", "// nothing to ignore here")), Vec::<String>::new());
     }
 
     #[test]
@@ -462,22 +350,10 @@ mod tests {
             format!("\"{}home/somebody/x\"", '/'),
             format!("https://registry.npmjs{}", ".org/x"),
         ] {
-            assert_eq!(
-                machine_paths(&file("README.md", &format!("first line\n{content}"))),
-                ["README.md:2"]
-            );
+            assert_eq!(machine_paths(&file("README.md", &format!("first line\n{content}"))), ["README.md:2"]);
         }
-        for content in [
-            "https://example.org/work/1",
-            "benches/work/",
-            "the work/home balance",
-            "/usr/bin/chromium",
-        ] {
-            assert_eq!(
-                machine_paths(&file("README.md", content)),
-                Vec::<String>::new(),
-                "{content}"
-            );
+        for content in ["https://example.org/work/1", "benches/work/", "the work/home balance", "/usr/bin/chromium"] {
+            assert_eq!(machine_paths(&file("README.md", content)), Vec::<String>::new(), "{content}");
         }
     }
 
@@ -490,40 +366,21 @@ mod tests {
             "<style>",
             "<a href=\"javascript:go()\">",
         ] {
-            assert_eq!(
-                inline_code(&file("www/index.html", content)).len(),
-                1,
-                "{content}"
-            );
+            assert_eq!(inline_code(&file("www/index.html", content)).len(), 1, "{content}");
         }
         let page = "<script type=\"module\" src=\"./assets/main.js\"></script>\n<p>one = two</p>";
-        assert_eq!(
-            inline_code(&file("www/index.html", page)),
-            Vec::<String>::new()
-        );
+        assert_eq!(inline_code(&file("www/index.html", page)), Vec::<String>::new());
     }
 
     #[test]
     fn markup_made_of_text_is_found() {
-        assert_eq!(
-            text_as_code(&file("www/jar.js", "place.innerHTML = name;")),
-            ["www/jar.js:1"]
-        );
-        assert_eq!(
-            text_as_code(&file("www/jar.js", "place.textContent = name;")),
-            Vec::<String>::new()
-        );
+        assert_eq!(text_as_code(&file("www/jar.js", "place.innerHTML = name;")), ["www/jar.js:1"]);
+        assert_eq!(text_as_code(&file("www/jar.js", "place.textContent = name;")), Vec::<String>::new());
     }
 
     #[test]
     fn every_script_asks_for_a_type_check() {
-        assert_eq!(
-            unchecked_scripts(&file("www/jar.js", "export {};\n")),
-            ["www/jar.js"]
-        );
-        assert_eq!(
-            unchecked_scripts(&file("www/jar.js", "// @ts-check\nexport {};\n")),
-            Vec::<String>::new()
-        );
+        assert_eq!(unchecked_scripts(&file("www/jar.js", "export {};\n")), ["www/jar.js"]);
+        assert_eq!(unchecked_scripts(&file("www/jar.js", "// @ts-check\nexport {};\n")), Vec::<String>::new());
     }
 }

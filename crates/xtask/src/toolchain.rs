@@ -23,35 +23,30 @@ pub enum WasmToolchain {
     },
 }
 
-/// What a machine offers, as far as the choice of a wasm toolchain goes.
+/// What the fallback needs: a compiler of the system, the source of its standard library, and a linker.
 #[derive(Debug, Default, Clone)]
-struct Offer {
-    target_installed: bool,
-    rustup: bool,
-    system_compiler: bool,
-    system_library_source: bool,
-    wasm_linker: Option<String>,
+struct SystemCompiler {
+    compiler: bool,
+    library_source: bool,
+    linker: Option<String>,
 }
 
-impl Offer {
+impl SystemCompiler {
     fn look() -> Self {
         Self {
-            target_installed: sysroot("rustc").is_some_and(|root| has_target(&root)),
-            rustup: is_on_path("rustup"),
-            system_compiler: Path::new("/usr/bin/rustc").is_file(),
-            system_library_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
-            wasm_linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
+            compiler: Path::new("/usr/bin/rustc").is_file(),
+            library_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
+            linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
                 .into_iter()
                 .find(|linker| is_on_path(linker))
                 .map(str::to_owned),
         }
     }
 
-    /// The fallback, if everything it needs is there.
-    fn from_source(&self) -> Option<WasmToolchain> {
-        let linker = self.wasm_linker.clone()?;
-        (self.system_compiler && self.system_library_source)
-            .then_some(WasmToolchain::FromSource { linker })
+    /// The toolchain these make, if none is missing.
+    fn toolchain(&self) -> Option<WasmToolchain> {
+        let linker = self.linker.clone()?;
+        (self.compiler && self.library_source).then_some(WasmToolchain::FromSource { linker })
     }
 }
 
@@ -61,22 +56,20 @@ const NO_WASM: &str = "no compiler here can build for the browser. Any one of th
 
 /// Finds a wasm toolchain in the documented order and says which it took.
 pub fn wasm_toolchain() -> Result<WasmToolchain> {
-    let offer = Offer::look();
-    if offer.target_installed {
+    let has_it = || sysroot("rustc").is_some_and(|root| has_target(&root));
+    if has_it() {
         say("wasm target: installed");
         return Ok(WasmToolchain::Installed);
     }
-    if offer.rustup {
+    if is_on_path("rustup") {
         say("wasm target: not installed, asking rustup to add it");
         let mut add = Command::new("rustup");
-        if run(add.args(["target", "add", TARGET])).is_ok()
-            && sysroot("rustc").is_some_and(|root| has_target(&root))
-        {
+        if run(add.args(["target", "add", TARGET])).is_ok() && has_it() {
             say("wasm target: added by rustup");
             return Ok(WasmToolchain::Added);
         }
     }
-    let Some(fallback) = offer.from_source() else {
+    let Some(fallback) = SystemCompiler::look().toolchain() else {
         bail!(NO_WASM);
     };
     say("wasm target: the system's compiler with the standard library built from its source");
@@ -93,13 +86,9 @@ impl WasmToolchain {
         if let Some(home) = cargo_home() {
             remaps.push((home, "cargo"));
         }
-        let flags: Vec<String> = remaps
-            .iter()
-            .map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display()))
-            .collect();
-        command
-            .arg("--config")
-            .arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
+        let flags: Vec<String> =
+            remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();
+        command.arg("--config").arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
         if let Self::FromSource { linker } = self {
             command
                 .env("RUSTC", "/usr/bin/rustc")
@@ -126,17 +115,11 @@ fn toml_array(words: &[String]) -> String {
 }
 
 fn cargo_home() -> Option<PathBuf> {
-    std::env::var_os("CARGO_HOME")
-        .map(PathBuf::from)
-        .or_else(|| std::env::home_dir().map(|home| home.join(".cargo")))
+    std::env::var_os("CARGO_HOME").map(PathBuf::from).or_else(|| std::env::home_dir().map(|home| home.join(".cargo")))
 }
 
 fn sysroot(compiler: &str) -> Option<PathBuf> {
-    let output = Command::new(compiler)
-        .args(["--print", "sysroot"])
-        .stderr(Stdio::null())
-        .output()
-        .ok()?;
+    let output = Command::new(compiler).args(["--print", "sysroot"]).stderr(Stdio::null()).output().ok()?;
     Some(PathBuf::from(String::from_utf8(output.stdout).ok()?.trim()))
 }
 
@@ -149,10 +132,7 @@ fn has_target(sysroot: &Path) -> bool {
 pub fn ensure_component(workspace: &Workspace, subcommand: &str, component: &str) -> Result<()> {
     let answers = |workspace: &Workspace| {
         let mut command = workspace.cargo();
-        command
-            .args([subcommand, "--version"])
-            .stdout(Stdio::null())
-            .stderr(Stdio::null());
+        command.args([subcommand, "--version"]).stdout(Stdio::null()).stderr(Stdio::null());
         command.status().is_ok_and(|status| status.success())
     };
     if answers(workspace) {
@@ -165,18 +145,13 @@ pub fn ensure_component(workspace: &Workspace, subcommand: &str, component: &str
     if answers(workspace) {
         return Ok(());
     }
-    bail!(
-        "{component} is missing. Install it: rustup component add {component} (or apt-get install rust-{component})"
-    )
+    bail!("{component} is missing. Install it: rustup component add {component} (or apt-get install rust-{component})")
 }
 
 /// Makes sure that programs of Debian's packages are there. Installs them as root on Debian and its kin; anywhere else
 /// says what to install.
 pub fn ensure_programs(wanted: &[(&str, &str)]) -> Result<()> {
-    let missing: Vec<_> = wanted
-        .iter()
-        .filter(|(program, _)| !exists(program))
-        .collect();
+    let missing: Vec<_> = wanted.iter().filter(|(program, _)| !exists(program)).collect();
     if missing.is_empty() {
         return Ok(());
     }
@@ -194,29 +169,18 @@ pub fn ensure_programs(wanted: &[(&str, &str)]) -> Result<()> {
         bail!(
             "{program} is missing. On Debian: sudo apt-get install -y {list}. Elsewhere install what `{package}` is called \
              there{}",
-            if program.contains("chromium") {
-                " and set CHROME_PATH to the browser"
-            } else {
-                ""
-            }
+            if program.contains("chromium") { " and set CHROME_PATH to the browser" } else { "" }
         );
     }
     Ok(())
 }
 
 fn exists(program: &str) -> bool {
-    if program.contains('/') {
-        Path::new(program).is_file()
-    } else {
-        is_on_path(program)
-    }
+    if program.contains('/') { Path::new(program).is_file() } else { is_on_path(program) }
 }
 
 fn is_root() -> bool {
-    Command::new("id")
-        .arg("-u")
-        .output()
-        .is_ok_and(|output| output.stdout.trim_ascii() == b"0")
+    Command::new("id").arg("-u").output().is_ok_and(|output| output.stdout.trim_ascii() == b"0")
 }
 
 /// The browser the tests drive.
@@ -243,29 +207,15 @@ fn ensure_node(workspace: &Workspace) -> Result<PathBuf> {
     let architecture = match std::env::consts::ARCH {
         "x86_64" => "x64",
         "aarch64" => "arm64",
-        other => bail!(
-            "Node is older than {OLDEST_NODE}, and none is packaged for {other}: install a newer one"
-        ),
+        other => bail!("Node is older than {OLDEST_NODE}, and none is packaged for {other}: install a newer one"),
     };
-    say(&format!(
-        "Node is older than {OLDEST_NODE}: fetching {FETCHED_NODE} as a package"
-    ));
+    say(&format!("Node is older than {OLDEST_NODE}: fetching {FETCHED_NODE} as a package"));
     let folder = fetched_node(workspace);
     std::fs::create_dir_all(&folder)?;
     run(Command::new("npm")
-        .args([
-            "install",
-            "--no-save",
-            "--ignore-scripts",
-            "--no-audit",
-            "--no-fund",
-            "--prefix",
-        ])
+        .args(["install", "--no-save", "--ignore-scripts", "--no-audit", "--no-fund", "--prefix"])
         .arg(&folder)
-        .arg(format!(
-            "node-{}-{architecture}@{FETCHED_NODE}",
-            std::env::consts::OS
-        )))?;
+        .arg(format!("node-{}-{architecture}@{FETCHED_NODE}", std::env::consts::OS)))?;
     node(workspace).with_context(|| format!("install Node {OLDEST_NODE} or newer"))
 }
 
@@ -280,53 +230,36 @@ pub fn node(workspace: &Workspace) -> Option<PathBuf> {
         .flatten()
         .flatten()
         .map(|package| package.path().join("bin/node"));
-    std::iter::once(PathBuf::from("node"))
-        .chain(fetched)
-        .find(|program| {
-            Command::new(program)
-                .arg("--version")
-                .output()
-                .is_ok_and(|output| {
-                    major_version(&String::from_utf8_lossy(&output.stdout))
-                        .is_some_and(|major| major >= OLDEST_NODE)
-                })
+    std::iter::once(PathBuf::from("node")).chain(fetched).find(|program| {
+        Command::new(program).arg("--version").output().is_ok_and(|output| {
+            major_version(&String::from_utf8_lossy(&output.stdout)).is_some_and(|major| major >= OLDEST_NODE)
         })
+    })
 }
 
 fn major_version(answer: &str) -> Option<u32> {
-    answer
-        .trim()
-        .strip_prefix('v')?
-        .split('.')
-        .next()?
-        .parse()
-        .ok()
+    answer.trim().strip_prefix('v')?.split('.').next()?.parse().ok()
 }
 
 /// Makes sure that Node and the packages of `tests/browser` are there, and returns the program.
 pub fn ensure_node_packages(workspace: &Workspace) -> Result<PathBuf> {
     let node = ensure_node(workspace)?;
     let folder = workspace.node_side();
-    let lock = std::fs::read(folder.join("package-lock.json"))
-        .context("package-lock.json cannot be read")?;
+    let lock = std::fs::read(folder.join("package-lock.json")).context("package-lock.json cannot be read")?;
     let stamp = folder.join("node_modules/.installed-from");
     if std::fs::read(&stamp).is_ok_and(|installed| installed == lock) {
         return Ok(node);
     }
     say("installing the Node packages of tests/browser");
     let mut install = Command::new("npm");
-    run(install
-        .current_dir(&folder)
-        .args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
+    run(install.current_dir(&folder).args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
     std::fs::write(&stamp, lock)?;
     Ok(node)
 }
 
 /// wasm-opt, if Node and its package are already there.
 pub fn wasm_opt(workspace: &Workspace) -> Option<Command> {
-    let script = workspace
-        .node_side()
-        .join("node_modules/binaryen/bin/wasm-opt");
+    let script = workspace.node_side().join("node_modules/binaryen/bin/wasm-opt");
     if !script.is_file() {
         return None;
     }
@@ -341,40 +274,22 @@ mod tests {
 
     #[test]
     fn the_fallback_needs_compiler_source_and_linker() {
-        let whole = Offer {
-            system_compiler: true,
-            system_library_source: true,
-            wasm_linker: Some("wasm-ld-19".to_owned()),
-            ..Offer::default()
-        };
+        let whole = SystemCompiler { compiler: true, library_source: true, linker: Some("wasm-ld-19".to_owned()) };
         let linker = "wasm-ld-19".to_owned();
-        assert_eq!(
-            whole.from_source(),
-            Some(WasmToolchain::FromSource { linker })
-        );
+        assert_eq!(whole.toolchain(), Some(WasmToolchain::FromSource { linker }));
         for part in [
-            Offer {
-                system_compiler: false,
-                ..whole.clone()
-            },
-            Offer {
-                system_library_source: false,
-                ..whole.clone()
-            },
-            Offer {
-                wasm_linker: None,
-                ..whole
-            },
+            SystemCompiler { compiler: false, ..whole.clone() },
+            SystemCompiler { library_source: false, ..whole.clone() },
+            SystemCompiler { linker: None, ..whole },
         ] {
-            assert_eq!(part.from_source(), None);
+            assert_eq!(part.toolchain(), None);
         }
     }
 
     #[test]
     fn flags_survive_paths_with_spaces_and_quotes() {
         let flags = ["--remap-path-prefix=/a b/\"c\"\\d=x".to_owned()];
-        let parsed: toml::Table =
-            toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
+        let parsed: toml::Table = toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
         assert_eq!(parsed["flags"][0].as_str(), Some(flags[0].as_str()));
     }
 

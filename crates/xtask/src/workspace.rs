@@ -26,22 +26,13 @@ impl Workspace {
         let home = std::env::var_os("CARGO_MANIFEST_DIR")
             .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")), PathBuf::from);
         let mut command = Command::new(cargo());
-        command
-            .current_dir(&home)
-            .args(["metadata", "--no-deps", "--format-version", "1"]);
-        let metadata: Value = serde_json::from_str(&capture(&mut command)?)
-            .context("`cargo metadata` did not answer with JSON")?;
+        command.current_dir(&home).args(["metadata", "--no-deps", "--format-version", "1"]);
+        let metadata: Value =
+            serde_json::from_str(&capture(&mut command)?).context("`cargo metadata` did not answer with JSON")?;
         let folder = |name: &str| {
-            metadata[name]
-                .as_str()
-                .map(PathBuf::from)
-                .with_context(|| format!("`cargo metadata` names no {name}"))
+            metadata[name].as_str().map(PathBuf::from).with_context(|| format!("`cargo metadata` names no {name}"))
         };
-        Ok(Self {
-            root: folder("workspace_root")?,
-            target: folder("target_directory")?,
-            metadata,
-        })
+        Ok(Self { root: folder("workspace_root")?, target: folder("target_directory")?, metadata })
     }
 
     /// A path inside the repository.
@@ -93,9 +84,7 @@ pub fn say(sentence: &str) {
 pub fn run(command: &mut Command) -> Result<()> {
     command.stdout(Stdio::from(std::io::stderr()));
     let name = name_of(command);
-    let status = command
-        .status()
-        .with_context(|| format!("`{name}` could not be started"))?;
+    let status = command.status().with_context(|| format!("`{name}` could not be started"))?;
     if !status.success() {
         bail!("`{name}` failed: {status}");
     }
@@ -105,10 +94,7 @@ pub fn run(command: &mut Command) -> Result<()> {
 /// Runs a program to its end, fails if it fails, and returns what it printed on standard output.
 pub fn capture(command: &mut Command) -> Result<String> {
     let name = name_of(command);
-    let output = command
-        .stderr(Stdio::inherit())
-        .output()
-        .with_context(|| format!("`{name}` could not be started"))?;
+    let output = command.stderr(Stdio::inherit()).output().with_context(|| format!("`{name}` could not be started"))?;
     if !output.status.success() {
         bail!("`{name}` failed: {}", output.status);
     }
@@ -118,10 +104,7 @@ pub fn capture(command: &mut Command) -> Result<String> {
 /// Runs a program, shows each line it prints as it comes, and returns all of them and whether it succeeded.
 pub fn run_showing(command: &mut Command) -> Result<(bool, Vec<String>)> {
     let name = name_of(command);
-    let mut child = command
-        .stdout(Stdio::piped())
-        .spawn()
-        .with_context(|| format!("`{name}` could not be started"))?;
+    let mut child = command.stdout(Stdio::piped()).spawn().with_context(|| format!("`{name}` could not be started"))?;
     let mut lines = Vec::new();
     if let Some(printed) = child.stdout.take() {
         for line in BufReader::new(printed).split(b'\n') {
@@ -135,16 +118,14 @@ pub fn run_showing(command: &mut Command) -> Result<(bool, Vec<String>)> {
 
 /// Whether a program of that name is on the search path.
 pub fn is_on_path(program: &str) -> bool {
-    std::env::var_os("PATH").is_some_and(|path| {
-        std::env::split_paths(&path).any(|folder| folder.join(program).is_file())
-    })
+    std::env::var_os("PATH")
+        .is_some_and(|path| std::env::split_paths(&path).any(|folder| folder.join(program).is_file()))
 }
 
 /// Every file below a folder, as paths relative to it with `/` between names, in order.
 pub fn files_below(folder: &Path) -> Result<Vec<String>> {
     fn walk(folder: &Path, prefix: &str, found: &mut Vec<String>) -> Result<()> {
-        let entries = std::fs::read_dir(folder)
-            .with_context(|| format!("{} cannot be listed", folder.display()))?;
+        let entries = std::fs::read_dir(folder).with_context(|| format!("{} cannot be listed", folder.display()))?;
         for entry in entries {
             let entry = entry?;
             let name = entry.file_name();
