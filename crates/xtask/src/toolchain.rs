@@ -89,6 +89,8 @@ impl WasmToolchain {
         let flags: Vec<String> =
             remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();
         command.arg("--config").arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
+        // The bindings generator reads there which features of WebAssembly are in use, and strips the rest itself.
+        command.args(["--config", "profile.release.strip=\"debuginfo\""]);
         if let Self::FromSource { linker } = self {
             command
                 .env("RUSTC", "/usr/bin/rustc")
