@@ -1,5 +1,6 @@
 //! The decoded catalogue.
 
+use crate::packed::Packed;
 use crate::property::{Basis, Kind, Property};
 use crate::search::{Field, Filter, Hit, IndexEntry, MaterialIndex};
 use crate::stored::{Figure, Stored, StoredOrigin, Subject};
@@ -144,7 +145,8 @@ impl Catalogue {
         static CATALOGUE: OnceLock<Catalogue> = OnceLock::new();
         CATALOGUE.get_or_init(|| {
             // The build packed what is decoded here; a test decodes it.
-            Self::from_stored(postcard::from_bytes(PACKED).unwrap_or_default())
+            let packed: Packed<&'static str> = postcard::from_bytes(PACKED).unwrap_or_default();
+            Self::from_stored(packed.unpack())
         })
     }
 

@@ -13,6 +13,9 @@
 
 mod catalogue;
 mod fold;
+mod packed;
+#[cfg(feature = "tables")]
+mod packing;
 pub mod property;
 mod search;
 mod stored;

@@ -35,7 +35,167 @@ pub struct ExtraTable {
 }
 
 /// Every larger table.
-pub const EXTRA_TABLES: &[ExtraTable] = &[];
+pub const EXTRA_TABLES: &[ExtraTable] = &[
+    ExtraTable {
+        file: "solubility-water.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("temperature", Column::Condition(-20.0, 150.0)),
+            ("grams_per_100_g_water", Column::FigureOrEmpty(0.0, 2_000.0)),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "solubility-cosolvent.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("record", Column::Named),
+            ("inci", Column::Text),
+            ("name", Column::Named),
+            ("cosolvent", Column::Named),
+            ("cosolvent_percent", Column::Condition(0.0, 100.0)),
+            ("temperature", Column::Condition(-20.0, 150.0)),
+            ("value", Column::FigureOrEmpty(-20.0, 2_000.0)),
+            ("unit", Column::Text),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "acid-constants.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("charge_fully_protonated", Column::Condition(-6.0, 6.0)),
+            ("pka_1", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_2", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_3", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_4", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("described", Column::Text),
+            ("temperature", Column::Condition(0.0, 100.0)),
+            ("role", Column::Named),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "partition.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("record", Column::Named),
+            ("inci", Column::Text),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("phases", Column::Named),
+            ("temperature", Column::Condition(0.0, 100.0)),
+            ("value", Column::FigureOrEmpty(-10.0, 5_000.0)),
+            ("quantity", Column::Named),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "preservative-limits.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("cas", Column::Cas),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("status", Column::Named),
+            ("entry", Column::Text),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("expressed_as", Column::Named),
+            ("expressed_as_molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("equivalents_per_mole", Column::Condition(1.0, 6.0)),
+            ("leave_on_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("rinse_off_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            // Converted from the two limits before them, so not counted again.
+            ("leave_on_limit_as_substance", Column::Condition(0.0, 100.0)),
+            ("rinse_off_limit_as_substance", Column::Condition(0.0, 100.0)),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "preservative-practice.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            // A range counts once, by its upper end.
+            ("usual_percent_minimum", Column::Condition(0.0, 100.0)),
+            ("usual_percent_maximum", Column::FigureOrEmpty(0.0, 100.0)),
+            ("ph_minimum", Column::Condition(0.0, 14.0)),
+            ("ph_maximum", Column::FigureOrEmpty(0.0, 14.0)),
+            ("pka", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("max_add_temperature", Column::FigureOrEmpty(20.0, 150.0)),
+            ("active_form", Column::Text),
+            ("incompatible_with", Column::Text),
+            ("spectrum", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "restricted.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("subject", Column::Named),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("entry", Column::Text),
+            ("leave_on_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("rinse_off_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "fragrance-allergens.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("leave_on_threshold", Column::FigureOrEmpty(0.0, 1.0)),
+            ("rinse_off_threshold", Column::FigureOrEmpty(0.0, 1.0)),
+            ("listed_by", Column::Text),
+            ("entry", Column::Named),
+            ("grouped_members", Column::Text),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "essential-oil-constituents.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("oil", Column::Named),
+            ("name", Column::Named),
+            ("label_name_of_the_oil", Column::Text),
+            ("inside", Column::Named),
+            ("cas", Column::Cas),
+            // The range counts once, by its upper end.
+            ("minimum", Column::Condition(0.0, 100.0)),
+            ("typical", Column::FigureOrEmpty(0.0, 100.0)),
+            ("maximum", Column::FigureOrEmpty(0.0, 100.0)),
+            ("allergen", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "plants.csv",
+        columns: &[
+            ("plant", Column::Named),
+            ("part", Column::Named),
+            ("state", Column::Named),
+            ("water", Column::Figure(0.0, 100.0)),
+            ("range_or_limit", Column::Text),
+        ],
+    },
+];
 
 /// Checks the columns a table declares. Sources are checked with those of the other files.
 pub fn check(
