@@ -35,6 +35,10 @@ fn main() -> Result<(), Box<dyn Error>> {
     if problems.is_empty() {
         let bytes = tables::pack_bytes(&tables).map_err(|problem| problem.to_string())?;
         std::fs::write(out.join("catalogue.postcard"), bytes)?;
+        for table in tables::EXTRA_TABLES {
+            let bytes = tables::pack_table(&tables, table).map_err(|problem| problem.to_string())?;
+            std::fs::write(out.join(format!("{}.postcard", table.file)), bytes)?;
+        }
     }
     Ok(())
 }

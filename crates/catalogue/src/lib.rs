@@ -17,6 +17,7 @@ mod packed;
 #[cfg(feature = "tables")]
 mod packing;
 pub mod property;
+pub mod reference;
 mod search;
 mod stored;
 #[cfg(feature = "tables")]

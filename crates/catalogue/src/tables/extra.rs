@@ -1,6 +1,9 @@
 //! The larger tables, each with its columns declared once.
 
-use super::{Findings, Lined};
+use super::{Findings, Lined, Problem, Tables};
+use crate::property::Basis;
+use crate::stored::Figure;
+use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 
 /// A row of a larger table: text by column.
@@ -197,6 +200,45 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
     },
 ];
 
+/// Packs a table column by column, in the order in which the columns are declared, then the sources, locators and
+/// bases of its rows. The larger tables of the library read the columns in the same order.
+///
+/// # Errors
+/// A [`Problem`] naming the column that cannot be packed.
+pub fn pack_table(tables: &Tables, table: &ExtraTable) -> Result<Vec<u8>, Problem> {
+    let rows = tables.extra.get(table.file).map_or(&[][..], Vec::as_slice);
+    let cells = |name: &'static str| rows.iter().map(move |row| row.row.get(name).map_or("", String::as_str));
+    let places = |name: &str| tables.sources.iter().position(|source| source.row.source == *name);
+    let mut bytes = Vec::new();
+    let mut append = |column: postcard::Result<Vec<u8>>| match column {
+        Ok(column) => {
+            bytes.extend(column);
+            Ok(())
+        }
+        Err(error) => Err(Problem { file: table.file, line: 1, code: "data.unpackable", message: error.to_string() }),
+    };
+    for (name, column) in table.columns {
+        append(match column {
+            Column::Text | Column::Named | Column::Cas => postcard::to_stdvec(&cells(name).collect::<Vec<_>>()),
+            Column::Constituent => {
+                postcard::to_stdvec(&cells(name).map(|cell| cell.parse::<u32>().ok()).collect::<Vec<_>>())
+            }
+            Column::Figure(..) | Column::FigureOrEmpty(..) | Column::Condition(..) => {
+                let figures = cells(name).map(|cell| super::check::decimal(cell).and_then(Figure::pack));
+                postcard::to_stdvec(&figures.map(|f| f.map(|f| (f.digits, f.places))).collect::<Vec<_>>())
+            }
+        })?;
+    }
+    append(postcard::to_stdvec(
+        &cells("source")
+            .map(|name| places(name).and_then(|place| u16::try_from(place).ok()).unwrap_or(u16::MAX))
+            .collect::<Vec<_>>(),
+    ))?;
+    append(postcard::to_stdvec(&cells("locator").collect::<Vec<_>>()))?;
+    append(postcard::to_stdvec(&cells("basis").filter_map(Basis::from_slug).collect::<Vec<_>>()))?;
+    Ok(bytes)
+}
+
 /// Checks the columns a table declares. Sources are checked with those of the other files.
 pub fn check(
     table: &ExtraTable,
@@ -221,8 +263,8 @@ pub fn check(
             match column {
                 Column::Text | Column::Named => {}
                 Column::Figure(low, high) | Column::FigureOrEmpty(low, high) | Column::Condition(low, high) => {
-                    match text.parse::<f64>() {
-                        Ok(value) if (*low..=*high).contains(&value) => {}
+                    match super::check::decimal(text).and_then(|value| value.to_f64()) {
+                        Some(value) if (*low..=*high).contains(&value) => {}
                         _ => problem("data.range", format!("`{name}` is `{text}`, not between {low} and {high}")),
                     }
                 }

@@ -13,7 +13,7 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 
-pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable};
+pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::pack_bytes;
 pub use report::{Report, report};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
