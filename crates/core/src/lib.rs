@@ -14,6 +14,7 @@
 #![forbid(unsafe_code)]
 
 pub mod arithmetic;
+pub mod chemistry;
 pub mod formula;
 pub mod material;
 pub mod quantity;

@@ -1,0 +1,267 @@
+//! Ethanol, sugar, propylene glycol and salt in water against published tables.
+
+use crate::{EvidenceSet, Worst, count_bases, rows};
+use serde::Deserialize;
+use stillroom_core::chemistry::mixture::Masses;
+use stillroom_core::chemistry::propanediol::propylene_glycol_density;
+use stillroom_core::chemistry::{Celsius, MassFraction, ethanol, sucrose, water_activity};
+
+/// Every set about these solutions.
+///
+/// # Panics
+/// If a row cannot be read.
+#[must_use]
+pub fn evidence() -> Vec<EvidenceSet> {
+    let mut sets = ethanol_sets();
+    sets.extend(sucrose_sets());
+    sets.extend([propylene_glycol(), sodium_chloride()]);
+    sets
+}
+
+fn celsius(degrees: f64) -> Celsius {
+    Celsius::new(degrees).expect("a temperature")
+}
+
+fn percent(computed: f64, published: f64) -> f64 {
+    (computed / published - 1.0) * 100.0
+}
+
+#[derive(Debug, Deserialize)]
+struct EthanolRow {
+    property: String,
+    ethanol_mass_percent: Option<f64>,
+    #[serde(rename = "ethanol_volume_percent_20C")]
+    ethanol_volume_percent: Option<f64>,
+    #[serde(rename = "temperature_C")]
+    temperature: Option<f64>,
+    value: f64,
+    source: String,
+    basis: String,
+}
+
+fn ethanol_sets() -> Vec<EvidenceSet> {
+    let table: Vec<EthanolRow> = rows("ethanol_water.csv", include_str!("../data/ethanol_water.csv"));
+    let (mut density, mut formula, mut strength) = (Worst::default(), Worst::default(), Worst::default());
+    let (mut density_bases, mut formula_bases) = (Vec::new(), Vec::new());
+    for row in table.iter().filter(|row| row.property == "density_g_mL") {
+        let by_volume =
+            row.ethanol_volume_percent.map(|q| ethanol::fraction_from_volume_percent(q).expect("a percent"));
+        let by_mass = row.ethanol_mass_percent.map(|w| MassFraction::from_percent(w).expect("a percent"));
+        let fraction = by_mass.or(by_volume).expect("a strength");
+        let computed = ethanol::density(fraction, celsius(row.temperature.expect("a temperature"))).unwrap_or(f64::NAN);
+        if row.basis == "computed" && row.source.contains("strength by volume scale") {
+            // Its strengths by mass are rounded; it serves the strengths by volume below.
+        } else if row.basis == "computed" {
+            formula.see(percent(computed, row.value));
+            formula_bases.push(row.basis.as_str());
+        } else {
+            density.see(percent(computed, row.value));
+            density_bases.push(row.basis.as_str());
+        }
+        if let (Some(by_mass), Some(printed)) = (by_mass, row.ethanol_volume_percent)
+            && row.source.contains("OIML")
+        {
+            strength.see(ethanol::volume_percent(by_mass) - printed);
+        }
+    }
+    let set = |set, source: String, worst: Worst, tolerance, unit| EvidenceSet {
+        set,
+        source,
+        cases: worst.cases,
+        worst: worst.deviation,
+        tolerance,
+        unit,
+    };
+    vec![
+        set(
+            "ethanol.density",
+            format!(
+                "OIML and European Pharmacopoeia alcoholometric table (by % v/v), CRC Handbook 102nd ed.: {}",
+                count_bases(density_bases.into_iter())
+            ),
+            density,
+            0.1,
+            "%",
+        ),
+        set(
+            "ethanol.density-formula",
+            format!("OIML R 22 (1975), its formula computed elsewhere: {}", count_bases(formula_bases.into_iter())),
+            formula,
+            0.0001,
+            "%",
+        ),
+        set(
+            "ethanol.strength-by-volume",
+            "OIML R 22 (1975), strengths by volume beside strengths by mass, computed elsewhere to 0.01".to_owned(),
+            strength,
+            0.006,
+            "% v/v",
+        ),
+    ]
+}
+
+#[derive(Debug, Deserialize)]
+struct BrixRow {
+    #[serde(rename = "brix_mass_percent_sucrose")]
+    brix: f64,
+    #[serde(rename = "refractive_index_nD20")]
+    index: f64,
+    source: String,
+    basis: String,
+}
+
+#[derive(Debug, Deserialize)]
+struct CorrectionRow {
+    #[serde(rename = "temperature_C")]
+    temperature: f64,
+    brix_read: f64,
+    add_to_reading: f64,
+}
+
+fn sucrose_sets() -> Vec<EvidenceSet> {
+    let table: Vec<BrixRow> = rows("sucrose_brix_nD20.csv", include_str!("../data/sucrose_brix_nD20.csv"));
+    let (mut scale, mut built) = (Worst::default(), Worst::default());
+    for row in table.iter().filter(|row| row.source.contains("ICUMSA")) {
+        let back = sucrose::brix_from_index(row.index);
+        scale.see(back.unwrap_or(f64::NAN) - row.brix);
+        // The index of the solution from room and refraction of water and sugar, as an extract's is computed.
+        if row.brix <= 60.0 {
+            let solution = Masses { water: 100.0 - row.brix, solids: row.brix, ..Masses::default() };
+            built.see(solution.refractive_index(Celsius::TWENTY).unwrap_or(f64::NAN) - row.index);
+        }
+    }
+    let corrections: Vec<CorrectionRow> =
+        rows("brix_temperature_correction.csv", include_str!("../data/brix_temperature_correction.csv"));
+    let mut correction = Worst::default();
+    for row in &corrections {
+        let computed = sucrose::temperature_correction(row.brix_read, celsius(row.temperature));
+        correction.see(computed.unwrap_or(f64::NAN) - row.add_to_reading);
+    }
+    // Densities of sucrose solutions at 20 °C in g/mL (ICUMSA; from memory).
+    let densities = [
+        (10.0, 1.0381),
+        (20.0, 1.0810),
+        (30.0, 1.1270),
+        (40.0, 1.1764),
+        (50.0, 1.2296),
+        (60.0, 1.2865),
+        (65.0, 1.3163),
+    ];
+    let mut density = Worst::default();
+    for (brix, published) in densities {
+        density.see(percent(sucrose::density_at_20(MassFraction::from_percent(brix).expect("a percent")), published));
+    }
+    let bases = count_bases(table.iter().filter(|row| row.source.contains("ICUMSA")).map(|row| row.basis.as_str()));
+    let set = |set, source: String, worst: Worst, tolerance, unit| EvidenceSet {
+        set,
+        source,
+        cases: worst.cases,
+        worst: worst.deviation,
+        tolerance,
+        unit,
+    };
+    vec![
+        set(
+            "sucrose.brix",
+            format!("ICUMSA SPS-3 / OIV-MA-AS2-02 sucrose scale, 20 °C: {bases}; the polynomial is fitted to it"),
+            scale,
+            0.02,
+            "°Bx",
+        ),
+        set(
+            "sucrose.refractive-index-from-parts",
+            format!("the same scale to 60 °Bx, from the room and refraction of water and sugar: {bases}"),
+            built,
+            0.0005,
+            "1",
+        ),
+        set(
+            "sucrose.temperature-correction",
+            "International Temperature Correction Table 1936 (AOAC): 187 memory; a check of transcription".to_owned(),
+            correction,
+            1e-9,
+            "°Bx",
+        ),
+        set("sucrose.density", "ICUMSA densities at 20 °C: 7 memory; fitted to them".to_owned(), density, 0.05, "%"),
+    ]
+}
+
+#[derive(Debug, Deserialize)]
+struct GlycolRow {
+    property: String,
+    propylene_glycol_mass_percent: f64,
+    #[serde(rename = "temperature_C")]
+    temperature: f64,
+    value: f64,
+    basis: String,
+}
+
+fn propylene_glycol() -> EvidenceSet {
+    let table: Vec<GlycolRow> = rows("propylene_glycol_water.csv", include_str!("../data/propylene_glycol_water.csv"));
+    let mut worst = Worst::default();
+    for row in table.iter().filter(|row| row.property == "density_g_mL") {
+        let fraction = MassFraction::from_percent(row.propylene_glycol_mass_percent).expect("a percent");
+        let computed = propylene_glycol_density(fraction, celsius(row.temperature));
+        worst.see(percent(computed.unwrap_or(f64::NAN), row.value));
+    }
+    let densities = table.iter().filter(|row| row.property == "density_g_mL");
+    EvidenceSet {
+        set: "propylene-glycol.density",
+        source: format!(
+            "Nakanishi et al. (1967) at 25 °C, MacBeth & Thompson (1951) at 35 °C: {}; a check of transcription",
+            count_bases(densities.map(|row| row.basis.as_str()))
+        ),
+        cases: worst.cases,
+        worst: worst.deviation,
+        tolerance: 0.001,
+        unit: "%",
+    }
+}
+
+#[derive(Debug, Deserialize)]
+struct SaltRow {
+    molality_mol_kg: f64,
+    water_activity: f64,
+}
+
+fn sodium_chloride() -> EvidenceSet {
+    let table: Vec<SaltRow> = rows("nacl_water_activity.csv", include_str!("../data/nacl_water_activity.csv"));
+    let mut worst = Worst::default();
+    for row in &table {
+        worst.see(water_activity::sodium_chloride(row.molality_mol_kg).unwrap_or(f64::NAN) - row.water_activity);
+    }
+    // The accepted value over a saturated solution at 25 °C, by which hygrometers are checked.
+    worst.see(water_activity::sodium_chloride(6.144).unwrap_or(f64::NAN) - 0.753);
+    EvidenceSet {
+        set: "salt.water-activity",
+        source: format!(
+            "Tang, Munkelwitz & Wang (1986) computed elsewhere, {} rows; accepted value 0.753 over the saturated solution",
+            table.len()
+        ),
+        cases: worst.cases,
+        worst: worst.deviation,
+        tolerance: 0.002,
+        unit: "1",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #[test]
+    fn solutions_are_as_the_published_tables_say() {
+        crate::hold(
+            &super::evidence(),
+            &[
+                ("ethanol.density", 80),
+                ("ethanol.density-formula", 105),
+                ("ethanol.strength-by-volume", 126),
+                ("sucrose.brix", 80),
+                ("sucrose.refractive-index-from-parts", 60),
+                ("sucrose.temperature-correction", 187),
+                ("sucrose.density", 7),
+                ("propylene-glycol.density", 33),
+                ("salt.water-activity", 16),
+            ],
+        );
+    }
+}
