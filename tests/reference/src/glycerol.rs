@@ -11,7 +11,7 @@
 
 use crate::{EvidenceSet, Worst, count_bases, rows};
 use serde::Deserialize;
-use stillroom_core::chemistry::{Celsius, MassFraction, glycerol, water_activity};
+use stillroom_core::chemistry::{MassFraction, Temperature, glycerol, water_activity};
 
 /// One value of a published table.
 #[derive(Debug, Deserialize)]
@@ -30,8 +30,8 @@ impl Row {
         MassFraction::from_percent(self.glycerol_mass_percent).expect("a percent")
     }
 
-    fn celsius(&self) -> Celsius {
-        Celsius::new(self.temperature.expect("a temperature")).expect("a temperature")
+    fn celsius(&self) -> Temperature {
+        Temperature::new(self.temperature.expect("a temperature")).expect("a temperature")
     }
 
     fn is_from(&self, author: &str) -> bool {
@@ -119,7 +119,7 @@ fn index_with_temperature(table: &[Row]) -> EvidenceSet {
         let same = |other: &&&Row| (other.glycerol_mass_percent - row.glycerol_mass_percent).abs() < 0.01;
         let Some(reference) = cold.iter().find(same) else { continue };
         let at = |celsius| glycerol::refractive_index(row.fraction(), celsius).unwrap_or(f64::NAN);
-        worst.see(at(row.celsius()) - at(Celsius::TWENTY) - (row.value - reference.value));
+        worst.see(at(row.celsius()) - at(Temperature::TWENTY) - (row.value - reference.value));
     }
     EvidenceSet {
         set: "glycerol.refractive-index-temperature",
@@ -277,7 +277,7 @@ fn coolprop() -> [EvidenceSet; 2] {
     let (mut density, mut viscosity, mut freezing) = (Worst::default(), Worst::default(), Worst::default());
     for point in &points {
         let fraction = MassFraction::new(point.glycerol_mass_fraction).expect("a fraction");
-        let celsius = Celsius::new(point.temperature).expect("a temperature");
+        let celsius = Temperature::new(point.temperature).expect("a temperature");
         if glycerol::DENSITY_TEMPERATURE.check(point.temperature).is_ok() {
             let computed = glycerol::density(fraction, celsius).unwrap_or(f64::NAN);
             density.see(percent(computed * 1000.0, point.density));

@@ -4,7 +4,7 @@ use crate::{EvidenceSet, Worst, count_bases, rows};
 use serde::Deserialize;
 use stillroom_core::chemistry::mixture::Masses;
 use stillroom_core::chemistry::propanediol::propylene_glycol_density;
-use stillroom_core::chemistry::{Celsius, MassFraction, ethanol, sucrose, water_activity};
+use stillroom_core::chemistry::{MassFraction, Temperature, ethanol, sucrose, water_activity};
 
 /// Every set about these solutions.
 ///
@@ -18,8 +18,8 @@ pub fn evidence() -> Vec<EvidenceSet> {
     sets
 }
 
-fn celsius(degrees: f64) -> Celsius {
-    Celsius::new(degrees).expect("a temperature")
+fn celsius(degrees: f64) -> Temperature {
+    Temperature::new(degrees).expect("a temperature")
 }
 
 fn percent(computed: f64, published: f64) -> f64 {
@@ -127,7 +127,7 @@ fn sucrose_sets() -> Vec<EvidenceSet> {
         // The index of the solution from room and refraction of water and sugar, as an extract's is computed.
         if row.brix <= 60.0 {
             let solution = Masses { water: 100.0 - row.brix, solids: row.brix, ..Masses::default() };
-            built.see(solution.refractive_index(Celsius::TWENTY).unwrap_or(f64::NAN) - row.index);
+            built.see(solution.refractive_index(Temperature::TWENTY).unwrap_or(f64::NAN) - row.index);
         }
     }
     let corrections: Vec<CorrectionRow> =

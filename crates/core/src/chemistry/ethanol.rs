@@ -1,7 +1,7 @@
 //! Ethanol (INCI Alcohol) and water: the alcoholometric formula.
 
 use super::interpolation::solve_rising;
-use super::{Celsius, MassFraction, PhysicsError, Range};
+use super::{MassFraction, PhysicsError, Range, Temperature};
 
 /// Molar mass of ethanol in g/mol.
 pub const MOLAR_MASS: f64 = 46.068_44;
@@ -97,15 +97,15 @@ fn evaluate(coefficients: &[f64], x: f64) -> f64 {
 /// `physics.out-of-range` outside -20 to 40 °C.
 ///
 /// ```
-/// use stillroom_core::chemistry::{Celsius, MassFraction, ethanol};
-/// let half = ethanol::density(MassFraction::new(0.5)?, Celsius::TWENTY)?;
+/// use stillroom_core::chemistry::{Temperature, MassFraction, ethanol};
+/// let half = ethanol::density(MassFraction::new(0.5)?, Temperature::TWENTY)?;
 /// assert!((half - 0.913_770_6).abs() < 1e-7);
-/// assert!(ethanol::density(MassFraction::new(0.5)?, Celsius::new(50.0)?).is_err());
+/// assert!(ethanol::density(MassFraction::new(0.5)?, Temperature::new(50.0)?).is_err());
 /// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
 /// ```
-pub fn density(ethanol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
+pub fn density(ethanol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
     let p = ethanol.value();
-    let above_20 = DENSITY_TEMPERATURE.check(temperature.value())? - 20.0;
+    let above_20 = DENSITY_TEMPERATURE.check(temperature.celsius())? - 20.0;
     let mixed = C.iter().rev().fold(0.0, |sum, powers| (sum + p * evaluate(powers, p)) * above_20);
     Ok((evaluate(&A, p) + above_20 * evaluate(&B, above_20) + mixed) / 1000.0)
 }
@@ -141,8 +141,8 @@ pub fn fraction_from_volume_percent(percent: f64) -> Result<MassFraction, Physic
 ///
 /// # Errors
 /// `physics.out-of-range` outside 0 to 40 °C, for negative masses or none at all.
-pub fn contraction(ethanol: f64, water: f64, temperature: Celsius) -> Result<f64, PhysicsError> {
-    CONTRACTION_TEMPERATURE.check(temperature.value())?;
+pub fn contraction(ethanol: f64, water: f64, temperature: Temperature) -> Result<f64, PhysicsError> {
+    CONTRACTION_TEMPERATURE.check(temperature.celsius())?;
     let mixed = (ethanol + water) / density(MassFraction::of(ethanol, water)?, temperature)?;
     let unmixed =
         ethanol / density(MassFraction::ALL, temperature)? + water / density(MassFraction::NONE, temperature)?;
@@ -163,7 +163,7 @@ mod tests {
 
         #[test]
         fn mixing_contracts(share in 0.01..0.99_f64, t in 0.0..=40.0_f64) {
-            let lost = contraction(share, 1.0 - share, Celsius::new(t).unwrap()).unwrap();
+            let lost = contraction(share, 1.0 - share, Temperature::new(t).unwrap()).unwrap();
             prop_assert!(lost > 0.0 && lost < 0.05, "{lost}");
         }
     }
@@ -171,7 +171,7 @@ mod tests {
     #[test]
     fn the_formula_gives_its_own_check_values() {
         for (p, t, expected) in [(0.5, 20.0, 0.913_770_60), (1.0, 0.0, 0.806_215_12), (0.0, 0.0, 0.999_836_93)] {
-            let computed = density(MassFraction::new(p).unwrap(), Celsius::new(t).unwrap()).unwrap();
+            let computed = density(MassFraction::new(p).unwrap(), Temperature::new(t).unwrap()).unwrap();
             assert!((computed - expected).abs() < 1e-8, "{computed} for {expected}");
         }
     }

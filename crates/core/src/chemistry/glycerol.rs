@@ -1,7 +1,7 @@
 //! Glycerol (INCI Glycerin) and water.
 
 use super::interpolation::{Table, interpolate_linear, interpolate_smooth, solve_rising};
-use super::{Celsius, MassFraction, PhysicsError, Range, mixture};
+use super::{MassFraction, PhysicsError, Range, Temperature, mixture};
 use core::f64::consts::PI;
 
 /// Molar mass of glycerol in g/mol.
@@ -28,15 +28,15 @@ pub const EUTECTIC: f64 = 0.667;
 /// `physics.out-of-range` outside 15 to 30 °C.
 ///
 /// ```
-/// use stillroom_core::chemistry::{Celsius, MassFraction, glycerol};
-/// let half = glycerol::density(MassFraction::new(0.5)?, Celsius::TWENTY)?;
+/// use stillroom_core::chemistry::{Temperature, MassFraction, glycerol};
+/// let half = glycerol::density(MassFraction::new(0.5)?, Temperature::TWENTY)?;
 /// assert!((half - 1.1263).abs() < 0.0011);
-/// let error = glycerol::density(MassFraction::new(0.5)?, Celsius::new(70.0)?).unwrap_err();
+/// let error = glycerol::density(MassFraction::new(0.5)?, Temperature::new(70.0)?).unwrap_err();
 /// assert_eq!(error.code(), "physics.out-of-range");
 /// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
 /// ```
-pub fn density(glycerol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
-    let (w, t) = (glycerol.value(), DENSITY_TEMPERATURE.check(temperature.value())?);
+pub fn density(glycerol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
+    let (w, t) = (glycerol.value(), DENSITY_TEMPERATURE.check(temperature.celsius())?);
     let pure = 1273.3 - 0.6121 * t;
     let water = 1000.0 * (1.0 - ((t - 3.98).abs() / 615.0).powf(1.71));
     let unmixed = 1.0 / (w / pure + (1.0 - w) / water);
@@ -51,7 +51,7 @@ pub fn density(glycerol: MassFraction, temperature: Celsius) -> Result<f64, Phys
 /// # Errors
 /// `physics.out-of-range` outside 15 to 30 °C, or if no strength has this density at this temperature; the error then
 /// names the least and the greatest density there.
-pub fn fraction_from_density(density: f64, temperature: Celsius) -> Result<MassFraction, PhysicsError> {
+pub fn fraction_from_density(density: f64, temperature: Temperature) -> Result<MassFraction, PhysicsError> {
     let at = |w: f64| self::density(MassFraction::new(w)?, temperature);
     let bounds = (at(0.0)?, at(1.0)?);
     invert("glycerol.density", "density", "g/mL", bounds, density, |w| at(w).ok())
@@ -65,8 +65,8 @@ pub fn fraction_from_density(density: f64, temperature: Celsius) -> Result<MassF
 ///
 /// # Errors
 /// `physics.out-of-range` outside 0 to 100 °C.
-pub fn viscosity(glycerol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
-    let (w, t) = (glycerol.value(), VISCOSITY_TEMPERATURE.check(temperature.value())?);
+pub fn viscosity(glycerol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
+    let (w, t) = (glycerol.value(), VISCOSITY_TEMPERATURE.check(temperature.celsius())?);
     let water = 1.790 * ((-1230.0 - t) * t / (36100.0 + 360.0 * t)).exp();
     let pure = 12100.0 * ((-1233.0 + t) * t / (9900.0 + 70.0 * t)).exp();
     let a = 0.705 - 0.0017 * t;
@@ -123,9 +123,9 @@ pub fn refractive_index_at_20(glycerol: MassFraction) -> f64 {
 ///
 /// # Errors
 /// `physics.out-of-range` outside 15 to 30 °C.
-pub fn refractive_index(glycerol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
+pub fn refractive_index(glycerol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
     let refraction =
-        mixture::specific_refraction(refractive_index_at_20(glycerol), density(glycerol, Celsius::TWENTY)?);
+        mixture::specific_refraction(refractive_index_at_20(glycerol), density(glycerol, Temperature::TWENTY)?);
     Ok(mixture::index_from_refraction(refraction, density(glycerol, temperature)?))
 }
 
@@ -133,7 +133,7 @@ pub fn refractive_index(glycerol: MassFraction, temperature: Celsius) -> Result<
 ///
 /// # Errors
 /// `physics.out-of-range` outside 15 to 30 °C, or if no strength has this index at this temperature.
-pub fn fraction_from_refractive_index(index: f64, temperature: Celsius) -> Result<MassFraction, PhysicsError> {
+pub fn fraction_from_refractive_index(index: f64, temperature: Temperature) -> Result<MassFraction, PhysicsError> {
     let at = |w: f64| refractive_index(MassFraction::new(w)?, temperature);
     let bounds = (at(0.0)?, at(1.0)?);
     invert("glycerol.refractive-index", "refractive index", "1", bounds, index, |w| at(w).ok())
@@ -217,8 +217,8 @@ pub fn freezing_point(glycerol: MassFraction) -> Result<f64, PhysicsError> {
 ///
 /// # Errors
 /// `physics.out-of-range` outside 15 to 32 °C.
-pub fn specific_heat(glycerol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
-    let (w, t) = (glycerol.value(), SPECIFIC_HEAT_TEMPERATURE.check(temperature.value())?);
+pub fn specific_heat(glycerol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
+    let (w, t) = (glycerol.value(), SPECIFIC_HEAT_TEMPERATURE.check(temperature.celsius())?);
     Ok(4.1705 - 1.4402 * w - 0.3922 * w * w + 0.001_481_2 * w * t)
 }
 
@@ -231,8 +231,8 @@ mod tests {
         (0.0..=1.0_f64).prop_map(|w| MassFraction::new(w).unwrap())
     }
 
-    fn temperatures(range: Range) -> impl Strategy<Value = Celsius> {
-        (range.minimum..=range.maximum).prop_map(|t| Celsius::new(t).unwrap())
+    fn temperatures(range: Range) -> impl Strategy<Value = Temperature> {
+        (range.minimum..=range.maximum).prop_map(|t| Temperature::new(t).unwrap())
     }
 
     proptest! {
@@ -260,7 +260,7 @@ mod tests {
 
         #[test]
         fn inside_the_ranges_every_answer_is_a_number_and_outside_an_error(w in 0.0..=1.0_f64, t in -100.0..150.0_f64) {
-            let (w, celsius) = (MassFraction::new(w).unwrap(), Celsius::new(t).unwrap());
+            let (w, celsius) = (MassFraction::new(w).unwrap(), Temperature::new(t).unwrap());
             for (answer, range) in [
                 (density(w, celsius), DENSITY_TEMPERATURE),
                 (refractive_index(w, celsius), DENSITY_TEMPERATURE),

@@ -9,7 +9,7 @@
 
 use super::glycerol;
 use super::propanediol::Diol;
-use super::{Celsius, MassFraction, PhysicsError, Range, ethanol, sucrose};
+use super::{MassFraction, PhysicsError, Range, Temperature, ethanol, sucrose};
 
 /// Up to which share of solids in solids and water and glycerol the sugar data reach.
 pub const SOLIDS: Range = Range::fraction("mixture", "dissolved solids", 0.0, 0.65);
@@ -21,8 +21,10 @@ pub struct Masses {
     pub water: f64,
     /// Glycerol.
     pub glycerol: f64,
-    /// A propanediol.
-    pub diol: Option<(Diol, f64)>,
+    /// 1,2-propanediol.
+    pub propylene_glycol: f64,
+    /// 1,3-propanediol.
+    pub propanediol: f64,
     /// Ethanol.
     pub ethanol: f64,
     /// Dissolved solids, taken for sucrose: most of what water draws from a plant is sugar.
@@ -45,13 +47,11 @@ impl Masses {
     /// Mass in grams of all together.
     #[must_use]
     pub fn total(&self) -> f64 {
-        self.water + self.glycerol + self.diol_mass() + self.ethanol + self.solids
+        self.water + self.glycerol + self.propylene_glycol + self.propanediol + self.ethanol + self.solids
     }
 
-    /// Mass in grams of the propanediol.
-    #[must_use]
-    pub fn diol_mass(&self) -> f64 {
-        self.diol.map_or(0.0, |(_, mass)| mass)
+    fn diols(&self) -> [(Diol, f64); 2] {
+        [(Diol::PropyleneGlycol, self.propylene_glycol), (Diol::Propanediol, self.propanediol)]
     }
 
     fn strength_of_solids(&self) -> Result<MassFraction, PhysicsError> {
@@ -67,13 +67,13 @@ impl Masses {
     ///
     /// # Errors
     /// `physics.out-of-range` outside these ranges, for a negative mass, or for nothing at all.
-    pub fn volume(&self, temperature: Celsius) -> Result<f64, PhysicsError> {
+    pub fn volume(&self, temperature: Temperature) -> Result<f64, PhysicsError> {
         let mut volume = 0.0;
         if self.water + self.glycerol > 0.0 {
             let strength = MassFraction::of(self.glycerol, self.water)?;
             volume += (self.water + self.glycerol) / glycerol::density(strength, temperature)?;
         }
-        if let Some((diol, mass)) = self.diol.filter(|(_, mass)| *mass > 0.0) {
+        for (diol, mass) in self.diols().into_iter().filter(|(_, mass)| *mass != 0.0) {
             volume += mass * diol.specific_volume(MassFraction::of(mass, self.water)?);
         }
         if self.ethanol > 0.0 {
@@ -101,14 +101,14 @@ impl Masses {
     /// As [`Self::volume`].
     ///
     /// ```
-    /// use stillroom_core::chemistry::{Celsius, mixture::Masses};
+    /// use stillroom_core::chemistry::{Temperature, mixture::Masses};
     /// let glycerite = Masses { water: 40.0, glycerol: 55.0, solids: 5.0, ..Masses::default() };
-    /// let density = glycerite.density(Celsius::TWENTY)?;
+    /// let density = glycerite.density(Temperature::TWENTY)?;
     /// assert!((1.15..1.20).contains(&density));
-    /// assert!(glycerite.density(Celsius::new(5.0)?).is_err());
+    /// assert!(glycerite.density(Temperature::new(5.0)?).is_err());
     /// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
     /// ```
-    pub fn density(&self, temperature: Celsius) -> Result<f64, PhysicsError> {
+    pub fn density(&self, temperature: Temperature) -> Result<f64, PhysicsError> {
         Ok(self.total() / self.volume(temperature)?)
     }
 
@@ -116,16 +116,16 @@ impl Masses {
     ///
     /// # Errors
     /// As [`Self::volume`].
-    pub fn refractive_index(&self, temperature: Celsius) -> Result<f64, PhysicsError> {
+    pub fn refractive_index(&self, temperature: Temperature) -> Result<f64, PhysicsError> {
         let density = self.density(temperature)?;
         let mut refraction = 0.0;
         if self.water + self.glycerol > 0.0 {
             let strength = MassFraction::of(self.glycerol, self.water)?;
             let index = glycerol::refractive_index_at_20(strength);
             refraction += (self.water + self.glycerol)
-                * specific_refraction(index, glycerol::density(strength, Celsius::TWENTY)?);
+                * specific_refraction(index, glycerol::density(strength, Temperature::TWENTY)?);
         }
-        if let Some((diol, mass)) = self.diol {
+        for (diol, mass) in self.diols() {
             refraction += mass * diol.specific_refraction();
         }
         if self.ethanol > 0.0 {
@@ -142,7 +142,7 @@ impl Masses {
     ///
     /// # Errors
     /// As [`Self::volume`]; `physics.out-of-range` past the ends of the sugar scale.
-    pub fn brix(&self, temperature: Celsius, corrects_temperature: bool) -> Result<f64, PhysicsError> {
+    pub fn brix(&self, temperature: Temperature, corrects_temperature: bool) -> Result<f64, PhysicsError> {
         let shown = sucrose::brix_from_index(self.refractive_index(temperature)?)?;
         if !corrects_temperature {
             return Ok(shown);
@@ -156,8 +156,8 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    fn celsius() -> impl Strategy<Value = Celsius> {
-        (15.0..=30.0_f64).prop_map(|t| Celsius::new(t).unwrap())
+    fn celsius() -> impl Strategy<Value = Temperature> {
+        (15.0..=30.0_f64).prop_map(|t| Temperature::new(t).unwrap())
     }
 
     proptest! {
@@ -175,8 +175,8 @@ mod tests {
             water in -1.0..1e9_f64, glycerol in -1.0..1e9_f64, diol in -1.0..1e9_f64, ethanol in -1.0..1e9_f64,
             solids in -1.0..1e9_f64, t in -50.0..120.0_f64,
         ) {
-            let liquid = Masses { water, glycerol, diol: Some((Diol::Propanediol, diol)), ethanol, solids };
-            let temperature = Celsius::new(t).unwrap();
+            let liquid = Masses { water, glycerol, propylene_glycol: diol, propanediol: diol, ethanol, solids };
+            let temperature = Temperature::new(t).unwrap();
             let _ = (liquid.density(temperature), liquid.brix(temperature, true), liquid.brix(temperature, false));
         }
     }
@@ -184,12 +184,12 @@ mod tests {
     #[test]
     fn ethanol_and_water_alone_are_as_the_alcoholometric_tables_say() {
         let liquid = Masses { water: 50.0, ethanol: 50.0, ..Masses::default() };
-        let expected = ethanol::density(MassFraction::new(0.5).unwrap(), Celsius::TWENTY).unwrap();
-        assert!((liquid.density(Celsius::TWENTY).unwrap() / expected - 1.0).abs() < 2e-4);
+        let expected = ethanol::density(MassFraction::new(0.5).unwrap(), Temperature::TWENTY).unwrap();
+        assert!((liquid.density(Temperature::TWENTY).unwrap() / expected - 1.0).abs() < 2e-4);
     }
 
     #[test]
     fn nothing_has_no_density() {
-        assert!(Masses::default().density(Celsius::TWENTY).is_err());
+        assert!(Masses::default().density(Temperature::TWENTY).is_err());
     }
 }

@@ -158,11 +158,11 @@ impl MassFraction {
     }
 }
 
-/// A temperature in degrees Celsius.
+/// A temperature, for physics.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Celsius(f64);
+pub struct Temperature(f64);
 
-impl Celsius {
+impl Temperature {
     /// What a temperature at the bench can be: from absolute zero to where everything here has long boiled.
     pub const RANGE: Range = Range::temperature("temperature", -273.15, 1000.0);
     /// Reference temperature of refractometers and hydrometers.
@@ -170,7 +170,7 @@ impl Celsius {
     /// Reference temperature of water activity.
     pub const TWENTY_FIVE: Self = Self(25.0);
 
-    /// A temperature.
+    /// A temperature in degrees Celsius.
     ///
     /// # Errors
     /// `physics.out-of-range` below absolute zero or above 1000 °C.
@@ -180,7 +180,7 @@ impl Celsius {
 
     /// Degrees Celsius.
     #[must_use]
-    pub const fn value(self) -> f64 {
+    pub const fn celsius(self) -> f64 {
         self.0
     }
 
@@ -188,6 +188,13 @@ impl Celsius {
     #[must_use]
     pub fn kelvin(self) -> f64 {
         self.0 + 273.15
+    }
+}
+
+impl From<crate::Celsius> for Temperature {
+    /// The temperature a person typed; its range lies inside this one.
+    fn from(typed: crate::Celsius) -> Self {
+        Self(typed.to_physics())
     }
 }
 
@@ -236,6 +243,6 @@ mod tests {
         assert!(MassFraction::new(f64::NAN).is_err());
         assert!(MassFraction::of(0.0, 0.0).is_err());
         assert!(MassFraction::of(5.0, -1.0).is_err());
-        assert!(Celsius::new(-300.0).is_err());
+        assert!(Temperature::new(-300.0).is_err());
     }
 }

@@ -4,7 +4,7 @@
 //! taken to shrink by the same share as the 1,2 isomer, which is an assumption and is said to be one.
 
 use super::interpolation::{Table, interpolate_linear};
-use super::{Celsius, MassFraction, PhysicsError, Range};
+use super::{MassFraction, PhysicsError, Range, Temperature};
 use serde::{Deserialize, Serialize};
 
 /// Molar mass of both in g/mol.
@@ -102,8 +102,8 @@ const DENSITY_AT_35: Table = &[
 ///
 /// # Errors
 /// `physics.out-of-range` outside 25 to 35 °C.
-pub fn propylene_glycol_density(propylene_glycol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
-    let t = DENSITY_TEMPERATURE.check(temperature.value())?;
+pub fn propylene_glycol_density(propylene_glycol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
+    let t = DENSITY_TEMPERATURE.check(temperature.celsius())?;
     let [cool, warm] = [DENSITY_AT_25, DENSITY_AT_35]
         .map(|table| interpolate_linear(table, propylene_glycol.value()).unwrap_or(f64::NAN));
     Ok(cool + (warm - cool) * (t - 25.0) / 10.0)
@@ -123,8 +123,8 @@ mod tests {
 
     #[test]
     fn outside_the_measured_temperatures_there_is_an_error() {
-        assert!(propylene_glycol_density(MassFraction::ALL, Celsius::TWENTY).is_err());
-        let warm = propylene_glycol_density(MassFraction::ALL, Celsius::new(35.0).unwrap()).unwrap();
+        assert!(propylene_glycol_density(MassFraction::ALL, Temperature::TWENTY).is_err());
+        let warm = propylene_glycol_density(MassFraction::ALL, Temperature::new(35.0).unwrap()).unwrap();
         assert!((warm - 1.025_10).abs() < 1e-9);
     }
 }

@@ -1,7 +1,7 @@
 //! The sugar scale: what Brix means, and how a refractometer is corrected for temperature.
 
 use super::interpolation::solve_rising;
-use super::{Celsius, MassFraction, PhysicsError, Range};
+use super::{MassFraction, PhysicsError, Range, Temperature};
 
 /// Where [`index_from_brix`] holds.
 pub const BRIX: Range = Range { equation: "sucrose.brix", quantity: "Brix", unit: "°Bx", minimum: 0.0, maximum: 85.0 };
@@ -89,8 +89,8 @@ const CORRECTIONS: [(f64, [f64; 11]); 17] = [
 ///
 /// # Errors
 /// `physics.out-of-range` outside these ranges.
-pub fn temperature_correction(reading: f64, temperature: Celsius) -> Result<f64, PhysicsError> {
-    let t = CORRECTION_TEMPERATURE.check(temperature.value())?;
+pub fn temperature_correction(reading: f64, temperature: Temperature) -> Result<f64, PhysicsError> {
+    let t = CORRECTION_TEMPERATURE.check(temperature.celsius())?;
     if (t - 20.0).abs() < f64::EPSILON {
         return Ok(0.0);
     }
@@ -144,7 +144,7 @@ mod tests {
         #[test]
         fn a_correction_is_given_inside_the_table_and_nowhere_else(brix in -10.0..90.0_f64, t in 0.0..40.0_f64) {
             let inside = (0.0..=70.0).contains(&brix) && (10.0..=30.0).contains(&t);
-            prop_assert_eq!(temperature_correction(brix, Celsius::new(t).unwrap()).is_ok(), inside);
+            prop_assert_eq!(temperature_correction(brix, Temperature::new(t).unwrap()).is_ok(), inside);
         }
     }
 }

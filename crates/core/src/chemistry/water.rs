@@ -1,6 +1,6 @@
 //! Water, and densities measured against it.
 
-use super::{Celsius, PhysicsError, Range};
+use super::{PhysicsError, Range, Temperature};
 
 /// Molar mass of water in g/mol (IUPAC).
 pub const MOLAR_MASS: f64 = 18.015_28;
@@ -25,13 +25,13 @@ pub const DENSITY_TEMPERATURE: Range = Range::temperature("water.density", 0.0, 
 /// `physics.out-of-range` outside 0 to 40 °C.
 ///
 /// ```
-/// use stillroom_core::chemistry::{Celsius, water};
-/// assert!((water::density(Celsius::TWENTY)? - 0.998_207).abs() < 1e-6);
-/// assert!(water::density(Celsius::new(60.0)?).is_err());
+/// use stillroom_core::chemistry::{Temperature, water};
+/// assert!((water::density(Temperature::TWENTY)? - 0.998_207).abs() < 1e-6);
+/// assert!(water::density(Temperature::new(60.0)?).is_err());
 /// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
 /// ```
-pub fn density(temperature: Celsius) -> Result<f64, PhysicsError> {
-    let t = DENSITY_TEMPERATURE.check(temperature.value())?;
+pub fn density(temperature: Temperature) -> Result<f64, PhysicsError> {
+    let t = DENSITY_TEMPERATURE.check(temperature.celsius())?;
     let from_maximum = t - 3.983_035;
     Ok(0.999_974_95 * (1.0 - from_maximum.powi(2) * (t + 301.797) / (522_528.9 * (t + 69.348_81))))
 }
@@ -43,8 +43,8 @@ pub fn density(temperature: Celsius) -> Result<f64, PhysicsError> {
 ///
 /// # Errors
 /// `physics.out-of-range` if `calibrated` lies outside [`DENSITY_TEMPERATURE`].
-pub fn read_hydrometer(density: f64, temperature: Celsius, calibrated: Celsius) -> Result<f64, PhysicsError> {
-    let glass = 1.0 + GLASS_EXPANSION * (temperature.value() - calibrated.value());
+pub fn read_hydrometer(density: f64, temperature: Temperature, calibrated: Temperature) -> Result<f64, PhysicsError> {
+    let glass = 1.0 + GLASS_EXPANSION * (temperature.celsius() - calibrated.celsius());
     Ok(density * glass / self::density(calibrated)?)
 }
 
@@ -54,7 +54,7 @@ pub fn read_hydrometer(density: f64, temperature: Celsius, calibrated: Celsius) 
 ///
 /// # Errors
 /// `physics.out-of-range` outside [`DENSITY_TEMPERATURE`].
-pub fn density_from_apparent_gravity(specific_gravity: f64, temperature: Celsius) -> Result<f64, PhysicsError> {
+pub fn density_from_apparent_gravity(specific_gravity: f64, temperature: Temperature) -> Result<f64, PhysicsError> {
     Ok(specific_gravity * (density(temperature)? - AIR) + AIR)
 }
 
@@ -66,14 +66,14 @@ mod tests {
     fn water_has_the_density_of_the_alcoholometric_tables() {
         // OIML R 22 (1975) general formula at no alcohol.
         for (temperature, expected) in [(0.0, 0.999_836_93), (10.0, 0.999_695), (15.0, 0.999_096), (20.0, 0.998_201)] {
-            let computed = density(Celsius::new(temperature).unwrap()).unwrap();
+            let computed = density(Temperature::new(temperature).unwrap()).unwrap();
             assert!((computed - expected).abs() < 1e-5, "{computed} at {temperature}");
         }
     }
 
     #[test]
     fn a_hydrometer_shows_one_in_water_at_its_own_temperature() {
-        let water = density(Celsius::TWENTY).unwrap();
-        assert!((read_hydrometer(water, Celsius::TWENTY, Celsius::TWENTY).unwrap() - 1.0).abs() < 1e-12);
+        let water = density(Temperature::TWENTY).unwrap();
+        assert!((read_hydrometer(water, Temperature::TWENTY, Temperature::TWENTY).unwrap() - 1.0).abs() < 1e-12);
     }
 }

@@ -5,7 +5,7 @@
 //! too dry above 50 % glycerol and is not used for it.
 
 use super::interpolation::{Table, interpolate_linear};
-use super::{Band, Celsius, MassFraction, PhysicsError, Range, ethanol, glycerol, propanediol, water};
+use super::{Band, MassFraction, PhysicsError, Range, Temperature, ethanol, glycerol, propanediol, water};
 
 /// Where the published forms for glycerol reach.
 pub const GLYCEROL_FRACTION: Range = Range::fraction("glycerol.water-activity", "glycerol", 0.0, 0.95);
@@ -55,7 +55,7 @@ fn evaluate_pooled(w: f64) -> f64 {
 ///
 /// # Errors
 /// `physics.out-of-range` above 95 %.
-pub fn glycerol_wilson(glycerol: MassFraction, temperature: Celsius) -> Result<f64, PhysicsError> {
+pub fn glycerol_wilson(glycerol: MassFraction, temperature: Temperature) -> Result<f64, PhysicsError> {
     const WATER_VOLUME: f64 = 0.018_831_1;
     const GLYCEROL_VOLUME: f64 = 0.086_85;
     let x = glycerol_mole_fraction(GLYCEROL_FRACTION.check(glycerol.value())?);
@@ -73,9 +73,9 @@ pub fn glycerol_wilson(glycerol: MassFraction, temperature: Celsius) -> Result<f
 /// `physics.out-of-range` above 95 %.
 pub fn glycerol_from_index(glycerol: MassFraction) -> Result<f64, PhysicsError> {
     GLYCEROL_FRACTION.check(glycerol.value())?;
-    let t = Celsius::TWENTY_FIVE.value();
+    let t = Temperature::TWENTY_FIVE.celsius();
     let a = 25.60 - 0.1950 * t + 0.0008 * t * t;
-    let r = 715.3 * (glycerol::refractive_index(glycerol, Celsius::TWENTY_FIVE)? - 1.3333);
+    let r = 715.3 * (glycerol::refractive_index(glycerol, Temperature::TWENTY_FIVE)? - 1.3333);
     let humidity = ((100.0 + a).powi(2) + a * a - (r + a).powi(2)).max(0.0).sqrt() - a;
     Ok((humidity / 100.0).clamp(0.0, 1.0))
 }
@@ -87,8 +87,8 @@ pub fn glycerol_from_index(glycerol: MassFraction) -> Result<f64, PhysicsError> 
 /// `physics.out-of-range` above 95 %.
 pub fn glycerol_from_gravity(glycerol: MassFraction) -> Result<f64, PhysicsError> {
     GLYCEROL_FRACTION.check(glycerol.value())?;
-    let water = glycerol::density(MassFraction::NONE, Celsius::TWENTY_FIVE)?;
-    let gravity = glycerol::density(glycerol, Celsius::TWENTY_FIVE)? / water;
+    let water = glycerol::density(MassFraction::NONE, Temperature::TWENTY_FIVE)?;
+    let gravity = glycerol::density(glycerol, Temperature::TWENTY_FIVE)? / water;
     let humidity = (19.9 - gravity.powf(1.0 / 0.0806)) / 0.189;
     Ok((humidity / 100.0).clamp(0.0, 1.0))
 }
@@ -111,7 +111,7 @@ pub fn glycerol_band(glycerol: MassFraction) -> Band {
     }
     let at = MassFraction(w.min(GLYCEROL_FRACTION.maximum));
     let forms = [
-        glycerol_wilson(at, Celsius::TWENTY_FIVE),
+        glycerol_wilson(at, Temperature::TWENTY_FIVE),
         glycerol_from_index(at),
         glycerol_from_gravity(at),
         if w <= 0.50 { norrish_one(&NORRISH_GLYCEROL, w, 1.0 - w) } else { glycerol_pooled(at) },
@@ -340,7 +340,7 @@ mod tests {
             let glycerol = MassFraction::new(w).unwrap();
             let high = glycerol_band(glycerol).high;
             prop_assert!(high >= glycerol_pooled(glycerol).unwrap());
-            prop_assert!(high >= glycerol_wilson(glycerol, Celsius::TWENTY_FIVE).unwrap());
+            prop_assert!(high >= glycerol_wilson(glycerol, Temperature::TWENTY_FIVE).unwrap());
             prop_assert!(high >= glycerol_from_index(glycerol).unwrap());
             prop_assert!(high >= glycerol_from_gravity(glycerol).unwrap());
         }

@@ -1,0 +1,73 @@
+//! Checks the data files and reports what they hold.
+//!
+//! `data check` prints every problem, a line each, and ends with 1 if there is one. `data report` prints what the
+//! catalogue knows, by file and basis; `--json` prints the sums alone. `--folder PATH` reads other files than those
+//! the catalogue is built from.
+#![forbid(unsafe_code)]
+
+use std::fmt::Display;
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+use stillroom_catalogue::Basis;
+use stillroom_catalogue::tables::{self, Report};
+
+fn main() -> ExitCode {
+    let mut folder = PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/data"));
+    let (mut command, mut json) = (None, false);
+    let mut arguments = std::env::args().skip(1);
+    while let Some(argument) = arguments.next() {
+        match argument.as_str() {
+            "--json" => json = true,
+            "--folder" => folder = arguments.next().map_or(folder, PathBuf::from),
+            _ => command = Some(argument),
+        }
+    }
+    let (tables, problems) = tables::read(&folder);
+    let (text, code) = match command.as_deref() {
+        Some("check") if problems.is_empty() => ("The data files obey every rule.\n".to_owned(), 0),
+        Some("check") => (problems.iter().map(|problem| problem.to_string() + "\n").collect(), 1),
+        Some("report") if json => (as_json(&tables::report(&tables)), 0),
+        Some("report") => (as_table(&tables::report(&tables)), 0),
+        _ => ("data check | data report [--json]   [--folder PATH]\n".to_owned(), 2),
+    };
+    // A reader that has gone away is no failure.
+    let _ = std::io::stdout().write_all(text.as_bytes());
+    ExitCode::from(code)
+}
+
+fn as_json(report: &Report) -> String {
+    format!(
+        "{{\"materials\":{},\"values\":{},\"published\":{},\"without_source\":{}}}\n",
+        report.materials, report.values, report.published, report.without_source
+    )
+}
+
+fn as_table(report: &Report) -> String {
+    let line = |name: &str, all: &dyn Display, by_basis: [String; 4]| {
+        let [published, computed, supplier, memory] = by_basis;
+        format!("{name:<34}{all:>8}{published:>18}{computed:>18}{supplier:>18}{memory:>18}")
+    };
+    let mut lines = vec![
+        format!(
+            "{} materials ({} composites), {} constituents, {} sources\n",
+            report.materials, report.composites, report.constituents, report.sources
+        ),
+        line("values in", &"all", Basis::ALL.map(|basis| basis.slug().to_owned())),
+    ];
+    for (file, counts) in &report.by_file {
+        let count = |basis| counts.get(&basis).unwrap_or(&0).to_string();
+        lines.push(line(file, &counts.values().sum::<usize>(), Basis::ALL.map(count)));
+    }
+    let sum = |basis| report.by_file.values().filter_map(|counts| counts.get(&basis)).sum::<usize>().to_string();
+    lines.push(line("together", &report.values, Basis::ALL.map(sum)));
+    // A share in tenths of a percent, rounded down: no value counts as published that is not.
+    let tenths = (report.published * 1000).checked_div(report.values).unwrap_or(0);
+    lines.push(format!(
+        "\npublished: {}.{} %; without a source: {}\n",
+        tenths / 10,
+        tenths % 10,
+        report.without_source
+    ));
+    lines.join("\n")
+}

@@ -1,0 +1,153 @@
+//! What the catalogue can say about a material, and how far each statement may be trusted.
+
+use serde::{Deserialize, Serialize};
+
+/// How far a value may be trusted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Basis {
+    /// The figure was read in a copy of the named source.
+    Published,
+    /// The figure was computed from a published equation or by a named program.
+    Computed,
+    /// What sellers of this material usually state; another lot may differ.
+    SupplierTypical,
+    /// Recalled from the named source and not read again: to be checked before it decides anything.
+    Memory,
+}
+
+impl Basis {
+    /// Every basis, the most trusted first.
+    pub const ALL: [Self; 4] = [Self::Published, Self::Computed, Self::SupplierTypical, Self::Memory];
+
+    /// The word used in the data files and on screen.
+    #[must_use]
+    pub const fn slug(self) -> &'static str {
+        match self {
+            Self::Published => "published",
+            Self::Computed => "computed",
+            Self::SupplierTypical => "supplier-typical",
+            Self::Memory => "memory",
+        }
+    }
+
+    /// The basis behind a word of the data files.
+    #[must_use]
+    pub fn from_slug(slug: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|basis| basis.slug() == slug)
+    }
+}
+
+/// What a value of a property looks like.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Kind {
+    /// A number in a unit, believable between two bounds.
+    Number {
+        /// Unit, empty for a bare number.
+        unit: &'static str,
+        /// Smallest believable value.
+        minimum: f64,
+        /// Largest believable value.
+        maximum: f64,
+    },
+    /// One of a few words.
+    Choice(&'static [&'static str]),
+}
+
+macro_rules! properties {
+    ($($(#[$about:meta])* $name:ident $slug:literal $kind:expr;)*) => {
+        /// A property of a material or a constituent. Name, unit and believable range are declared once, here.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+        #[non_exhaustive]
+        pub enum Property {
+            $($(#[$about])* $name,)*
+        }
+
+        impl Property {
+            /// Every property, in the order a card shows them.
+            pub const ALL: &'static [Self] = &[$(Self::$name,)*];
+
+            /// The word used in the data files; also its stable code.
+            #[must_use]
+            pub const fn slug(self) -> &'static str {
+                match self { $(Self::$name => $slug,)* }
+            }
+
+            /// What its values look like.
+            #[must_use]
+            pub const fn kind(self) -> Kind {
+                match self { $(Self::$name => $kind,)* }
+            }
+        }
+    };
+}
+
+const fn number(unit: &'static str, minimum: f64, maximum: f64) -> Kind {
+    Kind::Number { unit, minimum, maximum }
+}
+
+properties! {
+    /// Percent of the finished product it is usually used at.
+    UsualPercent "usual-percent" number("%", 0.0001, 100.0);
+    /// pH of the product in which it works and keeps.
+    UsualPh "usual-ph" number("pH", 0.0, 14.0);
+    /// Highest temperature of the batch at which it may be added.
+    MaxAddTemperature "max-add-temperature" number("°C", 20.0, 200.0);
+    /// Whether heat spoils it.
+    HeatSensitive "heat-sensitive" Kind::Choice(&["no", "yes"]);
+    /// Charge of its active part: opposite charges may precipitate.
+    Charge "charge" Kind::Choice(&["non-ionic", "anionic", "cationic", "amphoteric"]);
+    /// Mass per volume.
+    Density "density" number("g/mL", 0.01, 20.0);
+    /// Melting range.
+    MeltingPoint "melting-point" number("°C", -150.0, 900.0);
+    /// Refractive index at the sodium line.
+    RefractiveIndex "refractive-index" number("", 1.3, 1.7);
+    /// Heat needed to warm it.
+    SpecificHeat "specific-heat" number("kJ/(kg K)", 0.5, 5.0);
+    /// Hydrophilic-lipophilic balance of an emulsifier.
+    Hlb "hlb" number("", 0.0, 40.0);
+    /// Hydrophilic-lipophilic balance an oil needs to become the inner phase of an oil-in-water emulsion.
+    RequiredHlb "required-hlb" number("", 1.0, 20.0);
+    /// Hydrophilic-lipophilic balance an oil needs to become the outer phase of a water-in-oil emulsion.
+    RequiredHlbWaterInOil "required-hlb-water-in-oil" number("", 1.0, 20.0);
+    /// Potassium hydroxide needed to saponify a gram.
+    SaponificationValue "saponification-value" number("mg KOH/g", 0.0, 400.0);
+    /// Iodine taken up by its double bonds.
+    IodineValue "iodine-value" number("g I2/100 g", 0.0, 260.0);
+    /// Mass of a mole.
+    MolarMass "molar-mass" number("g/mol", 1.0, 10_000_000.0);
+    /// Solubility in water.
+    WaterSolubility "water-solubility" number("g/100 g water", 0.0, 1000.0);
+    /// Logarithm of the octanol-water partition coefficient.
+    LogKow "log-kow" number("", -10.0, 20.0);
+    /// First acid dissociation constant.
+    Pka1 "pka-1" number("", -5.0, 16.0);
+    /// Second acid dissociation constant.
+    Pka2 "pka-2" number("", -5.0, 16.0);
+    /// Third acid dissociation constant.
+    Pka3 "pka-3" number("", -5.0, 16.0);
+    /// Fourth acid dissociation constant.
+    Pka4 "pka-4" number("", -5.0, 16.0);
+    /// Water it brings although it is named as one constituent: a juice, honey.
+    WaterContent "water-content" number("%", 0.0, 100.0);
+    /// Time an unopened package usually keeps, cool and dark.
+    ShelfLife "shelf-life" number("months", 1.0, 120.0);
+}
+
+impl Property {
+    /// The property behind a word of the data files.
+    #[must_use]
+    pub fn from_slug(slug: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|property| property.slug() == slug)
+    }
+
+    /// Unit of its values, empty for a bare number and for words.
+    #[must_use]
+    pub const fn unit(self) -> &'static str {
+        match self.kind() {
+            Kind::Number { unit, .. } => unit,
+            Kind::Choice(_) => "",
+        }
+    }
+}

@@ -1,0 +1,392 @@
+//! Search over materials as one types: prefixes first, then typing errors; accents and case do not matter.
+//!
+//! All words of all materials are folded once into a vocabulary. A query visits each distinct word once, so that its
+//! cost grows with the vocabulary and not with the number of materials that share a word.
+
+use crate::catalogue::class_words;
+use crate::fold::each_word;
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+use stillroom_core::{Class, MaterialId, PhaseKind};
+
+/// What a text of a material is. The order is no rank; see [`Field::weight`].
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Field {
+    /// Common name.
+    Name,
+    /// Another name.
+    OtherName,
+    /// INCI name of the one constituent.
+    Inci,
+    /// INCI name of something inside a composite.
+    Inside,
+    /// CAS registry number.
+    Cas,
+    /// What it is used for.
+    Function,
+    /// Class. Added by the index itself.
+    Class,
+}
+
+impl Field {
+    /// How much a match in this field counts.
+    const fn weight(self) -> u16 {
+        match self {
+            Self::Name => 10,
+            Self::Cas => 9,
+            Self::OtherName => 8,
+            Self::Inci => 7,
+            Self::Inside => 4,
+            Self::Function | Self::Class => 3,
+        }
+    }
+}
+
+/// What an index needs to know of a material.
+#[derive(Debug, Clone)]
+pub struct IndexEntry<'a> {
+    /// The material.
+    pub id: MaterialId,
+    /// Its class, for the filter.
+    pub class: Class,
+    /// Its usual phase, for the filter.
+    pub usual_phase: PhaseKind,
+    /// Its texts. The first [`Field::Name`] is the one it is sorted by.
+    pub texts: Vec<(Field, Cow<'a, str>)>,
+}
+
+/// Which materials a search may return.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Filter {
+    /// Only these classes; all when empty.
+    pub classes: Vec<Class>,
+    /// Only these phases; all when empty.
+    pub phases: Vec<PhaseKind>,
+}
+
+/// A material that answers a query.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Hit {
+    /// The material.
+    pub id: MaterialId,
+    /// How well it answers; only comparable within one answer. 0 for an empty query.
+    pub score: u32,
+    /// Where the first word of the query was found best; the name for an empty query.
+    pub field: Field,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct Posting {
+    entry: u32,
+    field: Field,
+    /// What its place in its text is worth.
+    place: u8,
+}
+
+#[derive(Debug)]
+struct Entry {
+    id: MaterialId,
+    class: Class,
+    usual_phase: PhaseKind,
+    name_length: u32,
+    /// Place among all names in alphabetical order.
+    rank: u32,
+}
+
+/// A search index over materials: those of the catalogue, the maker's own, or both.
+///
+/// ```
+/// use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex};
+/// use stillroom_core::{Class, MaterialId, PhaseKind};
+/// let own = IndexEntry {
+///     id: MaterialId::Own(1),
+///     class: Class::Extract,
+///     usual_phase: PhaseKind::CoolDown,
+///     texts: vec![(Field::Name, "Quince mucilage".into())],
+/// };
+/// let index = MaterialIndex::build(Catalogue::get().index_entries().chain([own]));
+/// assert_eq!(index.search("quinse", &Filter::default())[0].id, MaterialId::Own(1));
+/// assert!(index.search("quince", &Filter { classes: vec![Class::Oil], phases: vec![] }).is_empty());
+/// ```
+#[derive(Debug)]
+pub struct MaterialIndex {
+    entries: Vec<Entry>,
+    by_name: Vec<u32>,
+    letters: Vec<char>,
+    /// End in `letters` and end in `postings` of each word of the vocabulary; it begins where the last one ended.
+    words: Vec<(u32, u32)>,
+    postings: Vec<Posting>,
+}
+
+/// A word that is all of its text, one that opens its text, and one further on.
+const ALONE: u8 = 6;
+const OPENS: u8 = 5;
+const INSIDE: u8 = 4;
+
+/// Longest word whose typing errors are forgiven.
+const LONGEST_FORGIVEN: usize = 30;
+
+impl MaterialIndex {
+    /// Builds an index. Later entries do not replace earlier ones of the same reference.
+    pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
+        let mut entries = Vec::new();
+        let mut names = Vec::new();
+        let mut vocabulary: BTreeMap<Vec<char>, Vec<Posting>> = BTreeMap::new();
+        let mut scratch = Vec::new();
+        for (place, material) in (0_u32..).zip(materials) {
+            let mut post = |word: &[char], field, place_in_text| {
+                let posting = Posting { entry: place, field, place: place_in_text };
+                vocabulary.entry(word.to_vec()).or_default().push(posting);
+            };
+            let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];
+            for (field, text) in material.texts.iter().chain(&class) {
+                if *field == Field::Cas {
+                    // A registry number is one word with its hyphens.
+                    post(&text.chars().collect::<Vec<_>>(), *field, ALONE);
+                    continue;
+                }
+                let alone = text.chars().all(char::is_alphanumeric);
+                let mut before: Vec<char> = Vec::new();
+                let mut place_in_text = if alone { ALONE } else { OPENS };
+                each_word(text, &mut scratch, |word| {
+                    post(word, *field, place_in_text);
+                    if matches!(field, Field::Name | Field::OtherName | Field::Inci) && !before.is_empty() {
+                        // Two words written as one are found as well: `betaglucan`.
+                        before.extend_from_slice(word);
+                        post(&before, *field, INSIDE);
+                    }
+                    place_in_text = INSIDE;
+                    before.clear();
+                    before.extend_from_slice(word);
+                });
+            }
+            let name = material.texts.iter().find(|(field, _)| *field == Field::Name);
+            let mut sorted_by = Vec::new();
+            each_word(name.map_or("", |(_, name)| name), &mut scratch, |word| {
+                sorted_by.extend_from_slice(word);
+                sorted_by.push(' ');
+            });
+            entries.push(Entry {
+                id: material.id,
+                class: material.class,
+                usual_phase: material.usual_phase,
+                name_length: u32::try_from(sorted_by.len()).unwrap_or(u32::MAX),
+                rank: 0,
+            });
+            names.push((sorted_by, place));
+        }
+        names.sort();
+        let by_name: Vec<u32> = names.into_iter().map(|(_, place)| place).collect();
+        for (rank, place) in (0..).zip(&by_name) {
+            if let Some(entry) = entries.get_mut(*place as usize) {
+                entry.rank = rank;
+            }
+        }
+        let mut index = Self { entries, by_name, letters: Vec::new(), words: Vec::new(), postings: Vec::new() };
+        for (word, postings) in vocabulary {
+            index.letters.extend(word);
+            index.postings.extend(postings);
+            let end = |length| u32::try_from(length).unwrap_or(u32::MAX);
+            index.words.push((end(index.letters.len()), end(index.postings.len())));
+        }
+        index
+    }
+
+    /// How many materials are in the index.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.entries.len()
+    }
+
+    /// Whether the index is empty.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.entries.is_empty()
+    }
+
+    /// Finds the materials in which every word of `query` occurs, the best first.
+    ///
+    /// A word is found at the start of a word of the material, or inside it from three letters on. Where nothing is
+    /// found so, one wrong, missing, doubled or swapped letter is forgiven from four letters on, two from eight.
+    /// An empty query returns every material the filter lets through, by name.
+    #[must_use]
+    pub fn search(&self, query: &str, filter: &Filter) -> Vec<Hit> {
+        let words = query_words(query);
+        if words.is_empty() {
+            let places = self.by_name.iter().filter_map(|place| self.entries.get(*place as usize));
+            let open = places.filter(|entry| passes(entry, filter));
+            return open.map(|entry| Hit { id: entry.id, score: 0, field: Field::Name }).collect();
+        }
+        let strict = self.search_words(&words, filter, false);
+        if strict.is_empty() { self.search_words(&words, filter, true) } else { strict }
+    }
+
+    fn search_words(&self, words: &[Vec<char>], filter: &Filter, forgive_all: bool) -> Vec<Hit> {
+        let mut totals: Vec<u32> = vec![0; self.entries.len()];
+        let mut fields: Vec<Field> = vec![Field::Name; self.entries.len()];
+        let mut best: Vec<u32> = vec![0; self.entries.len()];
+        for (place, word) in words.iter().enumerate() {
+            best.fill(0);
+            let mut found = self.score(word, false, &mut best, if place == 0 { Some(&mut fields) } else { None });
+            if !found || forgive_all {
+                found |= self.score(word, true, &mut best, if place == 0 { Some(&mut fields) } else { None });
+            }
+            if !found {
+                return Vec::new();
+            }
+            for (total, best) in totals.iter_mut().zip(&best) {
+                // An entry that missed an earlier word stays out.
+                *total = if *best == 0 || (place > 0 && *total == 0) { 0 } else { *total + *best };
+            }
+        }
+        let mut hits: Vec<(u32, &Entry, Field)> = (totals.iter().zip(&self.entries).zip(&fields))
+            .filter(|((total, entry), _)| **total > 0 && passes(entry, filter))
+            .map(|((total, entry), field)| (*total, entry, *field))
+            .collect();
+        hits.sort_unstable_by_key(|(total, entry, _)| (std::cmp::Reverse(*total), entry.name_length, entry.rank));
+        hits.into_iter().map(|(score, entry, field)| Hit { id: entry.id, score, field }).collect()
+    }
+
+    /// Raises `best` of every entry that `word` is found in. Returns whether it was found anywhere.
+    fn score(&self, word: &[char], forgive: bool, best: &mut [u32], mut fields: Option<&mut Vec<Field>>) -> bool {
+        let mut found = false;
+        let (mut letters_from, mut postings_from) = (0, 0);
+        for (letters_to, postings_to) in &self.words {
+            let known = self.letters.get(letters_from as usize..*letters_to as usize).unwrap_or_default();
+            let quality = if forgive { forgiven(word, known) } else { strict(word, known) };
+            if quality > 0 {
+                let postings = self.postings.get(postings_from as usize..*postings_to as usize);
+                for posting in postings.unwrap_or_default() {
+                    let Some(so_far) = best.get_mut(posting.entry as usize) else {
+                        continue;
+                    };
+                    let place = u32::from(posting.place);
+                    let score = u32::from(quality) * u32::from(posting.field.weight()) * place;
+                    if score > *so_far {
+                        *so_far = score;
+                        found = true;
+                        let field = fields.as_mut().and_then(|fields| fields.get_mut(posting.entry as usize));
+                        if let Some(field) = field {
+                            *field = posting.field;
+                        }
+                    }
+                }
+            }
+            (letters_from, postings_from) = (*letters_to, *postings_to);
+        }
+        found
+    }
+}
+
+fn passes(entry: &Entry, filter: &Filter) -> bool {
+    (filter.classes.is_empty() || filter.classes.contains(&entry.class))
+        && (filter.phases.is_empty() || filter.phases.contains(&entry.usual_phase))
+}
+
+fn query_words(query: &str) -> Vec<Vec<char>> {
+    let trimmed = query.trim();
+    let number_like = |character: char| character.is_ascii_digit() || character == '-';
+    if trimmed.contains('-') && trimmed.starts_with(|c: char| c.is_ascii_digit()) && trimmed.chars().all(number_like) {
+        return vec![trimmed.chars().collect()];
+    }
+    let mut words = Vec::new();
+    each_word(query, &mut Vec::new(), |word| words.push(word.to_vec()));
+    // A pasted page is no query: what follows the twelfth word does not matter.
+    words.truncate(12);
+    words
+}
+
+/// How well `word` is found in `known` without forgiving anything; 0 for not at all.
+fn strict(word: &[char], known: &[char]) -> u16 {
+    if known.starts_with(word) {
+        if known.len() == word.len() { 100 } else { 80 }
+    } else if word.len() >= 3 && known.len() > word.len() && known.windows(word.len()).any(|window| window == word) {
+        35
+    } else {
+        0
+    }
+}
+
+/// How well `word` is found in `known` or at its start when typing errors are forgiven; 0 for not at all.
+fn forgiven(word: &[char], known: &[char]) -> u16 {
+    let allowed: usize = match word.len() {
+        0..=3 => return 0,
+        4..=7 => 1,
+        8..=LONGEST_FORGIVEN => 2,
+        _ => return 0,
+    };
+    if known.len() + allowed < word.len() {
+        return 0;
+    }
+    let known = known.get(..word.len() + allowed + 1).unwrap_or(known);
+    let (whole, prefix) = distances(word, known, allowed);
+    if whole <= allowed {
+        // 60, 45 or 30
+        60 - 15 * u16::try_from(whole).unwrap_or(4)
+    } else if prefix <= allowed {
+        45 - 15 * u16::try_from(prefix).unwrap_or(3)
+    } else {
+        0
+    }
+}
+
+/// Edits (wrong, missing, extra or swapped neighbouring letters) from `word` to `known`, and to the nearest start of
+/// `known`. Both come out above `allowed` when they are.
+fn distances(word: &[char], known: &[char], allowed: usize) -> (usize, usize) {
+    const WIDTH: usize = LONGEST_FORGIVEN + 4;
+    let mut before_last = [0_usize; WIDTH];
+    let mut last = [0_usize; WIDTH];
+    let mut current = [0_usize; WIDTH];
+    let columns = known.len().min(WIDTH - 1);
+    for (place, cell) in last.iter_mut().enumerate() {
+        *cell = place;
+    }
+    for (row, letter) in word.iter().enumerate() {
+        current[0] = row + 1;
+        let mut least = current[0];
+        for column in 1..=columns {
+            let same = *letter == known[column - 1];
+            let mut cost = (last[column - 1] + usize::from(!same)).min(last[column] + 1).min(current[column - 1] + 1);
+            let swapped = row > 0 && column > 1 && *letter == known[column - 2] && word[row - 1] == known[column - 1];
+            if swapped {
+                cost = cost.min(before_last[column - 2] + 1);
+            }
+            current[column] = cost;
+            least = least.min(cost);
+        }
+        if least > allowed {
+            return (usize::MAX, usize::MAX);
+        }
+        before_last = last;
+        last = current;
+    }
+    let whole = if columns == known.len() { last[columns] } else { usize::MAX };
+    (whole, last[..=columns].iter().copied().min().unwrap_or(usize::MAX))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn edits(word: &str, known: &str) -> (usize, usize) {
+        let letters = |text: &str| text.chars().collect::<Vec<_>>();
+        distances(&letters(word), &letters(known), 9)
+    }
+
+    #[test]
+    fn edits_count_wrong_missing_extra_and_swapped_letters() {
+        assert_eq!(edits("glycerin", "glycerin"), (0, 0));
+        assert_eq!(edits("glicerin", "glycerin").0, 1);
+        assert_eq!(edits("glycrin", "glycerin").0, 1);
+        assert_eq!(edits("glyccerin", "glycerin").0, 1);
+        assert_eq!(edits("glycrein", "glycerin").0, 1);
+        assert_eq!(edits("glicer", "glycerin").1, 1, "a start with one wrong letter");
+    }
+
+    #[test]
+    fn short_words_are_taken_as_typed() {
+        let letters = |text: &str| text.chars().collect::<Vec<_>>();
+        assert_eq!(forgiven(&letters("sea"), &letters("shea")), 0);
+        assert!(forgiven(&letters("shee"), &letters("shea")) > 0);
+    }
+}

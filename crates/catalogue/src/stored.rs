@@ -1,0 +1,116 @@
+//! How the catalogue lies in memory before it is decoded: written while building, read once while running.
+
+use crate::property::{Basis, Property};
+use rust_decimal::Decimal;
+use serde::{Deserialize, Serialize};
+use stillroom_core::{Class, PhaseKind};
+
+/// A decimal number as digits and the place of its point: three bytes where text takes six.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Figure {
+    digits: i64,
+    places: u8,
+}
+
+impl Figure {
+    /// Packs a number. `None` if it has more than 18 digits.
+    pub fn pack(value: Decimal) -> Option<Self> {
+        let value = value.normalize();
+        Some(Self { digits: i64::try_from(value.mantissa()).ok()?, places: u8::try_from(value.scale()).ok()? })
+    }
+
+    /// The number.
+    pub fn unpack(self) -> Decimal {
+        Decimal::try_new(self.digits, u32::from(self.places)).unwrap_or_default()
+    }
+}
+
+/// Where a fact was found: the source's place in the list, the spot in it, and the basis.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredOrigin<'a> {
+    pub source: u16,
+    pub locator: &'a str,
+    pub basis: Basis,
+}
+
+/// A row of the bibliography.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredSource<'a> {
+    pub slug: &'a str,
+    pub citation: &'a str,
+    pub as_of: &'a str,
+    pub kind: &'a str,
+}
+
+/// A constituent.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredConstituent<'a> {
+    pub number: u32,
+    pub inci: &'a str,
+    /// Registry numbers without hyphens.
+    pub cas: Vec<u32>,
+    pub class: Class,
+    pub formula: &'a str,
+    /// Places in the list of functions.
+    pub functions: Vec<u8>,
+    pub origin: StoredOrigin<'a>,
+}
+
+/// A material.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredMaterial<'a> {
+    pub number: u32,
+    pub name: &'a str,
+    /// Parted by `;`.
+    pub other_names: &'a str,
+    pub class: Class,
+    pub phase: PhaseKind,
+    /// The constituent of a simple material; nothing for a composite.
+    pub constituent: Option<u32>,
+    pub origin: StoredOrigin<'a>,
+}
+
+/// One part of a composite.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredPart<'a> {
+    pub material: u32,
+    pub part: u32,
+    /// Nothing for quantum satis.
+    pub percent: Option<Figure>,
+    pub note: &'a str,
+    pub origin: StoredOrigin<'a>,
+}
+
+/// What a property belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum Subject {
+    /// A material, as it is sold.
+    Material(u32),
+    /// A constituent, wherever it comes from.
+    Constituent(u32),
+}
+
+/// One value.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StoredValue<'a> {
+    pub subject: Subject,
+    pub property: Property,
+    pub value: Option<Figure>,
+    pub minimum: Option<Figure>,
+    pub maximum: Option<Figure>,
+    pub conditions: &'a str,
+    pub note: &'a str,
+    pub origin: StoredOrigin<'a>,
+}
+
+/// Everything a page needs at once.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub struct Stored<'a> {
+    #[serde(borrow)]
+    pub sources: Vec<StoredSource<'a>>,
+    pub functions: Vec<&'a str>,
+    pub constituents: Vec<StoredConstituent<'a>>,
+    pub materials: Vec<StoredMaterial<'a>>,
+    pub parts: Vec<StoredPart<'a>>,
+    pub values: Vec<StoredValue<'a>>,
+}

@@ -1,0 +1,384 @@
+//! Every rule the data files must obey.
+
+use super::row::{COMPOSITES, CONSTITUENTS, FUNCTIONS, MATERIALS, NUMBERS, PROPERTIES, SOURCES};
+use super::{EXTRA_TABLES, Findings, Lined, PropertyRow, Tables, extra};
+use crate::property::{Basis, Kind, Property};
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+use serde::Deserialize;
+use serde::de::value::{Error as ValueError, StrDeserializer};
+use std::collections::{BTreeMap, BTreeSet};
+use stillroom_core::{Class, PhaseKind};
+
+/// Kinds of source.
+const SOURCE_KINDS: [&str; 8] =
+    ["law", "standard", "pharmacopoeia", "handbook", "dataset", "paper", "nomenclature", "practice"];
+
+/// Reads a class or phase by the word core uses for it.
+pub fn word<'de, T: Deserialize<'de>>(text: &'de str) -> Option<T> {
+    T::deserialize(StrDeserializer::<ValueError>::new(text)).ok()
+}
+
+/// Reads a number as a person would write it down: digits, one point, perhaps a sign.
+pub fn decimal(text: &str) -> Option<Decimal> {
+    let plain = |character: char| character.is_ascii_digit() || character == '.' || character == '-';
+    if text.chars().all(plain) { Decimal::from_str_exact(text).ok() } else { None }
+}
+
+/// Checks the form and the check digit of every CAS registry number in a cell.
+pub fn cas_numbers(cell: &str, mut problem: impl FnMut(String)) {
+    for cas in cell.split(" / ").filter(|cas| !cas.is_empty()) {
+        if packed_cas(cas).is_none() {
+            problem(format!("`{cas}` is no CAS registry number: form or check digit is wrong"));
+        }
+    }
+}
+
+/// A CAS registry number without its hyphens. `None` if its form or check digit is wrong.
+pub fn packed_cas(cas: &str) -> Option<u32> {
+    let mut groups = cas.split('-');
+    let (long, short, check) = (groups.next()?, groups.next()?, groups.next()?);
+    if groups.next().is_some() || !(2..=7).contains(&long.len()) || short.len() != 2 || check.len() != 1 {
+        return None;
+    }
+    let digits: Vec<u32> = long.chars().chain(short.chars()).map(|digit| digit.to_digit(10)).collect::<Option<_>>()?;
+    // The check digit is the sum of the others, each times its place counted from the right, modulo ten.
+    let sum: u32 = digits.iter().rev().zip(1..).map(|(digit, place)| digit * place).sum();
+    (check.parse() == Ok(sum % 10)).then(|| format!("{long}{short}{check}").parse().ok())?
+}
+
+/// Parts of a list cell.
+pub fn listed(cell: &str) -> impl Iterator<Item = &str> {
+    cell.split(';').map(str::trim).filter(|part| !part.is_empty())
+}
+
+/// Checks all tables.
+pub fn check(tables: &Tables, findings: &mut Findings) {
+    sources(tables, findings);
+    let constituents = constituents(tables, findings);
+    let materials = materials(tables, &constituents, findings);
+    functions(tables, &constituents, findings);
+    composites(tables, &materials, findings);
+    properties(tables, &materials, &constituents, findings);
+    numbers(tables, findings);
+    for table in EXTRA_TABLES {
+        if let Some(rows) = tables.extra.get(table.file) {
+            extra::check(table, rows, &|number| constituents.contains(number), findings);
+        }
+    }
+}
+
+fn sources(tables: &Tables, findings: &mut Findings) {
+    let mut known = BTreeSet::new();
+    for Lined { line, row } in &tables.sources {
+        let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+        if row.source.is_empty() || !row.source.chars().all(plain) {
+            findings.add(SOURCES, *line, "data.source-name", format!("`{}` is no short name", row.source));
+        }
+        if !known.insert(row.source.as_str()) {
+            findings.add(SOURCES, *line, "data.duplicate", format!("source `{}` is there twice", row.source));
+        }
+        if row.citation.trim().is_empty() {
+            findings.add(SOURCES, *line, "data.empty", "the citation is empty");
+        }
+        if row.as_of.trim().is_empty() {
+            findings.add(SOURCES, *line, "data.empty", "year or as-of date is empty");
+        }
+        if !SOURCE_KINDS.contains(&row.kind.as_str()) {
+            findings.add(SOURCES, *line, "data.source-kind", format!("`{}` is no kind of source", row.kind));
+        }
+    }
+    let mut used = BTreeSet::new();
+    for (file, line, source, basis) in origins(tables) {
+        if source.is_empty() {
+            findings.add(file, line, "data.no-source", "no source is named");
+        } else if !known.contains(source) {
+            findings.add(file, line, "data.dangling", format!("source `{source}` is not in {SOURCES}"));
+        }
+        if Basis::from_slug(basis).is_none() {
+            findings.add(file, line, "data.no-basis", format!("`{basis}` is no basis"));
+        }
+        used.insert(source);
+    }
+    for Lined { line, row } in &tables.sources {
+        if !used.contains(row.source.as_str()) {
+            findings.add(SOURCES, *line, "data.orphan", format!("nothing refers to source `{}`", row.source));
+        }
+    }
+}
+
+/// File, line, source and basis of every row that states a fact.
+pub fn origins(tables: &Tables) -> Vec<(&'static str, u64, &str, &str)> {
+    let mut origins = Vec::new();
+    macro_rules! collect {
+        ($($rows:ident $file:expr;)*) => {$(
+            for Lined { line, row } in &tables.$rows {
+                origins.push(($file, *line, row.source.as_str(), row.basis.as_str()));
+            }
+        )*};
+    }
+    collect! {
+        constituents CONSTITUENTS; functions FUNCTIONS; materials MATERIALS; composites COMPOSITES;
+        properties PROPERTIES;
+    }
+    for (file, rows) in &tables.extra {
+        for Lined { line, row } in rows {
+            let cell = |name| row.get(name).map_or("", String::as_str);
+            origins.push((file, *line, cell("source"), cell("basis")));
+        }
+    }
+    origins
+}
+
+fn constituents<'a>(tables: &'a Tables, findings: &mut Findings) -> BTreeSet<&'a str> {
+    let mut numbers = BTreeSet::new();
+    let mut names = BTreeSet::new();
+    let mut shared: BTreeMap<&str, Vec<usize>> = BTreeMap::new();
+    let used: BTreeSet<&str> = tables.materials.iter().map(|material| material.row.constituent.as_str()).collect();
+    for (place, Lined { line, row }) in tables.constituents.iter().enumerate() {
+        let mut problem = |code, message| findings.add(CONSTITUENTS, *line, code, message);
+        if row.number.parse::<u32>().map_or(true, |number| number == 0 || number.to_string() != row.number) {
+            problem("data.number", format!("`{}` is no number of a constituent", row.number));
+        }
+        if !numbers.insert(row.number.as_str()) {
+            problem("data.duplicate", format!("constituent {} is there twice", row.number));
+        }
+        if row.inci.trim().is_empty() || row.inci.trim() != row.inci {
+            problem("data.empty", format!("the INCI name is empty or padded: `{}`", row.inci));
+        }
+        if !names.insert(row.inci.to_lowercase()) {
+            problem("data.duplicate", format!("INCI name `{}` is there twice", row.inci));
+        }
+        if word::<Class>(&row.class).is_none() {
+            problem("data.class", format!("`{}` is no class", row.class));
+        }
+        if !row.formula.chars().all(|c| c.is_ascii_alphanumeric() || "().".contains(c)) {
+            problem("data.formula", format!("`{}` is no molecular formula", row.formula));
+        }
+        if !used.contains(row.number.as_str()) {
+            problem("data.orphan", format!("no material is constituent {} ({})", row.number, row.inci));
+        }
+        cas_numbers(&row.cas, |message| problem("data.cas", message));
+        for cas in row.cas.split(" / ").filter(|cas| !cas.is_empty()) {
+            shared.entry(cas).or_default().push(place);
+        }
+    }
+    for (cas, places) in shared.iter().filter(|(_, places)| places.len() > 1) {
+        for place in places {
+            let Lined { line, row } = &tables.constituents[*place];
+            if row.note.is_empty() {
+                let message = format!("CAS number {cas} is shared with another constituent: say why in `note`");
+                findings.add(CONSTITUENTS, *line, "data.duplicate", message);
+            }
+        }
+    }
+    numbers
+}
+
+fn functions(tables: &Tables, constituents: &BTreeSet<&str>, findings: &mut Findings) {
+    let mut seen = BTreeSet::new();
+    for Lined { line, row } in &tables.functions {
+        if !constituents.contains(row.constituent.as_str()) {
+            findings.add(FUNCTIONS, *line, "data.dangling", format!("there is no constituent {}", row.constituent));
+        }
+        if !seen.insert(row.constituent.as_str()) {
+            findings.add(FUNCTIONS, *line, "data.duplicate", format!("constituent {} twice", row.constituent));
+        }
+        if listed(&row.functions).next().is_none() {
+            findings.add(FUNCTIONS, *line, "data.empty", "no function is named");
+        }
+    }
+}
+
+fn materials<'a>(tables: &'a Tables, constituents: &BTreeSet<&str>, findings: &mut Findings) -> BTreeSet<&'a str> {
+    let composites: BTreeSet<&str> = tables.composites.iter().map(|part| part.row.material.as_str()).collect();
+    let mut numbers = BTreeSet::new();
+    let mut names = BTreeSet::new();
+    for Lined { line, row } in &tables.materials {
+        let mut problem = |code, message| findings.add(MATERIALS, *line, code, message);
+        if row.number.parse::<u32>().map_or(true, |number| number == 0 || number.to_string() != row.number) {
+            problem("data.number", format!("`{}` is no number of a material", row.number));
+        }
+        if !numbers.insert(row.number.as_str()) {
+            problem("data.duplicate", format!("material {} is there twice", row.number));
+        }
+        if row.name.trim().is_empty() || row.name.trim() != row.name {
+            problem("data.empty", format!("the name is empty or padded: `{}`", row.name));
+        }
+        if !names.insert(row.name.to_lowercase()) {
+            problem("data.duplicate", format!("the name `{}` is there twice", row.name));
+        }
+        if word::<Class>(&row.class).is_none() {
+            problem("data.class", format!("`{}` is no class", row.class));
+        }
+        if word::<PhaseKind>(&row.phase).is_none() {
+            problem("data.phase", format!("`{}` is no phase", row.phase));
+        }
+        match (row.constituent.is_empty(), composites.contains(row.number.as_str())) {
+            (true, true) => {}
+            (true, false) => {
+                problem("data.orphan", format!("`{}` names no constituent and has no parts", row.name));
+            }
+            (false, true) => problem("data.ambiguous", format!("`{}` has a constituent and parts", row.name)),
+            (false, false) if constituents.contains(row.constituent.as_str()) => {}
+            (false, false) => problem("data.dangling", format!("there is no constituent {}", row.constituent)),
+        }
+    }
+    numbers
+}
+
+fn composites(tables: &Tables, materials: &BTreeSet<&str>, findings: &mut Findings) {
+    let mut parts: BTreeMap<&str, Vec<&Lined<super::CompositeRow>>> = BTreeMap::new();
+    for part in &tables.composites {
+        let Lined { line, row } = part;
+        for number in [&row.material, &row.part] {
+            if !materials.contains(number.as_str()) {
+                findings.add(COMPOSITES, *line, "data.dangling", format!("there is no material {number}"));
+            }
+        }
+        let siblings = parts.entry(&row.material).or_default();
+        if siblings.iter().any(|sibling| sibling.row.part == row.part) {
+            findings.add(COMPOSITES, *line, "data.duplicate", format!("part {} is there twice", row.part));
+        }
+        siblings.push(part);
+    }
+    for (material, parts) in &parts {
+        let mut sum = Decimal::ZERO;
+        let mut rests = 0;
+        for Lined { line, row } in parts {
+            match decimal(&row.percent) {
+                _ if row.percent == "qs" => rests += 1,
+                Some(percent) if percent > Decimal::ZERO && percent <= Decimal::ONE_HUNDRED => {
+                    sum += percent;
+                }
+                _ => {
+                    let message = format!("`{}` is neither `qs` nor a percent above 0", row.percent);
+                    findings.add(COMPOSITES, *line, "data.range", message);
+                }
+            }
+        }
+        let first = parts.first().map_or(0, |part| part.line);
+        let complete = match rests {
+            0 => sum == Decimal::ONE_HUNDRED,
+            1 => sum < Decimal::ONE_HUNDRED,
+            _ => false,
+        };
+        if !complete {
+            let message = format!("material {material} sums to {sum} % with {rests} parts `qs`");
+            findings.add(COMPOSITES, first, "data.sum", message);
+        }
+        if let Some(cycle) = find_cycle(material, &mut Vec::new(), &|number| parts_of(tables, number).collect()) {
+            let message = format!("material {material} contains itself: {}", cycle.join(" > "));
+            findings.add(COMPOSITES, first, "data.cycle", message);
+        }
+    }
+}
+
+fn parts_of<'a>(tables: &'a Tables, material: &'a str) -> impl Iterator<Item = &'a str> {
+    tables.composites.iter().filter(move |part| part.row.material == material).map(|part| part.row.part.as_str())
+}
+
+fn find_cycle<'a>(
+    material: &'a str,
+    path: &mut Vec<&'a str>,
+    parts: &dyn Fn(&'a str) -> Vec<&'a str>,
+) -> Option<Vec<&'a str>> {
+    let seen_before = path.contains(&material);
+    path.push(material);
+    let cycle = if seen_before {
+        Some(path.clone())
+    } else {
+        parts(material).into_iter().find_map(|part| find_cycle(part, path, parts))
+    };
+    path.pop();
+    cycle
+}
+
+fn properties(tables: &Tables, materials: &BTreeSet<&str>, constituents: &BTreeSet<&str>, findings: &mut Findings) {
+    let mut seen = BTreeSet::new();
+    for Lined { line, row } in &tables.properties {
+        let mut problem = |code, message| findings.add(PROPERTIES, *line, code, message);
+        let known = match row.subject.as_str() {
+            "material" => materials.contains(row.number.as_str()),
+            "constituent" => constituents.contains(row.number.as_str()),
+            _ => false,
+        };
+        if !known {
+            problem("data.dangling", format!("there is no {} {}", row.subject, row.number));
+        }
+        let Some(property) = Property::from_slug(&row.property) else {
+            problem("data.property", format!("`{}` is no property", row.property));
+            continue;
+        };
+        if row.unit != property.unit() {
+            problem("data.unit", format!("the unit of {} is `{}`, not `{}`", row.property, property.unit(), row.unit));
+        }
+        let identity = (&row.subject, &row.number, &row.property, &row.conditions, &row.source, &row.locator);
+        if !seen.insert(identity) {
+            problem("data.duplicate", format!("{} of {} {} is there twice", row.property, row.subject, row.number));
+        }
+        value(row, property, &mut problem);
+    }
+}
+
+fn value(row: &PropertyRow, property: Property, problem: &mut dyn FnMut(&'static str, String)) {
+    let cells = [&row.value, &row.minimum, &row.maximum];
+    if cells.iter().all(|cell| cell.is_empty()) {
+        problem("data.empty", format!("{} has no value", row.property));
+    }
+    match property.kind() {
+        Kind::Choice(words) => {
+            if !words.contains(&row.value.as_str()) || !row.minimum.is_empty() || !row.maximum.is_empty() {
+                problem("data.choice", format!("`{}` is none of {}", row.value, words.join(", ")));
+            }
+        }
+        Kind::Number { minimum, maximum, .. } => {
+            let mut figures = Vec::new();
+            for cell in cells.into_iter().filter(|cell| !cell.is_empty()) {
+                match decimal(cell).and_then(|figure| figure.to_f64()) {
+                    Some(figure) if (minimum..=maximum).contains(&figure) => figures.push(figure),
+                    _ => problem(
+                        "data.range",
+                        format!("{} is `{cell}`, not between {minimum} and {maximum}", row.property),
+                    ),
+                }
+            }
+            let [Some(value), Some(low), Some(high)] =
+                cells.map(|cell| if cell.is_empty() { Some(None) } else { decimal(cell).map(Some) })
+            else {
+                return;
+            };
+            let ordered = |low: Option<Decimal>, high: Option<Decimal>| low.zip(high).is_none_or(|(l, h)| l <= h);
+            if !(ordered(low, value) && ordered(value, high) && ordered(low, high)) {
+                problem("data.range", format!("{}: the value does not lie in its own range", row.property));
+            }
+        }
+    }
+}
+
+fn numbers(tables: &Tables, findings: &mut Findings) {
+    let mut present: BTreeMap<(&str, &str), (&'static str, u64, &str)> = BTreeMap::new();
+    for Lined { line, row } in &tables.constituents {
+        present.insert(("constituent", &row.number), (CONSTITUENTS, *line, &row.inci));
+    }
+    for Lined { line, row } in &tables.materials {
+        present.insert(("material", &row.number), (MATERIALS, *line, &row.name));
+    }
+    let mut given = BTreeSet::new();
+    for Lined { line, row } in &tables.numbers {
+        if !given.insert((row.kind.as_str(), row.number.as_str())) {
+            findings.add(NUMBERS, *line, "data.duplicate", format!("{} {} is there twice", row.kind, row.number));
+        }
+        if !present.contains_key(&(row.kind.as_str(), row.number.as_str())) {
+            let message =
+                format!("{} {} ({}) has vanished: a number is never taken back", row.kind, row.number, row.name);
+            findings.add(NUMBERS, *line, "data.vanished", message);
+        }
+    }
+    for (key, (file, line, name)) in &present {
+        if !given.contains(key) {
+            let message = format!("{} {} ({name}) is not in {NUMBERS}: append it", key.0, key.1);
+            findings.add(file, *line, "data.unlisted", message);
+        }
+    }
+}

@@ -1,0 +1,118 @@
+//! Packs the tables a page needs at once.
+
+use super::check::{decimal, listed, packed_cas, word};
+use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS, PROPERTIES};
+use super::{CompositeRow, ConstituentRow, Lined, MaterialRow, Problem, PropertyRow, Tables};
+use crate::property::{Basis, Kind, Property};
+use crate::stored::{
+    Figure, Stored, StoredConstituent, StoredMaterial, StoredOrigin, StoredPart, StoredSource, StoredValue, Subject,
+};
+
+/// Packs checked tables. Rows that cannot be packed are reported; after [`super::read`] found nothing there are none.
+///
+/// # Errors
+/// A [`Problem`] naming the row.
+pub fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
+    let mut functions: Vec<&str> = tables.functions.iter().flat_map(|row| listed(&row.row.functions)).collect();
+    functions.sort_unstable();
+    functions.dedup();
+    let sources = tables.sources.iter().map(|Lined { row, .. }| StoredSource {
+        slug: &row.source,
+        citation: &row.citation,
+        as_of: &row.as_of,
+        kind: &row.kind,
+    });
+    let mut stored = Stored {
+        sources: sources.collect(),
+        constituents: tables
+            .constituents
+            .iter()
+            .map(|row| constituent(tables, &functions, row))
+            .collect::<Result<_, _>>()?,
+        functions,
+        materials: tables.materials.iter().map(|row| material(tables, row)).collect::<Result<_, _>>()?,
+        parts: tables.composites.iter().map(|row| part(tables, row)).collect::<Result<_, _>>()?,
+        values: tables.properties.iter().map(|row| value(tables, row)).collect::<Result<_, _>>()?,
+    };
+    // In order of subject and property the numbers repeat, and repetition compresses.
+    stored.values.sort_by_key(|value| (value.subject, value.property));
+    Ok(stored)
+}
+
+fn constituent<'a>(
+    tables: &Tables,
+    functions: &[&str],
+    Lined { line, row }: &'a Lined<ConstituentRow>,
+) -> Result<StoredConstituent<'a>, Problem> {
+    let used_for = tables.functions.iter().find(|functions| functions.row.constituent == row.number);
+    let places = used_for.iter().flat_map(|used_for| listed(&used_for.row.functions));
+    Ok(StoredConstituent {
+        number: needed(CONSTITUENTS, *line, row.number.parse().ok())?,
+        inci: &row.inci,
+        cas: row.cas.split(" / ").filter_map(packed_cas).collect(),
+        class: needed(CONSTITUENTS, *line, word(&row.class))?,
+        formula: &row.formula,
+        functions: places.filter_map(|name| functions.binary_search(&name).ok()?.try_into().ok()).collect(),
+        origin: origin(tables, CONSTITUENTS, *line, [&row.source, &row.locator, &row.basis])?,
+    })
+}
+
+fn material<'a>(tables: &Tables, Lined { line, row }: &'a Lined<MaterialRow>) -> Result<StoredMaterial<'a>, Problem> {
+    Ok(StoredMaterial {
+        number: needed(MATERIALS, *line, row.number.parse().ok())?,
+        name: &row.name,
+        other_names: &row.other_names,
+        class: needed(MATERIALS, *line, word(&row.class))?,
+        phase: needed(MATERIALS, *line, word(&row.phase))?,
+        constituent: row.constituent.parse().ok(),
+        origin: origin(tables, MATERIALS, *line, [&row.source, &row.locator, &row.basis])?,
+    })
+}
+
+fn part<'a>(tables: &Tables, Lined { line, row }: &'a Lined<CompositeRow>) -> Result<StoredPart<'a>, Problem> {
+    Ok(StoredPart {
+        material: needed(COMPOSITES, *line, row.material.parse().ok())?,
+        part: needed(COMPOSITES, *line, row.part.parse().ok())?,
+        percent: decimal(&row.percent).and_then(Figure::pack),
+        note: &row.note,
+        origin: origin(tables, COMPOSITES, *line, [&row.source, &row.locator, &row.basis])?,
+    })
+}
+
+fn value<'a>(tables: &Tables, Lined { line, row }: &'a Lined<PropertyRow>) -> Result<StoredValue<'a>, Problem> {
+    let number = needed(PROPERTIES, *line, row.number.parse().ok())?;
+    let property = needed(PROPERTIES, *line, Property::from_slug(&row.property))?;
+    let value = match property.kind() {
+        Kind::Number { .. } => decimal(&row.value),
+        Kind::Choice(words) => words.iter().position(|word| *word == row.value).map(Into::into),
+    };
+    Ok(StoredValue {
+        subject: if row.subject == "material" { Subject::Material(number) } else { Subject::Constituent(number) },
+        property,
+        value: value.and_then(Figure::pack),
+        minimum: decimal(&row.minimum).and_then(Figure::pack),
+        maximum: decimal(&row.maximum).and_then(Figure::pack),
+        conditions: &row.conditions,
+        note: &row.note,
+        origin: origin(tables, PROPERTIES, *line, [&row.source, &row.locator, &row.basis])?,
+    })
+}
+
+fn needed<T>(file: &'static str, line: u64, value: Option<T>) -> Result<T, Problem> {
+    let message = || "this row cannot be packed".to_owned();
+    value.ok_or_else(|| Problem { file, line, code: "data.unpackable", message: message() })
+}
+
+fn origin<'a>(
+    tables: &Tables,
+    file: &'static str,
+    line: u64,
+    [source, locator, basis]: [&'a String; 3],
+) -> Result<StoredOrigin<'a>, Problem> {
+    let place = tables.sources.iter().position(|row| row.row.source == *source);
+    Ok(StoredOrigin {
+        source: needed(file, line, place.and_then(|place| place.try_into().ok()))?,
+        locator,
+        basis: needed(file, line, Basis::from_slug(basis))?,
+    })
+}

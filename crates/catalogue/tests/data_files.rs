@@ -1,0 +1,92 @@
+//! The rules of the data files, each broken once on purpose.
+
+#![cfg(feature = "tables")]
+#![allow(clippy::unwrap_used)]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use stillroom_catalogue::tables;
+
+fn data() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("data")
+}
+
+/// Copies the data files, lets `change` break one of them, and returns the codes of the problems found.
+fn codes_after(test: &str, file: &str, change: impl Fn(String) -> String) -> Vec<String> {
+    let folder = std::env::temp_dir().join(format!("stillroom-data-{}-{test}", std::process::id()));
+    fs::create_dir_all(&folder).unwrap();
+    for entry in fs::read_dir(data()).unwrap() {
+        let path = entry.unwrap().path();
+        fs::copy(&path, folder.join(path.file_name().unwrap())).unwrap();
+    }
+    let text = fs::read_to_string(folder.join(file)).unwrap();
+    fs::write(folder.join(file), change(text)).unwrap();
+    let (_, problems) = tables::read(&folder);
+    fs::remove_dir_all(&folder).unwrap();
+    problems.into_iter().map(|problem| problem.code.to_owned()).collect()
+}
+
+fn append(row: &'static str) -> impl Fn(String) -> String {
+    move |text| text + row + "\n"
+}
+
+#[test]
+fn the_data_files_obey_every_rule() {
+    let (tables, problems) = tables::read(&data());
+    let lines: Vec<String> = problems.iter().map(ToString::to_string).collect();
+    assert_eq!(lines, Vec::<String>::new());
+    assert_eq!(tables::report(&tables).without_source, 0);
+}
+
+#[test]
+fn a_row_without_source_or_basis_is_refused() {
+    let codes = codes_after("source", "properties.csv", append("material,1,shelf-life,12,,,months,,,,,memory"));
+    assert_eq!(codes, ["data.no-source"]);
+    let codes = codes_after("basis", "properties.csv", append("material,1,shelf-life,12,,,months,,,ph-eur,,"));
+    assert_eq!(codes, ["data.no-basis"]);
+    let codes =
+        codes_after("dangling", "properties.csv", append("material,1,shelf-life,12,,,months,,,no-such,,memory"));
+    assert_eq!(codes, ["data.dangling"]);
+}
+
+#[test]
+fn a_value_outside_its_range_or_in_another_unit_is_refused() {
+    let codes = codes_after("range", "properties.csv", append("material,1,hlb,41,,,,odd,,ph-eur,,memory"));
+    assert_eq!(codes, ["data.range"]);
+    let codes = codes_after("unit", "properties.csv", append("material,1,shelf-life,12,,,days,,,ph-eur,,memory"));
+    assert_eq!(codes, ["data.unit"]);
+    let codes = codes_after("order", "properties.csv", append("material,1,hlb,9,10,11,,odd,,ph-eur,,memory"));
+    assert_eq!(codes, ["data.range"]);
+    let codes = codes_after("word", "properties.csv", append("material,1,charge,ionic,,,,odd,,ph-eur,,memory"));
+    assert_eq!(codes, ["data.choice"]);
+}
+
+#[test]
+fn a_composite_must_sum_to_the_whole() {
+    let codes = codes_after("sum", "composites.csv", append("1,2,40,,typical-composition,,supplier-typical"));
+    assert!(codes.contains(&"data.sum".to_owned()) && codes.contains(&"data.ambiguous".to_owned()), "{codes:?}");
+}
+
+#[test]
+fn a_number_that_vanishes_or_is_not_listed_is_noticed() {
+    let codes = codes_after("vanished", "numbers.csv", append("material,999999,Never there"));
+    assert_eq!(codes, ["data.vanished"]);
+    let codes = codes_after("unlisted", "numbers.csv", |text| {
+        text.split_inclusive('\n').filter(|line| !line.starts_with("material,1,")).collect()
+    });
+    assert_eq!(codes, ["data.unlisted"]);
+}
+
+#[test]
+fn a_wrong_check_digit_and_a_duplicate_are_refused() {
+    let codes = codes_after("cas", "constituents.csv", |text| text.replace("56-81-5", "56-81-6"));
+    assert_eq!(codes, ["data.cas"]);
+    let codes = codes_after("twice", "constituents.csv", |text| text.replace(",Caffeine,", ",Betaine,"));
+    assert_eq!(codes, ["data.duplicate"]);
+}
+
+#[test]
+fn a_torn_file_is_named_with_its_line() {
+    let codes = codes_after("torn", "materials.csv", append("only,three,cells"));
+    assert!(codes.contains(&"data.unreadable".to_owned()), "{codes:?}");
+}
