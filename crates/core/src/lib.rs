@@ -19,6 +19,7 @@ pub mod balance;
 pub mod chemistry;
 pub mod composition;
 pub mod evaluation;
+pub mod extract;
 pub mod formula;
 pub mod material;
 pub mod number;

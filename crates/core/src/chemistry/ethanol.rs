@@ -125,7 +125,7 @@ pub fn volume_percent(ethanol: MassFraction) -> f64 {
 ///
 /// ```
 /// use stillroom_core::chemistry::ethanol;
-/// // The pharmacopoeias print 62.4 % by mass for 70 % by volume.
+/// // 70 % by volume is 62.4 % by mass.
 /// assert!((ethanol::fraction_from_volume_percent(70.0)?.percent() - 62.4).abs() < 0.05);
 /// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
 /// ```
