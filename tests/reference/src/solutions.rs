@@ -16,7 +16,7 @@ pub fn evidence() -> Vec<EvidenceSet> {
     let mut sets = ethanol_sets();
     sets.push(alcohol_dilution());
     sets.extend(sucrose_sets());
-    sets.extend([propylene_glycol(), sodium_chloride()]);
+    sets.extend([propylene_glycol(), sodium_chloride(), sucrose_activity()]);
     sets
 }
 
@@ -313,6 +313,29 @@ fn sodium_chloride() -> EvidenceSet {
     }
 }
 
+/// Water activity of sucrose by the equation of Norrish, against osmotic coefficients at 25 °C.
+fn sucrose_activity() -> EvidenceSet {
+    // Molality and osmotic coefficient: Robinson RA, Stokes RH, Electrolyte Solutions, Appendix (from memory).
+    let table: [(f64, f64); 6] =
+        [(1.0, 1.0878), (2.0, 1.1884), (3.0, 1.2846), (4.0, 1.3691), (5.0, 1.4412), (6.0, 1.4988)];
+    let sucrose = water_activity::NORRISH_SOLUTES.iter().find(|solute| solute.name == "sucrose").expect("sucrose");
+    let mut worst = Worst::default();
+    for (molality, osmotic) in table {
+        let published = (-0.018_015_28 * molality * osmotic).exp();
+        let computed = water_activity::norrish_one(sucrose, molality * sucrose.molar_mass, 1000.0);
+        worst.see(computed.unwrap_or(f64::NAN) - published);
+    }
+    EvidenceSet {
+        set: "sucrose.water-activity",
+        source: "Robinson & Stokes, Electrolyte Solutions, osmotic coefficients at 25 °C, 1 to 6 mol/kg: 6 memory"
+            .to_owned(),
+        cases: worst.cases,
+        worst: worst.deviation,
+        tolerance: 0.005,
+        unit: "1",
+    }
+}
+
 #[cfg(test)]
 mod tests {
     #[test]
@@ -330,6 +353,7 @@ mod tests {
                 ("sucrose.density", 7),
                 ("propylene-glycol.density", 33),
                 ("salt.water-activity", 16),
+                ("sucrose.water-activity", 6),
             ],
         );
     }

@@ -1,7 +1,7 @@
 //! What stands on the shelf: strengthen, dilute, blend, and account for what evaporated.
 
 use super::liquid::Liquid;
-use super::{ExtractError, MASS_PLACES, Reason, Result, add, check_share, scale_mass, share_of, take};
+use super::{ExtractError, MASS_PLACES, Reason, Result, check_share, scale_mass, share_of, take};
 use crate::arithmetic::ArithmeticError;
 use crate::chemistry::PhysicsError;
 use crate::quantity::{Grams, Percent};
@@ -146,21 +146,24 @@ pub struct Blend {
 /// ```
 pub fn blend_to(batches: &[Liquid], target: Percent, total: Option<Grams>) -> Result<Blend> {
     let percent = check_share("glycerin", target, Decimal::ZERO)?;
-    let mut amounts = choose_most(batches, percent)?;
-    let most = amounts.iter().try_fold(Grams::ZERO, |sum, amount| add(sum, *amount))?;
-    if let Some(total) = total {
-        if total > most {
-            return Err(ExtractError::OutOfReach {
-                target: total.value(),
-                nearest: most.value(),
-                unit: Grams::UNIT,
-                reason: Reason::NotEnough,
-            });
-        }
-        for amount in &mut amounts {
-            *amount = scale_mass(*amount, total.value(), most.value())?;
-        }
+    let most = pour(batches, choose_most(batches, percent)?)?;
+    let Some(total) = total else { return Ok(most) };
+    let whole = most.liquid.mass()?;
+    if total > whole {
+        return Err(ExtractError::OutOfReach {
+            target: total.value(),
+            nearest: whole.value(),
+            unit: Grams::UNIT,
+            reason: Reason::NotEnough,
+        });
     }
+    let amounts: Result<Vec<_>> =
+        most.amounts.iter().map(|amount| scale_mass(*amount, total.value(), whole.value())).collect();
+    pour(batches, amounts?)
+}
+
+/// Pours so much of each batch together.
+fn pour(batches: &[Liquid], amounts: Vec<Grams>) -> Result<Blend> {
     let mut liquid = Liquid::EMPTY;
     let mut rest = Vec::with_capacity(batches.len());
     for (batch, amount) in batches.iter().zip(&amounts) {

@@ -3,7 +3,7 @@
 use super::liquid::{Level, Liquid, Part};
 use super::{ExtractError, Result};
 use crate::chemistry::water_activity::{self, HEXOSE};
-use crate::chemistry::{Band, MassFraction, PhysicsError, Temperature, glycerol, water};
+use crate::chemistry::{Band, MassFraction, PhysicsError, Temperature, glycerol, sucrose, water};
 use crate::quantity::{Grams, Percent};
 
 /// How well a computed density is known, as a share: that of the equation for glycerin and water.
@@ -92,12 +92,21 @@ pub fn describe(liquid: &Liquid, temperature: Temperature) -> Result<Description
         }),
         density,
         refractive_index: index,
-        brix: over_solids(liquid, |level| liquid.masses(level).brix(temperature, false)),
-        brix_corrected: over_solids(liquid, |level| liquid.masses(level).brix(temperature, true)),
+        brix: index.and_then(|band| show_brix(band, temperature, false)),
+        brix_corrected: index.and_then(|band| show_brix(band, temperature, true)),
         viscosity: binary_strength(liquid, "viscosity").and_then(|w| glycerol::viscosity(w, temperature)),
         freezing_point: binary_strength(liquid, "freezing point").and_then(glycerol::freezing_point),
         water_activity: estimate_water_activity(liquid),
     })
+}
+
+/// A refractive index as a refractometer in Brix shows it; its scale begins at water.
+fn show_brix(index: Band, temperature: Temperature, corrects_temperature: bool) -> Answer<Band> {
+    let show = |index: f64| {
+        let brix = sucrose::brix_from_index(index.max(sucrose::index_from_brix(0.0)?))?;
+        Ok(brix + if corrects_temperature { sucrose::temperature_correction(brix, temperature)? } else { 0.0 })
+    };
+    Ok(Band { low: show(index.low)?, estimate: show(index.estimate)?, high: show(index.high)? })
 }
 
 /// The band of an answer over the range of plant solids.

@@ -64,7 +64,7 @@ pub enum Size {
 
 /// What is given whatever is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Basis {
+pub struct Circumstances {
     /// Water of the plant in percent of its mass.
     pub plant_water: Percent,
     /// What dissolves of the rest.
@@ -79,7 +79,7 @@ pub struct Basis {
     pub evaporation: Percent,
 }
 
-impl Basis {
+impl Circumstances {
     /// The plan with so much plant and menstruum, of which so much is glycerin as weighed.
     fn plan(&self, plant: Grams, menstruum: Grams, glycerin: Grams) -> Result<Plan> {
         let solvent = self.solvent.map(|(solvent, share, purity)| {
@@ -116,10 +116,10 @@ impl Basis {
 ///
 /// ```
 /// use rust_decimal::dec;
-/// use stillroom_core::extract::solve::{Basis, Size, Strength, solve};
+/// use stillroom_core::extract::solve::{Circumstances, Size, Strength, solve};
 /// use stillroom_core::extract::{MarcRetention, SolubleShare};
 /// use stillroom_core::{Grams, Percent};
-/// let basis = Basis {
+/// let given = Circumstances {
 ///     plant_water: Percent::new(dec!(95))?,
 ///     soluble: SolubleShare::usual()?,
 ///     glycerin_purity: Percent::new(dec!(99.5))?,
@@ -128,21 +128,21 @@ impl Basis {
 ///     evaporation: Percent::ZERO,
 /// };
 /// let size = Size::Menstruum { plant: Grams::new(dec!(200))?, menstruum: Grams::new(dec!(600))? };
-/// let plan = solve(&basis, Strength::GlycerinPercent(Percent::new(dec!(65))?), size)?;
+/// let plan = solve(&given, Strength::GlycerinPercent(Percent::new(dec!(65))?), size)?;
 /// assert_eq!(plan.press()?.liquid.glycerin_percent()?.value().round_dp(9), dec!(65));
-/// let error = solve(&basis, Strength::GlycerinPercent(Percent::new(dec!(90))?), size).unwrap_err();
+/// let error = solve(&given, Strength::GlycerinPercent(Percent::new(dec!(90))?), size).unwrap_err();
 /// assert_eq!(error.code(), "extract.out-of-reach");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn solve(basis: &Basis, strength: Strength, size: Size) -> Result<Plan> {
+pub fn solve(given: &Circumstances, strength: Strength, size: Size) -> Result<Plan> {
     // Without this a division by nothing would be asked for; one percent is far below any glycerin sold.
-    check_share("purity of the glycerin", basis.glycerin_purity, Decimal::ONE)?;
+    check_share("purity of the glycerin", given.glycerin_purity, Decimal::ONE)?;
     match size {
-        Size::Menstruum { plant, menstruum } => solve_menstruum(basis, strength, plant, menstruum),
-        Size::GlycerinAtHand { plant, glycerin } => solve_water(basis, strength, plant, glycerin),
+        Size::Menstruum { plant, menstruum } => solve_menstruum(given, strength, plant, menstruum),
+        Size::GlycerinAtHand { plant, glycerin } => solve_water(given, strength, plant, glycerin),
         Size::Jar { volume, headspace, menstruum_per_plant } => {
             let fill = Decimal::ONE_HUNDRED - check_share("headspace", headspace, Decimal::ZERO)?;
-            let sample = solve_sample(basis, strength, menstruum_per_plant)?;
+            let sample = solve_sample(given, strength, menstruum_per_plant)?;
             let steeped = sample.steep()?;
             let liquid = steeped.masses(Level::Typical).volume(Temperature::TWENTY)?;
             let room = liquid + sample.press()?.dry_marc.to_physics() / DRY_MATTER_DENSITY;
@@ -150,7 +150,7 @@ pub fn solve(basis: &Basis, strength: Strength, size: Size) -> Result<Plan> {
             scale_plan(&sample, filled / room, RoundingStrategy::ToZero)
         }
         Size::Finished { volume, menstruum_per_plant } => {
-            let sample = solve_sample(basis, strength, menstruum_per_plant)?;
+            let sample = solve_sample(given, strength, menstruum_per_plant)?;
             let pressed = sample.press()?.liquid.masses(Level::Typical).volume(Temperature::TWENTY)?;
             scale_plan(&sample, volume.to_physics() / pressed, RoundingStrategy::AwayFromZero)
         }
@@ -158,9 +158,9 @@ pub fn solve(basis: &Basis, strength: Strength, size: Size) -> Result<Plan> {
 }
 
 /// The same on a hundred grams of plant.
-fn solve_sample(basis: &Basis, strength: Strength, menstruum_per_plant: Decimal) -> Result<Plan> {
+fn solve_sample(given: &Circumstances, strength: Strength, menstruum_per_plant: Decimal) -> Result<Plan> {
     let plant = Grams::new(Decimal::ONE_HUNDRED)?;
-    solve_menstruum(basis, strength, plant, scale_mass(plant, menstruum_per_plant, Decimal::ONE)?)
+    solve_menstruum(given, strength, plant, scale_mass(plant, menstruum_per_plant, Decimal::ONE)?)
 }
 
 /// Every mass of a plan times a factor, which is rounded to nine places.
@@ -182,18 +182,18 @@ fn to_decimal(value: f64) -> Result<Decimal> {
     Decimal::from_f64_retain(value).ok_or(ExtractError::Arithmetic(ArithmeticError::TooLarge))
 }
 
-fn solve_menstruum(basis: &Basis, strength: Strength, plant: Grams, menstruum: Grams) -> Result<Plan> {
-    let most = basis.most_glycerin(menstruum)?;
+fn solve_menstruum(given: &Circumstances, strength: Strength, plant: Grams, menstruum: Grams) -> Result<Plan> {
+    let most = given.most_glycerin(menstruum)?;
     let glycerin = match strength {
         Strength::GlycerinPercent(target) => {
             let percent = check_share("glycerin", target, Decimal::ZERO)?;
             // The mass of the liquid does not depend on how the menstruum is split.
-            let whole = basis.plan(plant, menstruum, Grams::ZERO)?.steep()?.mass()?;
+            let whole = given.plan(plant, menstruum, Grams::ZERO)?.steep()?.mass()?;
             let pure = share_of(whole, percent)?;
-            let glycerin = scale_mass(pure, Decimal::ONE_HUNDRED, basis.glycerin_purity.value())?;
+            let glycerin = scale_mass(pure, Decimal::ONE_HUNDRED, given.glycerin_purity.value())?;
             if glycerin > most {
-                let strongest = basis.plan(plant, menstruum, most)?.steep()?;
-                let without_plant = scale_mass(most, basis.glycerin_purity.value(), Decimal::ONE_HUNDRED)?;
+                let strongest = given.plan(plant, menstruum, most)?.steep()?;
+                let without_plant = scale_mass(most, given.glycerin_purity.value(), Decimal::ONE_HUNDRED)?;
                 let would_do = Percent::from_share(without_plant, menstruum).is_some_and(|share| share >= target);
                 return Err(ExtractError::OutOfReach {
                     target: percent,
@@ -209,25 +209,25 @@ fn solve_menstruum(basis: &Basis, strength: Strength, plant: Grams, menstruum: G
                 let glycerin = to_decimal(share)?.checked_mul(most.value()).ok_or(ArithmeticError::TooLarge)?;
                 Ok(Grams::new(glycerin.round_dp_with_strategy(6, RoundingStrategy::ToPositiveInfinity))?.min(most))
             };
-            let at = |part: f64| basis.plan(plant, menstruum, share(part)?);
+            let at = |part: f64| given.plan(plant, menstruum, share(part)?);
             share(find_activity(target, at)?)?
         }
     };
-    basis.plan(plant, menstruum, glycerin)
+    given.plan(plant, menstruum, glycerin)
 }
 
-fn solve_water(basis: &Basis, strength: Strength, plant: Grams, glycerin: Grams) -> Result<Plan> {
+fn solve_water(given: &Circumstances, strength: Strength, plant: Grams, glycerin: Grams) -> Result<Plan> {
     // Menstruum in which this glycerin and so much water leave room for the other solvent.
     let with_water = |water: Grams| -> Result<Plan> {
         let both = super::add(glycerin, water)?;
-        let left = basis.most_glycerin(Grams::new(Decimal::ONE_HUNDRED)?)?;
-        basis.plan(plant, scale_mass(both, Decimal::ONE_HUNDRED, left.value())?, glycerin)
+        let left = given.most_glycerin(Grams::new(Decimal::ONE_HUNDRED)?)?;
+        given.plan(plant, scale_mass(both, Decimal::ONE_HUNDRED, left.value())?, glycerin)
     };
     let driest = with_water(Grams::ZERO)?;
     match strength {
         Strength::GlycerinPercent(target) => {
             let percent = check_share("glycerin", target, Decimal::new(1, 1))?;
-            let pure = share_of(glycerin, basis.glycerin_purity.value())?;
+            let pure = share_of(glycerin, given.glycerin_purity.value())?;
             let wanted = scale_mass(pure, Decimal::ONE_HUNDRED, percent)?;
             let least = driest.steep()?;
             let Some(missing) = wanted.checked_sub(least.mass()?) else {
@@ -235,12 +235,12 @@ fn solve_water(basis: &Basis, strength: Strength, plant: Grams, glycerin: Grams)
                     target: percent,
                     nearest: least.glycerin_percent()?.value(),
                     unit: Percent::UNIT,
-                    reason: if target > basis.glycerin_purity { Reason::NothingStronger } else { Reason::PlantWater },
+                    reason: if target > given.glycerin_purity { Reason::NothingStronger } else { Reason::PlantWater },
                 });
             };
             // A gram of menstruum loses its evaporation and holds its share of water.
-            let kept = Decimal::ONE_HUNDRED - check_share("evaporation", basis.evaporation, Decimal::ZERO)?;
-            let water_share = basis.most_glycerin(Grams::new(Decimal::ONE_HUNDRED)?)?.value();
+            let kept = Decimal::ONE_HUNDRED - check_share("evaporation", given.evaporation, Decimal::ZERO)?;
+            let water_share = given.most_glycerin(Grams::new(Decimal::ONE_HUNDRED)?)?.value();
             with_water(scale_mass(missing, water_share, kept)?)
         }
         Strength::WaterActivity(target) => {
@@ -301,12 +301,12 @@ mod tests {
     use rust_decimal::dec;
 
     prop_compose! {
-        fn bases()(
+        fn circumstances()(
             plant_water in percents(5, 97), purity in percents(90, 100), share in percents(1, 20), which in 0..4_usize,
             ratio in 0_i64..20, evaporation in percents(0, 3),
-        ) -> Basis {
+        ) -> Circumstances {
             let solvent: Option<Solvent> = [None, Some(Solvent::PropyleneGlycol), Some(Solvent::Propanediol), Some(Solvent::Ethanol)][which];
-            Basis {
+            Circumstances {
                 plant_water,
                 soluble: SolubleShare::usual().unwrap(),
                 glycerin_purity: purity,
@@ -340,8 +340,8 @@ mod tests {
 
     proptest! {
         #[test]
-        fn backwards_and_forwards_meets_the_glycerin_percent(basis in bases(), size in sizes(), target in percents(5, 90)) {
-            match solve(&basis, Strength::GlycerinPercent(target), size) {
+        fn backwards_and_forwards_meets_the_glycerin_percent(given in circumstances(), size in sizes(), target in percents(5, 90)) {
+            match solve(&given, Strength::GlycerinPercent(target), size) {
                 Ok(plan) => {
                     let met = plan.press().unwrap().liquid.glycerin_percent().unwrap();
                     prop_assert!((met.value() - target.value()).abs() < dec!(0.000000001), "{met:?} for {target:?}");
@@ -349,7 +349,7 @@ mod tests {
                 Err(ExtractError::OutOfReach { nearest, .. }) => {
                     prop_assert!(nearest < target.value());
                     let nearest = Percent::new(nearest.round_dp_with_strategy(9, RoundingStrategy::ToZero)).unwrap();
-                    prop_assert!(solve(&basis, Strength::GlycerinPercent(nearest), size).is_ok(), "the nearest is possible");
+                    prop_assert!(solve(&given, Strength::GlycerinPercent(nearest), size).is_ok(), "the nearest is possible");
                 }
                 Err(ExtractError::NothingLeft { .. }) => {}
                 Err(other) => prop_assert!(false, "{other}"),
@@ -357,8 +357,8 @@ mod tests {
         }
 
         #[test]
-        fn backwards_and_forwards_meets_the_water_activity(basis in bases(), size in sizes(), target in 0.5..0.95_f64) {
-            match solve(&basis, Strength::WaterActivity(target), size) {
+        fn backwards_and_forwards_meets_the_water_activity(given in circumstances(), size in sizes(), target in 0.5..0.95_f64) {
+            match solve(&given, Strength::WaterActivity(target), size) {
                 Ok(plan) => {
                     let met = estimate_water_activity(&plan.press().unwrap().liquid).unwrap().high;
                     prop_assert!(met <= target + 1e-6, "{met} for {target}");
@@ -373,10 +373,10 @@ mod tests {
         }
 
         #[test]
-        fn the_finished_liquid_has_the_volume_asked_for(basis in bases(), volume in 50_i64..5_000, target in percents(30, 60)) {
+        fn the_finished_liquid_has_the_volume_asked_for(given in circumstances(), volume in 50_i64..5_000, target in percents(30, 60)) {
             let volume = Millilitres::new(Decimal::from(volume)).unwrap();
             let size = Size::Finished { volume, menstruum_per_plant: dec!(6) };
-            if let Ok(plan) = solve(&basis, Strength::GlycerinPercent(target), size) {
+            if let Ok(plan) = solve(&given, Strength::GlycerinPercent(target), size) {
                 let liquid = plan.press().unwrap().liquid.masses(Level::Typical).volume(Temperature::TWENTY).unwrap();
                 prop_assert!((liquid - volume.to_physics()).abs() < 1e-4, "{liquid} for {volume:?}");
             }
@@ -385,7 +385,7 @@ mod tests {
 
     #[test]
     fn a_juicy_plant_says_how_strong_its_extract_can_be() {
-        let basis = Basis {
+        let given = Circumstances {
             plant_water: Percent::new(dec!(95)).unwrap(),
             soluble: SolubleShare::NONE,
             glycerin_purity: Percent::HUNDRED,
@@ -395,11 +395,11 @@ mod tests {
         };
         let hundred = Grams::new(dec!(100)).unwrap();
         let size = Size::Menstruum { plant: hundred, menstruum: hundred };
-        let error = solve(&basis, Strength::GlycerinPercent(Percent::new(dec!(65)).unwrap()), size).unwrap_err();
+        let error = solve(&given, Strength::GlycerinPercent(Percent::new(dec!(65)).unwrap()), size).unwrap_err();
         let ExtractError::OutOfReach { nearest, reason, .. } = error else { panic!("{error}") };
         assert_eq!((nearest.round_dp(2), reason), (dec!(51.28), Reason::PlantWater));
-        let error = solve(&basis, Strength::WaterActivity(0.70), size).unwrap_err();
+        let error = solve(&given, Strength::WaterActivity(0.70), size).unwrap_err();
         assert_eq!(error.code(), "extract.out-of-reach");
-        assert_eq!(solve(&basis, Strength::WaterActivity(f64::NAN), size).unwrap_err().code(), "physics.out-of-range");
+        assert_eq!(solve(&given, Strength::WaterActivity(f64::NAN), size).unwrap_err().code(), "physics.out-of-range");
     }
 }
