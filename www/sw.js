@@ -1,7 +1,4 @@
 // @ts-check
-/// <reference no-default-lib="true" />
-/// <reference lib="es2022" />
-/// <reference lib="webworker" />
 
 // Keeps exactly the files of one build, so that the page works without a network. The build writes the version and
 // the list of files below. A new version is fetched whole beside the old one and waits until the maker accepts it.

@@ -45,6 +45,12 @@ pub enum Command {
     /// Put the invented example back on the shelf.
     RestoreExample,
 
+    /// Look at the shelf, or away from it: it is worked out only while somebody looks.
+    LookAtShelf {
+        /// Whether the page shows it.
+        looking: bool,
+    },
+
     /// Take back the last change.
     Undo,
     /// Make the change that was taken back.

@@ -4,7 +4,7 @@
 use crate::compress;
 use crate::policy;
 use crate::site::hash_of_file;
-use crate::workspace::say;
+use crate::workspace::{ending, say};
 use anyhow::{Context, Result, bail, ensure};
 use std::collections::HashMap;
 use std::io::Cursor;
@@ -195,7 +195,7 @@ fn percent_decoded(text: &str) -> Option<String> {
 }
 
 fn media_type(path: &str) -> &'static str {
-    match path.rsplit_once('.').map_or("", |(_, ending)| ending) {
+    match ending(path) {
         "html" => "text/html; charset=utf-8",
         "js" | "mjs" => "text/javascript; charset=utf-8",
         "css" => "text/css; charset=utf-8",

@@ -5,7 +5,7 @@
 
 use crate::policy;
 use crate::toolchain::{self, WasmToolchain};
-use crate::workspace::{Workspace, files_below, run, say};
+use crate::workspace::{Workspace, ending, files_below, run, say};
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
@@ -72,7 +72,7 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
                 bail!("wasm-opt is missing from tests/browser/node_modules")
             }
             None => {
-                say("wasm-opt is not installed: the seam stays 10 to 18 % larger (`cargo xtask build` installs it)")
+                say("wasm-opt is not installed: the seam stays 10 to 18 % larger (`cargo xtask build` installs it)");
             }
         }
     }
@@ -132,6 +132,7 @@ fn generate_bindings(workspace: &Workspace, wasm: &Path) -> Result<Files> {
         .web(true)?
         .typescript(true)
         .omit_default_module_path(false)
+        .remove_name_section(true)
         .remove_producers_section(true)
         .out_name("stillroom");
     bindgen.generate(&folder).context("the seam's bindings could not be generated")?;
@@ -182,7 +183,7 @@ fn is_stable(path: &str) -> bool {
 
 /// Whether a file is for developers only.
 fn is_left_out(path: &str) -> bool {
-    path.ends_with(".d.ts") || path.ends_with(".md") || path.split('/').any(|name| name.starts_with('.'))
+    path.ends_with(".d.ts") || ending(path) == "md" || path.split('/').any(|name| name.starts_with('.'))
 }
 
 /// Makes the site of its sources and the generated seam. The same input makes the same site and the same version.

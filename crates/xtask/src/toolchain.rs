@@ -1,7 +1,7 @@
 //! What the commands need on the machine: the wasm target, Node, wasm-opt, a browser. Each is found, or installed where
 //! that can be done without asking, or named exactly.
 
-use crate::workspace::{Workspace, capture, is_on_path, run, say};
+use crate::workspace::{Workspace, is_on_path, run, say};
 use anyhow::{Context, Result, bail};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -23,34 +23,30 @@ pub enum WasmToolchain {
     },
 }
 
-/// What a machine offers, as far as the choice of a wasm toolchain goes.
+/// What the fallback needs: a compiler of the system, the source of its standard library, and a linker.
 #[derive(Debug, Default, Clone)]
-struct Offer {
-    target_installed: bool,
-    rustup: bool,
-    system_compiler: bool,
-    system_library_source: bool,
-    wasm_linker: Option<String>,
+struct SystemCompiler {
+    compiler: bool,
+    library_source: bool,
+    linker: Option<String>,
 }
 
-impl Offer {
+impl SystemCompiler {
     fn look() -> Self {
         Self {
-            target_installed: sysroot("rustc").is_some_and(|root| has_target(&root)),
-            rustup: is_on_path("rustup"),
-            system_compiler: Path::new("/usr/bin/rustc").is_file(),
-            system_library_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
-            wasm_linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
+            compiler: Path::new("/usr/bin/rustc").is_file(),
+            library_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
+            linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
                 .into_iter()
                 .find(|linker| is_on_path(linker))
                 .map(str::to_owned),
         }
     }
 
-    /// The fallback, if everything it needs is there.
-    fn from_source(&self) -> Option<WasmToolchain> {
-        let linker = self.wasm_linker.clone()?;
-        (self.system_compiler && self.system_library_source).then_some(WasmToolchain::FromSource { linker })
+    /// The toolchain these make, if none is missing.
+    fn toolchain(&self) -> Option<WasmToolchain> {
+        let linker = self.linker.clone()?;
+        (self.compiler && self.library_source).then_some(WasmToolchain::FromSource { linker })
     }
 }
 
@@ -60,20 +56,20 @@ const NO_WASM: &str = "no compiler here can build for the browser. Any one of th
 
 /// Finds a wasm toolchain in the documented order and says which it took.
 pub fn wasm_toolchain() -> Result<WasmToolchain> {
-    let offer = Offer::look();
-    if offer.target_installed {
+    let has_it = || sysroot("rustc").is_some_and(|root| has_target(&root));
+    if has_it() {
         say("wasm target: installed");
         return Ok(WasmToolchain::Installed);
     }
-    if offer.rustup {
+    if is_on_path("rustup") {
         say("wasm target: not installed, asking rustup to add it");
         let mut add = Command::new("rustup");
-        if run(add.args(["target", "add", TARGET])).is_ok() && sysroot("rustc").is_some_and(|root| has_target(&root)) {
+        if run(add.args(["target", "add", TARGET])).is_ok() && has_it() {
             say("wasm target: added by rustup");
             return Ok(WasmToolchain::Added);
         }
     }
-    let Some(fallback) = offer.from_source() else {
+    let Some(fallback) = SystemCompiler::look().toolchain() else {
         bail!(NO_WASM);
     };
     say("wasm target: the system's compiler with the standard library built from its source");
@@ -93,6 +89,8 @@ impl WasmToolchain {
         let flags: Vec<String> =
             remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();
         command.arg("--config").arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
+        // The bindings generator reads there which features of WebAssembly are in use, and strips the rest itself.
+        command.args(["--config", "profile.release.strip=\"debuginfo\""]);
         if let Self::FromSource { linker } = self {
             command
                 .env("RUSTC", "/usr/bin/rustc")
@@ -197,40 +195,77 @@ pub fn chromedriver() -> String {
     std::env::var("CHROMEDRIVER").unwrap_or_else(|_| "/usr/bin/chromedriver".to_owned())
 }
 
-/// Makes sure that Node and the packages of `tests/browser` are there.
-pub fn ensure_node_packages(workspace: &Workspace) -> Result<()> {
+/// The oldest Node that the packages of `tests/browser` accept.
+const OLDEST_NODE: u32 = 20;
+/// What is fetched as a package where the system's Node is older than that.
+const FETCHED_NODE: &str = "22.23.3";
+
+/// Makes sure that Node is there and new enough, and returns the program.
+fn ensure_node(workspace: &Workspace) -> Result<PathBuf> {
     ensure_programs(&[("node", "nodejs"), ("npm", "npm")])?;
-    let version = capture(Command::new("node").arg("--version"))?;
-    let major: u32 = version
-        .trim()
-        .trim_start_matches('v')
-        .split('.')
-        .next()
-        .and_then(|major| major.parse().ok())
-        .with_context(|| format!("`node --version` answered `{}`", version.trim()))?;
-    if major < 18 {
-        bail!("Node {} is too old: 18 or newer is needed", version.trim());
+    if let Some(node) = node(workspace) {
+        return Ok(node);
     }
+    let architecture = match std::env::consts::ARCH {
+        "x86_64" => "x64",
+        "aarch64" => "arm64",
+        other => bail!("Node is older than {OLDEST_NODE}, and none is packaged for {other}: install a newer one"),
+    };
+    say(&format!("Node is older than {OLDEST_NODE}: fetching {FETCHED_NODE} as a package"));
+    let folder = fetched_node(workspace);
+    std::fs::create_dir_all(&folder)?;
+    run(Command::new("npm")
+        .args(["install", "--no-save", "--ignore-scripts", "--no-audit", "--no-fund", "--prefix"])
+        .arg(&folder)
+        .arg(format!("node-{}-{architecture}@{FETCHED_NODE}", std::env::consts::OS)))?;
+    node(workspace).with_context(|| format!("install Node {OLDEST_NODE} or newer"))
+}
+
+fn fetched_node(workspace: &Workspace) -> PathBuf {
+    workspace.target.join("xtask/node")
+}
+
+/// Node, if one that is new enough is already there.
+pub fn node(workspace: &Workspace) -> Option<PathBuf> {
+    let fetched = std::fs::read_dir(fetched_node(workspace).join("node_modules"))
+        .into_iter()
+        .flatten()
+        .flatten()
+        .map(|package| package.path().join("bin/node"));
+    std::iter::once(PathBuf::from("node")).chain(fetched).find(|program| {
+        Command::new(program).arg("--version").output().is_ok_and(|output| {
+            major_version(&String::from_utf8_lossy(&output.stdout)).is_some_and(|major| major >= OLDEST_NODE)
+        })
+    })
+}
+
+fn major_version(answer: &str) -> Option<u32> {
+    answer.trim().strip_prefix('v')?.split('.').next()?.parse().ok()
+}
+
+/// Makes sure that Node and the packages of `tests/browser` are there, and returns the program.
+pub fn ensure_node_packages(workspace: &Workspace) -> Result<PathBuf> {
+    let node = ensure_node(workspace)?;
     let folder = workspace.node_side();
     let lock = std::fs::read(folder.join("package-lock.json")).context("package-lock.json cannot be read")?;
     let stamp = folder.join("node_modules/.installed-from");
     if std::fs::read(&stamp).is_ok_and(|installed| installed == lock) {
-        return Ok(());
+        return Ok(node);
     }
     say("installing the Node packages of tests/browser");
     let mut install = Command::new("npm");
     run(install.current_dir(&folder).args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
     std::fs::write(&stamp, lock)?;
-    Ok(())
+    Ok(node)
 }
 
 /// wasm-opt, if Node and its package are already there.
 pub fn wasm_opt(workspace: &Workspace) -> Option<Command> {
     let script = workspace.node_side().join("node_modules/binaryen/bin/wasm-opt");
-    if !script.is_file() || !is_on_path("node") {
+    if !script.is_file() {
         return None;
     }
-    let mut command = Command::new("node");
+    let mut command = Command::new(node(workspace)?);
     command.arg(script);
     Some(command)
 }
@@ -241,20 +276,15 @@ mod tests {
 
     #[test]
     fn the_fallback_needs_compiler_source_and_linker() {
-        let whole = Offer {
-            system_compiler: true,
-            system_library_source: true,
-            wasm_linker: Some("wasm-ld-19".to_owned()),
-            ..Offer::default()
-        };
+        let whole = SystemCompiler { compiler: true, library_source: true, linker: Some("wasm-ld-19".to_owned()) };
         let linker = "wasm-ld-19".to_owned();
-        assert_eq!(whole.from_source(), Some(WasmToolchain::FromSource { linker }));
+        assert_eq!(whole.toolchain(), Some(WasmToolchain::FromSource { linker }));
         for part in [
-            Offer { system_compiler: false, ..whole.clone() },
-            Offer { system_library_source: false, ..whole.clone() },
-            Offer { wasm_linker: None, ..whole },
+            SystemCompiler { compiler: false, ..whole.clone() },
+            SystemCompiler { library_source: false, ..whole.clone() },
+            SystemCompiler { linker: None, ..whole },
         ] {
-            assert_eq!(part.from_source(), None);
+            assert_eq!(part.toolchain(), None);
         }
     }
 
@@ -263,6 +293,13 @@ mod tests {
         let flags = ["--remap-path-prefix=/a b/\"c\"\\d=x".to_owned()];
         let parsed: toml::Table = toml::from_str(&format!("flags = {}", toml_array(&flags))).unwrap();
         assert_eq!(parsed["flags"][0].as_str(), Some(flags[0].as_str()));
+    }
+
+    #[test]
+    fn the_age_of_node_is_read_from_its_answer() {
+        assert_eq!(major_version("v20.20.2\n"), Some(20));
+        assert_eq!(major_version("v9.1.0"), Some(9));
+        assert_eq!(major_version("node: not found"), None);
     }
 
     #[test]

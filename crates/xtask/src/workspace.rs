@@ -147,6 +147,11 @@ pub fn files_below(folder: &Path) -> Result<Vec<String>> {
     Ok(found)
 }
 
+/// What follows the last point of a file's name, nothing if there is no point.
+pub fn ending(path: &str) -> &str {
+    path.rsplit_once('.').map_or("", |(_, ending)| ending)
+}
+
 fn name_of(command: &Command) -> String {
     let mut name = command.get_program().to_string_lossy().into_owned();
     if let Some(short) = Path::new(&name).file_name() {
