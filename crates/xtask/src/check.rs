@@ -220,6 +220,8 @@ fn browser_capabilities(workspace: &Workspace, browser: &str) -> Result<PathBuf>
 fn build_runner(workspace: &Workspace) -> Result<PathBuf> {
     let mut command = workspace.cargo();
     command.args(["build", "--package", "xtask", "--features", "wasm-test-runner", "--bin", "wasm-test-runner"]);
+    // The runner's own dependencies are not ours to warn about.
+    command.args(["--config", "future-incompat-report.frequency=\"never\""]);
     succeed(&mut command)?;
     Ok(workspace.target.join("debug/wasm-test-runner"))
 }
