@@ -2,6 +2,11 @@
 
 // The build uses a part of what the library offers.
 #[allow(dead_code)]
+#[path = "src/packed.rs"]
+mod packed;
+#[path = "src/packing.rs"]
+mod packing;
+#[allow(dead_code)]
 #[path = "src/property.rs"]
 mod property;
 #[allow(dead_code)]
@@ -19,6 +24,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     let out = PathBuf::from(std::env::var("OUT_DIR")?);
     println!("cargo::rerun-if-changed=data");
     println!("cargo::rerun-if-changed=src/tables");
+    println!("cargo::rerun-if-changed=src/packed.rs");
+    println!("cargo::rerun-if-changed=src/packing.rs");
     println!("cargo::rerun-if-changed=src/property.rs");
     println!("cargo::rerun-if-changed=src/stored.rs");
     let (tables, problems) = tables::read(&folder);
@@ -26,8 +33,12 @@ fn main() -> Result<(), Box<dyn Error>> {
         println!("cargo::error=data/{problem}");
     }
     if problems.is_empty() {
-        let stored = tables::pack(&tables).map_err(|problem| problem.to_string())?;
-        std::fs::write(out.join("catalogue.postcard"), postcard::to_stdvec(&stored)?)?;
+        let bytes = tables::pack_bytes(&tables).map_err(|problem| problem.to_string())?;
+        std::fs::write(out.join("catalogue.postcard"), bytes)?;
+        for table in tables::EXTRA_TABLES {
+            let bytes = tables::pack_table(&tables, table).map_err(|problem| problem.to_string())?;
+            std::fs::write(out.join(format!("{}.postcard", table.file)), bytes)?;
+        }
     }
     Ok(())
 }

@@ -1,8 +1,9 @@
 //! The decoded catalogue.
 
+use crate::packed::Packed;
 use crate::property::{Basis, Kind, Property};
 use crate::search::{Field, Filter, Hit, IndexEntry, MaterialIndex};
-use crate::stored::{Figure, Stored, StoredOrigin, Subject};
+use crate::stored::{Figure, Stored, StoredOrigin, StoredSource, Subject};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
@@ -144,7 +145,8 @@ impl Catalogue {
         static CATALOGUE: OnceLock<Catalogue> = OnceLock::new();
         CATALOGUE.get_or_init(|| {
             // The build packed what is decoded here; a test decodes it.
-            Self::from_stored(postcard::from_bytes(PACKED).unwrap_or_default())
+            let packed: Packed<&'static str> = postcard::from_bytes(PACKED).unwrap_or_default();
+            Self::from_stored(packed.unpack())
         })
     }
 
@@ -213,12 +215,12 @@ impl Catalogue {
 
     /// The bibliography.
     pub fn sources(&self) -> impl ExactSizeIterator<Item = Source> {
-        self.stored.sources.iter().map(|source| Source {
-            slug: source.slug,
-            citation: source.citation,
-            as_of: source.as_of,
-            kind: source.kind,
-        })
+        self.stored.sources.iter().map(source_of)
+    }
+
+    /// The source at a place of the bibliography.
+    pub(crate) fn source(&self, place: u16) -> Option<Source> {
+        self.stored.sources.get(usize::from(place)).map(source_of)
     }
 
     /// Everything known of a material of the catalogue. `None` for other references and for numbers not given out.
@@ -344,15 +346,14 @@ fn listed(cell: &'static str) -> impl Iterator<Item = &'static str> {
     cell.split(';').map(str::trim).filter(|part| !part.is_empty())
 }
 
+const fn source_of(source: &StoredSource<'static>) -> Source {
+    Source { slug: source.slug, citation: source.citation, as_of: source.as_of, kind: source.kind }
+}
+
 fn origin_of(stored: &Stored<'static>, origin: &StoredOrigin<'static>) -> Origin {
-    let source = stored.sources.get(usize::from(origin.source)).map(|source| Source {
-        slug: source.slug,
-        citation: source.citation,
-        as_of: source.as_of,
-        kind: source.kind,
-    });
     // The build refuses a dangling source, so that there always is one.
-    let source = source.unwrap_or(Source { slug: "", citation: "", as_of: "", kind: "" });
+    let none = Source { slug: "", citation: "", as_of: "", kind: "" };
+    let source = stored.sources.get(usize::from(origin.source)).map_or(none, source_of);
     Origin { source, locator: origin.locator, basis: origin.basis }
 }
 

@@ -13,7 +13,11 @@
 
 mod catalogue;
 mod fold;
+mod packed;
+#[cfg(feature = "tables")]
+mod packing;
 pub mod property;
+pub mod reference;
 mod search;
 mod stored;
 #[cfg(feature = "tables")]

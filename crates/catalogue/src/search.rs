@@ -88,9 +88,6 @@ struct Entry {
     id: MaterialId,
     class: Class,
     usual_phase: PhaseKind,
-    name_length: u32,
-    /// Place among all names in alphabetical order.
-    rank: u32,
 }
 
 /// A search index over materials: those of the catalogue, the maker's own, or both.
@@ -104,7 +101,7 @@ struct Entry {
 ///     usual_phase: PhaseKind::CoolDown,
 ///     texts: vec![(Field::Name, "Quince mucilage".into())],
 /// };
-/// let index = MaterialIndex::build(Catalogue::get().index_entries().chain([own]));
+/// let index = MaterialIndex::build([own].into_iter().chain(Catalogue::get().index_entries()));
 /// assert_eq!(index.search("quinse", &Filter::default())[0].id, MaterialId::Own(1));
 /// assert!(index.search("quince", &Filter { classes: vec![Class::Oil], phases: vec![] }).is_empty());
 /// ```
@@ -127,7 +124,8 @@ const INSIDE: u8 = 4;
 const LONGEST_FORGIVEN: usize = 30;
 
 impl MaterialIndex {
-    /// Builds an index. Later entries do not replace earlier ones of the same reference.
+    /// Builds an index. Of two materials that answer a query equally well, the one put in first comes first: put the
+    /// maker's own before the catalogue.
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
         let mut entries = Vec::new();
         let mut names = Vec::new();
@@ -166,22 +164,11 @@ impl MaterialIndex {
                 sorted_by.extend_from_slice(word);
                 sorted_by.push(' ');
             });
-            entries.push(Entry {
-                id: material.id,
-                class: material.class,
-                usual_phase: material.usual_phase,
-                name_length: u32::try_from(sorted_by.len()).unwrap_or(u32::MAX),
-                rank: 0,
-            });
+            entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
             names.push((sorted_by, place));
         }
         names.sort();
         let by_name: Vec<u32> = names.into_iter().map(|(_, place)| place).collect();
-        for (rank, place) in (0..).zip(&by_name) {
-            if let Some(entry) = entries.get_mut(*place as usize) {
-                entry.rank = rank;
-            }
-        }
         let mut index = Self { entries, by_name, letters: Vec::new(), words: Vec::new(), postings: Vec::new() };
         for (word, postings) in vocabulary {
             index.letters.extend(word);
@@ -243,7 +230,8 @@ impl MaterialIndex {
             .filter(|((total, entry), _)| **total > 0 && passes(entry, filter))
             .map(|((total, entry), field)| (*total, entry, *field))
             .collect();
-        hits.sort_unstable_by_key(|(total, entry, _)| (std::cmp::Reverse(*total), entry.name_length, entry.rank));
+        // The sort is stable: of two that answer equally well, the one that was put in first comes first.
+        hits.sort_by_key(|(total, ..)| std::cmp::Reverse(*total));
         hits.into_iter().map(|(score, entry, field)| Hit { id: entry.id, score, field }).collect()
     }
 

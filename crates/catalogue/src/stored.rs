@@ -1,24 +1,19 @@
-//! How the catalogue lies in memory before it is decoded: written while building, read once while running.
+//! The catalogue as rows: made by the build from the data files, and again from the packed form while running.
 
 use crate::property::{Basis, Property};
 use rust_decimal::Decimal;
-use serde::{Deserialize, Serialize};
 use stillroom_core::{Class, PhaseKind};
 
-/// A decimal number as digits and the place of its point: three bytes where text takes six.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+/// A decimal number as digits and the place of its point.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Figure {
-    digits: i64,
-    places: u8,
+    /// The digits without the point.
+    pub digits: i64,
+    /// How many of them stand after the point.
+    pub places: u8,
 }
 
 impl Figure {
-    /// Packs a number. `None` if it has more than 18 digits.
-    pub fn pack(value: Decimal) -> Option<Self> {
-        let value = value.normalize();
-        Some(Self { digits: i64::try_from(value.mantissa()).ok()?, places: u8::try_from(value.scale()).ok()? })
-    }
-
     /// The number.
     pub fn unpack(self) -> Decimal {
         Decimal::try_new(self.digits, u32::from(self.places)).unwrap_or_default()
@@ -26,7 +21,7 @@ impl Figure {
 }
 
 /// Where a fact was found: the source's place in the list, the spot in it, and the basis.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredOrigin<'a> {
     pub source: u16,
     pub locator: &'a str,
@@ -34,7 +29,7 @@ pub struct StoredOrigin<'a> {
 }
 
 /// A row of the bibliography.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredSource<'a> {
     pub slug: &'a str,
     pub citation: &'a str,
@@ -43,7 +38,7 @@ pub struct StoredSource<'a> {
 }
 
 /// A constituent.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredConstituent<'a> {
     pub number: u32,
     pub inci: &'a str,
@@ -57,7 +52,7 @@ pub struct StoredConstituent<'a> {
 }
 
 /// A material.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredMaterial<'a> {
     pub number: u32,
     pub name: &'a str,
@@ -71,7 +66,7 @@ pub struct StoredMaterial<'a> {
 }
 
 /// One part of a composite.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredPart<'a> {
     pub material: u32,
     pub part: u32,
@@ -82,7 +77,7 @@ pub struct StoredPart<'a> {
 }
 
 /// What a property belongs to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Subject {
     /// A material, as it is sold.
     Material(u32),
@@ -91,7 +86,7 @@ pub enum Subject {
 }
 
 /// One value.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct StoredValue<'a> {
     pub subject: Subject,
     pub property: Property,
@@ -104,9 +99,8 @@ pub struct StoredValue<'a> {
 }
 
 /// Everything a page needs at once.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Stored<'a> {
-    #[serde(borrow)]
     pub sources: Vec<StoredSource<'a>>,
     pub functions: Vec<&'a str>,
     pub constituents: Vec<StoredConstituent<'a>>,

@@ -120,6 +120,11 @@ impl Makeups {
         self.known.clear();
     }
 
+    /// Forgets one material that no other is made with.
+    pub fn forget(&mut self, material: MaterialId) {
+        self.known.remove(&material);
+    }
+
     /// Percent of each constituent in a material, summing to exactly 100.
     ///
     /// # Errors

@@ -108,8 +108,7 @@ fn ask_for_batch(
         BatchWay::Mass => Ok(Batch { mass: plan.mass, basis: BatchBasis::Mass }),
         BatchWay::Containers => {
             let measured = plan.containers.density;
-            let density =
-                measured.or(estimate.map(|estimate| estimate.density)).ok_or(ScalingError::DensityUnknown)?;
+            let density = measured.or(estimate.map(|estimate| estimate.density)).ok_or(ScalingError::DensityUnknown)?;
             let estimated_from = if measured.is_some() { None } else { estimate.map(|estimate| estimate.known) };
             let needed = mass_to_fill(&plan.containers, density)?;
             let mass = round_up_to_scale(needed, scales).ok_or(ScalingError::TooLarge)?;

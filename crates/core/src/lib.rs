@@ -14,9 +14,12 @@
 #![forbid(unsafe_code)]
 
 pub mod apportion;
+pub mod arithmetic;
 pub mod balance;
+pub mod chemistry;
 pub mod composition;
 pub mod evaluation;
+pub mod extract;
 pub mod formula;
 pub mod material;
 pub mod number;

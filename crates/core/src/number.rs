@@ -103,6 +103,12 @@ pub enum NumberError {
     /// A volume was typed where a mass is needed and no density is known.
     #[error("a volume becomes a mass only through a density")]
     VolumeNeedsDensity,
+    /// A count must be a whole number.
+    #[error("{value} is no whole number")]
+    NotWhole {
+        /// What was typed.
+        value: Decimal,
+    },
     /// The number lies outside what the field takes.
     #[error("{value} is outside {minimum} to {maximum}")]
     OutOfRange {
@@ -127,6 +133,7 @@ impl NumberError {
             Self::UnknownUnit { .. } => "number.unknown-unit",
             Self::WrongUnit { .. } => "number.wrong-unit",
             Self::VolumeNeedsDensity => "number.volume-needs-density",
+            Self::NotWhole { .. } => "number.not-whole",
             Self::OutOfRange { .. } => "number.out-of-range",
         }
     }

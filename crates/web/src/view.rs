@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 use std::rc::Rc;
-use stillroom_core::{Class, Layer, PhaseKind, Purpose, WrittenIn};
 use stillroom_core::scaling::BatchWay;
+use stillroom_core::{Class, Layer, PhaseKind, Purpose, WrittenIn};
 use tsify::Tsify;
 
 /// The parts of the view that changed. A part that is absent stands as it was.

@@ -1,6 +1,9 @@
 //! The larger tables, each with its columns declared once.
 
-use super::{Findings, Lined};
+use super::{Findings, Lined, Problem, Tables};
+use crate::property::Basis;
+use crate::stored::Figure;
+use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 
 /// A row of a larger table: text by column.
@@ -35,7 +38,206 @@ pub struct ExtraTable {
 }
 
 /// Every larger table.
-pub const EXTRA_TABLES: &[ExtraTable] = &[];
+pub const EXTRA_TABLES: &[ExtraTable] = &[
+    ExtraTable {
+        file: "solubility-water.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("temperature", Column::Condition(-20.0, 150.0)),
+            ("grams_per_100_g_water", Column::FigureOrEmpty(0.0, 2_000.0)),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "solubility-cosolvent.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("record", Column::Named),
+            ("inci", Column::Text),
+            ("name", Column::Named),
+            ("cosolvent", Column::Named),
+            ("cosolvent_percent", Column::Condition(0.0, 100.0)),
+            ("temperature", Column::Condition(-20.0, 150.0)),
+            ("value", Column::FigureOrEmpty(-20.0, 2_000.0)),
+            ("unit", Column::Text),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "acid-constants.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("charge_fully_protonated", Column::Condition(-6.0, 6.0)),
+            ("pka_1", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_2", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_3", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("pka_4", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("described", Column::Text),
+            ("temperature", Column::Condition(0.0, 100.0)),
+            ("role", Column::Named),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "partition.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("record", Column::Named),
+            ("inci", Column::Text),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("phases", Column::Named),
+            ("temperature", Column::Condition(0.0, 100.0)),
+            ("value", Column::FigureOrEmpty(-10.0, 5_000.0)),
+            ("quantity", Column::Named),
+            ("described", Column::Text),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "preservative-limits.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("cas", Column::Cas),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("status", Column::Named),
+            ("entry", Column::Text),
+            ("molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("expressed_as", Column::Named),
+            ("expressed_as_molar_mass", Column::Condition(1.0, 10_000.0)),
+            ("equivalents_per_mole", Column::Condition(1.0, 6.0)),
+            ("leave_on_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("rinse_off_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            // Converted from the two limits before them, so not counted again.
+            ("leave_on_limit_as_substance", Column::Condition(0.0, 100.0)),
+            ("rinse_off_limit_as_substance", Column::Condition(0.0, 100.0)),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "preservative-practice.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            // A range counts once, by its upper end.
+            ("usual_percent_minimum", Column::Condition(0.0, 100.0)),
+            ("usual_percent_maximum", Column::FigureOrEmpty(0.0, 100.0)),
+            ("ph_minimum", Column::Condition(0.0, 14.0)),
+            ("ph_maximum", Column::FigureOrEmpty(0.0, 14.0)),
+            ("pka", Column::FigureOrEmpty(-5.0, 16.0)),
+            ("max_add_temperature", Column::FigureOrEmpty(20.0, 150.0)),
+            ("active_form", Column::Text),
+            ("incompatible_with", Column::Text),
+            ("spectrum", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "restricted.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("subject", Column::Named),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("entry", Column::Text),
+            ("leave_on_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("rinse_off_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "fragrance-allergens.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("name", Column::Named),
+            ("cas", Column::Cas),
+            ("jurisdiction", Column::Named),
+            ("as_of", Column::Named),
+            ("leave_on_threshold", Column::FigureOrEmpty(0.0, 1.0)),
+            ("rinse_off_threshold", Column::FigureOrEmpty(0.0, 1.0)),
+            ("listed_by", Column::Text),
+            ("entry", Column::Named),
+            ("grouped_members", Column::Text),
+            ("conditions", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "essential-oil-constituents.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("oil", Column::Named),
+            ("name", Column::Named),
+            ("label_name_of_the_oil", Column::Text),
+            ("inside", Column::Named),
+            ("cas", Column::Cas),
+            // The range counts once, by its upper end.
+            ("minimum", Column::Condition(0.0, 100.0)),
+            ("typical", Column::FigureOrEmpty(0.0, 100.0)),
+            ("maximum", Column::FigureOrEmpty(0.0, 100.0)),
+            ("allergen", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "plants.csv",
+        columns: &[
+            ("plant", Column::Named),
+            ("part", Column::Named),
+            ("state", Column::Named),
+            ("water", Column::Figure(0.0, 100.0)),
+            ("range_or_limit", Column::Text),
+        ],
+    },
+];
+
+/// Packs a table column by column, in the order in which the columns are declared, then the sources, locators and
+/// bases of its rows. The larger tables of the library read the columns in the same order.
+///
+/// # Errors
+/// A [`Problem`] naming the column that cannot be packed.
+pub fn pack_table(tables: &Tables, table: &ExtraTable) -> Result<Vec<u8>, Problem> {
+    let rows = tables.extra.get(table.file).map_or(&[][..], Vec::as_slice);
+    let cells = |name: &'static str| rows.iter().map(move |row| row.row.get(name).map_or("", String::as_str));
+    let places = |name: &str| tables.sources.iter().position(|source| source.row.source == *name);
+    let mut bytes = Vec::new();
+    let mut append = |column: postcard::Result<Vec<u8>>| match column {
+        Ok(column) => {
+            bytes.extend(column);
+            Ok(())
+        }
+        Err(error) => Err(Problem { file: table.file, line: 1, code: "data.unpackable", message: error.to_string() }),
+    };
+    for (name, column) in table.columns {
+        append(match column {
+            Column::Text | Column::Named | Column::Cas => postcard::to_stdvec(&cells(name).collect::<Vec<_>>()),
+            Column::Constituent => {
+                postcard::to_stdvec(&cells(name).map(|cell| cell.parse::<u32>().ok()).collect::<Vec<_>>())
+            }
+            Column::Figure(..) | Column::FigureOrEmpty(..) | Column::Condition(..) => {
+                let figures = cells(name).map(|cell| super::check::decimal(cell).and_then(Figure::pack));
+                postcard::to_stdvec(&figures.map(|f| f.map(|f| (f.digits, f.places))).collect::<Vec<_>>())
+            }
+        })?;
+    }
+    append(postcard::to_stdvec(
+        &cells("source")
+            .map(|name| places(name).and_then(|place| u16::try_from(place).ok()).unwrap_or(u16::MAX))
+            .collect::<Vec<_>>(),
+    ))?;
+    append(postcard::to_stdvec(&cells("locator").collect::<Vec<_>>()))?;
+    append(postcard::to_stdvec(&cells("basis").filter_map(Basis::from_slug).collect::<Vec<_>>()))?;
+    Ok(bytes)
+}
 
 /// Checks the columns a table declares. Sources are checked with those of the other files.
 pub fn check(
@@ -61,8 +263,8 @@ pub fn check(
             match column {
                 Column::Text | Column::Named => {}
                 Column::Figure(low, high) | Column::FigureOrEmpty(low, high) | Column::Condition(low, high) => {
-                    match text.parse::<f64>() {
-                        Ok(value) if (*low..=*high).contains(&value) => {}
+                    match super::check::decimal(text).and_then(|value| value.to_f64()) {
+                        Some(value) if (*low..=*high).contains(&value) => {}
                         _ => problem("data.range", format!("`{name}` is `{text}`, not between {low} and {high}")),
                     }
                 }

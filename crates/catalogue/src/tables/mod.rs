@@ -13,8 +13,8 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::path::Path;
 
-pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable};
-pub use pack::pack;
+pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
+pub use pack::pack_bytes;
 pub use report::{Report, report};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
 
@@ -121,11 +121,12 @@ fn read_file<R: serde::de::DeserializeOwned>(
         }
     };
     for record in reader.records() {
-        let row = record.and_then(|record| {
-            let line = record.position().map_or(0, csv::Position::line);
-            record.deserialize(Some(&headers)).map(|row| Lined { line, row })
-        });
+        let line = record.as_ref().ok().and_then(csv::StringRecord::position).map_or(0, csv::Position::line);
+        // The packed form joins texts by line feeds.
+        let torn = record.iter().flatten().any(|cell| cell.contains('\n'));
+        let row = record.and_then(|record| record.deserialize(Some(&headers)).map(|row| Lined { line, row }));
         match row {
+            Ok(_) if torn => findings.add(file, line, "data.line-feed", "a cell holds a line feed"),
             Ok(row) => rows.push(row),
             Err(error) => {
                 let line = error.position().map_or(0, csv::Position::line);

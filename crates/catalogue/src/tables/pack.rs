@@ -3,16 +3,27 @@
 use super::check::{decimal, listed, packed_cas, word};
 use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS, PROPERTIES};
 use super::{CompositeRow, ConstituentRow, Lined, MaterialRow, Problem, PropertyRow, Tables};
+use crate::packed::Packed;
 use crate::property::{Basis, Kind, Property};
 use crate::stored::{
     Figure, Stored, StoredConstituent, StoredMaterial, StoredOrigin, StoredPart, StoredSource, StoredValue, Subject,
 };
 
-/// Packs checked tables. Rows that cannot be packed are reported; after [`super::read`] found nothing there are none.
+/// Packs checked tables into the bytes that are compiled in. After [`super::read`] found no problem there is none here.
 ///
 /// # Errors
-/// A [`Problem`] naming the row.
-pub fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
+/// A [`Problem`] naming the row that cannot be packed.
+pub fn pack_bytes(tables: &Tables) -> Result<Vec<u8>, Problem> {
+    let packed = Packed::pack(&pack(tables)?);
+    postcard::to_stdvec(&packed).map_err(|error| Problem {
+        file: MATERIALS,
+        line: 1,
+        code: "data.unpackable",
+        message: error.to_string(),
+    })
+}
+
+fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
     let mut functions: Vec<&str> = tables.functions.iter().flat_map(|row| listed(&row.row.functions)).collect();
     functions.sort_unstable();
     functions.dedup();
@@ -115,4 +126,21 @@ fn origin<'a>(
         locator,
         basis: needed(file, line, Basis::from_slug(basis))?,
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{pack, pack_bytes};
+    use crate::packed::Packed;
+    use std::path::Path;
+
+    #[test]
+    fn what_is_packed_unpacks_to_the_same_rows() {
+        let (tables, problems) = crate::tables::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"));
+        assert!(problems.is_empty());
+        let bytes = pack_bytes(&tables).unwrap();
+        let unpacked = postcard::from_bytes::<Packed<&str>>(&bytes).unwrap().unpack();
+        assert_eq!(unpacked, pack(&tables).unwrap());
+        assert!(unpacked.materials.len() >= 300);
+    }
 }

@@ -1,0 +1,331 @@
+//! The larger tables: solubility, acids, partition, limits, allergens, plants.
+//!
+//! Each table is its own constant, decoded at the first call of its function. A page that does not call the function
+//! does not carry the table.
+
+use crate::catalogue::{Catalogue, Origin};
+use crate::property::Basis;
+use rust_decimal::Decimal;
+use serde::Deserialize;
+use std::sync::OnceLock;
+use stillroom_core::ConstituentId;
+
+/// What a column holds in a row.
+macro_rules! cell {
+    (text) => { &'static str };
+    (number) => { Option<Decimal> };
+    (constituent) => { Option<ConstituentId> };
+}
+
+/// What a column holds in the packed table: a number as its digits and how many of them stand after the point.
+macro_rules! packed {
+    (text) => { &'static str };
+    (number) => { Option<(i64, u8)> };
+    (constituent) => { Option<u32> };
+}
+
+/// From packed to cell.
+macro_rules! unpack {
+    (text $value:expr) => {
+        $value
+    };
+    (number $value:expr) => {
+        $value.and_then(|(digits, places)| Decimal::try_new(digits, u32::from(places)).ok())
+    };
+    (constituent $value:expr) => {
+        $value.map(ConstituentId::Catalogue)
+    };
+}
+
+macro_rules! tables {
+    ($($(#[$about:meta])* $row:ident $function:ident $file:literal {
+        $($(#[$column_about:meta])* $column:ident: $type:ident,)*
+    })*) => {$(
+        $(#[$about])*
+        #[derive(Debug, Clone, PartialEq)]
+        pub struct $row {
+            $($(#[$column_about])* pub $column: cell!($type),)*
+            /// Where it was found.
+            pub origin: Origin,
+        }
+
+        $(#[$about])*
+        ///
+        /// Every row of the table, decoded at the first call.
+        #[must_use]
+        pub fn $function() -> &'static [$row] {
+            // In the order of the columns in the data file.
+            #[derive(Default, Deserialize)]
+            #[serde(bound(deserialize = "'de: 'static"))]
+            struct Columns {
+                $($column: Vec<packed!($type)>,)*
+                sources: Vec<u16>,
+                locators: Vec<&'static str>,
+                bases: Vec<Basis>,
+            }
+            static ROWS: OnceLock<Vec<$row>> = OnceLock::new();
+            ROWS.get_or_init(|| {
+                let packed: &'static [u8] = include_bytes!(concat!(env!("OUT_DIR"), "/", $file, ".postcard"));
+                // The build packed what is decoded here; a test decodes every table.
+                let columns: Columns = postcard::from_bytes(packed).unwrap_or_default();
+                $(let mut $column = columns.$column.into_iter();)*
+                let origins = columns.sources.into_iter().zip(columns.locators).zip(columns.bases);
+                let catalogue = Catalogue::get();
+                origins
+                    .map_while(|((source, locator), basis)| {
+                        let source = catalogue.source(source)?;
+                        Some($row {
+                            $($column: unpack!($type $column.next()?),)*
+                            origin: Origin { source, locator, basis },
+                        })
+                    })
+                    .collect()
+            })
+        }
+    )*};
+}
+
+tables! {
+    /// Solubility of a substance in water at a temperature.
+    WaterSolubility water_solubilities "solubility-water.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name, or the substance's own where it has none.
+        inci: text,
+        /// Chemical name.
+        name: text,
+        /// CAS registry number.
+        cas: text,
+        /// Molar mass in g/mol.
+        molar_mass: number,
+        /// Temperature in °C.
+        temperature: number,
+        /// Grams per 100 g of water.
+        grams_per_100_g_water: number,
+        /// Said in words where there is no figure: `miscible`.
+        described: text,
+        /// Remark.
+        note: text,
+    }
+    /// Solubility of a substance in other solvents and mixtures, and the constants of log-linear cosolvency.
+    CosolventSolubility cosolvent_solubilities "solubility-cosolvent.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// What the row holds: `solubility` or a kind of constant.
+        record: text,
+        /// INCI name.
+        inci: text,
+        /// Chemical name.
+        name: text,
+        /// The other solvent.
+        cosolvent: text,
+        /// Percent of it in water, where it is a mixture with water.
+        cosolvent_percent: number,
+        /// Temperature in °C.
+        temperature: number,
+        /// The figure.
+        value: number,
+        /// Its unit.
+        unit: text,
+        /// Said in words where there is no figure.
+        described: text,
+        /// Remark.
+        note: text,
+    }
+    /// Dissociation constants of an acid or base. A substance may have several rows, for different conditions.
+    AcidConstants acid_constants "acid-constants.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name.
+        inci: text,
+        /// Chemical name.
+        name: text,
+        /// CAS registry number.
+        cas: text,
+        /// Molar mass in g/mol.
+        molar_mass: number,
+        /// Charge with every proton on.
+        charge_fully_protonated: number,
+        /// First constant.
+        pka_1: number,
+        /// Second constant.
+        pka_2: number,
+        /// Third constant.
+        pka_3: number,
+        /// Fourth constant.
+        pka_4: number,
+        /// Said in words where a constant is none: `strong`, `none`.
+        described: text,
+        /// Temperature in °C.
+        temperature: number,
+        /// What it is used for.
+        role: text,
+        /// Remark.
+        note: text,
+    }
+    /// Partition of a substance between two phases.
+    Partition partitions "partition.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// What the row holds: `logKow`, a coefficient, a worked example.
+        record: text,
+        /// INCI name.
+        inci: text,
+        /// Chemical name.
+        name: text,
+        /// CAS registry number.
+        cas: text,
+        /// The two phases.
+        phases: text,
+        /// Temperature in °C.
+        temperature: number,
+        /// The figure.
+        value: number,
+        /// What the figure is.
+        quantity: text,
+        /// Said in words where there is no figure.
+        described: text,
+        /// Remark.
+        note: text,
+    }
+    /// Legal limit of a preservative. No figure means that the law names none, not that any amount is allowed.
+    PreservativeLimit preservative_limits "preservative-limits.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name.
+        inci: text,
+        /// CAS registry number.
+        cas: text,
+        /// Whose law.
+        jurisdiction: text,
+        /// The state of the law that was read.
+        as_of: text,
+        /// `annex_v`, `prohibited`, `not_annexed` or `not_a_preservative`.
+        status: text,
+        /// Entry in the law.
+        entry: text,
+        /// Molar mass in g/mol.
+        molar_mass: number,
+        /// What the limit is expressed as.
+        expressed_as: text,
+        /// Molar mass of that, in g/mol.
+        expressed_as_molar_mass: number,
+        /// Moles of that in a mole of the substance.
+        equivalents_per_mole: number,
+        /// Limit in percent in products that stay on; 0 where it is not allowed.
+        leave_on_limit: number,
+        /// Limit in percent in products that are rinsed off; 0 where it is not allowed.
+        rinse_off_limit: number,
+        /// The leave-on limit converted to this substance.
+        leave_on_limit_as_substance: number,
+        /// The rinse-off limit converted to this substance.
+        rinse_off_limit_as_substance: number,
+        /// Conditions and warnings.
+        conditions: text,
+    }
+    /// How a preservative is usually used.
+    PreservativePractice preservative_practice "preservative-practice.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name.
+        inci: text,
+        /// Lower end of the usual percent.
+        usual_percent_minimum: number,
+        /// Upper end of the usual percent.
+        usual_percent_maximum: number,
+        /// Lower end of the pH window.
+        ph_minimum: number,
+        /// Upper end of the pH window.
+        ph_maximum: number,
+        /// Acid dissociation constant of the active form.
+        pka: number,
+        /// Highest temperature in °C at which to add it.
+        max_add_temperature: number,
+        /// Which form is active.
+        active_form: text,
+        /// What it does not go with.
+        incompatible_with: text,
+        /// What it acts on.
+        spectrum: text,
+    }
+    /// A substance whose use is restricted, or advised to be.
+    Restriction restrictions "restricted.csv" {
+        /// The constituent, where the catalogue has it and the row is about it alone.
+        constituent: constituent,
+        /// Substance or group, with the use it is about.
+        subject: text,
+        /// Whose law or guidance.
+        jurisdiction: text,
+        /// The state that was read.
+        as_of: text,
+        /// Entry in the law.
+        entry: text,
+        /// Limit in percent in products that stay on.
+        leave_on_limit: number,
+        /// Limit in percent in products that are rinsed off.
+        rinse_off_limit: number,
+        /// Conditions and warnings.
+        conditions: text,
+    }
+    /// A fragrance substance that must be named on the label above a threshold.
+    FragranceAllergen fragrance_allergens "fragrance-allergens.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// Name on the label.
+        name: text,
+        /// CAS registry numbers.
+        cas: text,
+        /// Whose law.
+        jurisdiction: text,
+        /// The state of the law that was read.
+        as_of: text,
+        /// Threshold in percent in products that stay on.
+        leave_on_threshold: number,
+        /// Threshold in percent in products that are rinsed off.
+        rinse_off_threshold: number,
+        /// Which list brought it in.
+        listed_by: text,
+        /// Entry in the law.
+        entry: text,
+        /// Substances named together under this name.
+        grouped_members: text,
+        /// Limits and conditions beside the label.
+        conditions: text,
+    }
+    /// What an essential oil or absolute contains.
+    EssentialOilConstituent essential_oil_constituents "essential-oil-constituents.csv" {
+        /// The oil as a constituent of the catalogue.
+        constituent: constituent,
+        /// INCI name of the oil.
+        oil: text,
+        /// Common name of the oil.
+        name: text,
+        /// Label name of the oil itself, where it is a listed allergen.
+        label_name_of_the_oil: text,
+        /// Substance inside.
+        inside: text,
+        /// Its CAS registry number.
+        cas: text,
+        /// Lower end of its percent.
+        minimum: number,
+        /// Typical percent.
+        typical: number,
+        /// Upper end of its percent.
+        maximum: number,
+        /// Its label name, where it is a listed allergen.
+        allergen: text,
+    }
+    /// Water in a plant part.
+    PlantWater plant_waters "plants.csv" {
+        /// Plant.
+        plant: text,
+        /// Part.
+        part: text,
+        /// Fresh or dried.
+        state: text,
+        /// Percent of water by mass.
+        water: number,
+        /// Range, or a remark that the figure is a limit.
+        range_or_limit: text,
+    }
+}
