@@ -1,6 +1,7 @@
 //! Packs the tables a page needs at once.
 
 use super::check::{decimal, listed, packed_cas, word};
+use super::joined;
 use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS, PROPERTIES};
 use super::{CompositeRow, ConstituentRow, Lined, MaterialRow, Problem, PropertyRow, Tables};
 use crate::packed::Packed;
@@ -45,6 +46,7 @@ fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
         parts: tables.composites.iter().map(|row| part(tables, row)).collect::<Result<_, _>>()?,
         values: tables.properties.iter().map(|row| value(tables, row)).collect::<Result<_, _>>()?,
     };
+    stored.values.extend(joined::values(tables)?);
     // In order of subject and property the numbers repeat, and repetition compresses.
     stored.values.sort_by_key(|value| (value.subject, value.property));
     Ok(stored)
@@ -114,7 +116,7 @@ fn needed<T>(file: &'static str, line: u64, value: Option<T>) -> Result<T, Probl
     value.ok_or_else(|| Problem { file, line, code: "data.unpackable", message: message() })
 }
 
-fn origin<'a>(
+pub fn origin<'a>(
     tables: &Tables,
     file: &'static str,
     line: u64,
