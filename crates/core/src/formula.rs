@@ -1,8 +1,42 @@
 //! A formula as the maker writes it: phases in order, each with lines.
 
 use crate::material::MaterialId;
-use crate::quantity::{Grams, Percent};
+use crate::quantity::{Celsius, Grams, Percent, Ph};
+use crate::scaling::BatchPlan;
+use core::fmt;
 use serde::{Deserialize, Serialize};
+
+/// Names a formula on this device; drawn at random, so that two devices do not give the same.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+pub struct FormulaId(pub u64);
+
+impl FormulaId {
+    /// This formula as a material of another.
+    #[must_use]
+    pub const fn as_material(self) -> MaterialId {
+        MaterialId::Formula(self.0)
+    }
+}
+
+impl fmt::Display for FormulaId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:016x}", self.0)
+    }
+}
+
+impl TryFrom<String> for FormulaId {
+    type Error = core::num::ParseIntError;
+    fn try_from(text: String) -> Result<Self, Self::Error> {
+        u64::from_str_radix(&text, 16).map(Self)
+    }
+}
+
+impl From<FormulaId> for String {
+    fn from(id: FormulaId) -> Self {
+        id.to_string()
+    }
+}
 
 /// Names a line within its formula; never reused there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -26,6 +60,28 @@ pub enum Amount {
     QuantumSatis,
 }
 
+/// What the numbers of a formula are.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum WrittenIn {
+    /// Percent by mass: a formula.
+    #[default]
+    Percent,
+    /// Grams: an old batch, on its way to become a formula.
+    Grams,
+}
+
+/// How the product is used; limits depend on it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Purpose {
+    /// Stays on the skin.
+    #[default]
+    LeaveOn,
+    /// Is rinsed off.
+    RinseOff,
+}
+
 /// What is done with a phase.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -38,6 +94,11 @@ pub enum PhaseKind {
     CoolDown,
     /// Made and kept at room temperature.
     RoomTemperature,
+}
+
+impl PhaseKind {
+    /// Every kind, in the order a formula usually has them.
+    pub const ALL: [Self; 4] = [Self::HeatedWater, Self::HeatedOil, Self::CoolDown, Self::RoomTemperature];
 }
 
 /// One line: a material and how much of it.
@@ -63,15 +124,147 @@ pub struct Phase {
     pub name: String,
     /// What is done with it.
     pub kind: PhaseKind,
+    /// Temperature it is brought to (heated) or added under (cool-down).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<Celsius>,
     /// The lines, in the order they are weighed.
     pub lines: Vec<Line>,
 }
 
-/// A formula: phases in order, each with lines.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+/// A formula: phases in order, each with lines, and what is to be done with them.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct Formula {
     /// What the maker calls it.
     pub name: String,
+    /// How the product is used.
+    #[serde(default)]
+    pub purpose: Purpose,
+    /// pH the maker aims at or has measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub target_ph: Option<Ph>,
+    /// Whether the numbers are percent or grams.
+    #[serde(default)]
+    pub written_in: WrittenIn,
     /// The phases, in the order they are made.
     pub phases: Vec<Phase>,
+    /// Method, one step a paragraph.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub steps: Vec<String>,
+    /// What the maker notes about it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub notes: String,
+    /// How large a batch is wanted.
+    #[serde(default)]
+    pub batch: BatchPlan,
+    /// The number the next line or phase gets.
+    #[serde(default)]
+    next_number: u32,
+}
+
+/// Where a line stands: position of its phase, position within it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Place {
+    /// Position of the phase.
+    pub phase: usize,
+    /// Position of the line in the phase.
+    pub line: usize,
+}
+
+impl Formula {
+    /// A formula with a name and nothing in it yet.
+    #[must_use]
+    pub fn with_name(name: impl Into<String>) -> Self {
+        Self { name: name.into(), ..Self::default() }
+    }
+
+    /// Every line, in the order it is weighed.
+    pub fn lines(&self) -> impl Iterator<Item = &Line> {
+        self.phases.iter().flat_map(|phase| &phase.lines)
+    }
+
+    /// The line of that number.
+    #[must_use]
+    pub fn line(&self, id: LineId) -> Option<&Line> {
+        self.lines().find(|line| line.id == id)
+    }
+
+    /// The line of that number, to change it.
+    pub fn line_mut(&mut self, id: LineId) -> Option<&mut Line> {
+        self.phases.iter_mut().flat_map(|phase| &mut phase.lines).find(|line| line.id == id)
+    }
+
+    /// The phase of that number, to change it.
+    pub fn phase_mut(&mut self, id: PhaseId) -> Option<&mut Phase> {
+        self.phases.iter_mut().find(|phase| phase.id == id)
+    }
+
+    /// Where a line stands.
+    #[must_use]
+    pub fn place_of(&self, id: LineId) -> Option<Place> {
+        self.phases.iter().enumerate().find_map(|(phase, each)| {
+            each.lines.iter().position(|line| line.id == id).map(|line| Place { phase, line })
+        })
+    }
+
+    /// Appends an empty phase.
+    pub fn add_phase(&mut self, name: impl Into<String>, kind: PhaseKind, temperature: Option<Celsius>) -> PhaseId {
+        let id = PhaseId(self.take_number());
+        self.phases.push(Phase { id, name: name.into(), kind, temperature, lines: Vec::new() });
+        id
+    }
+
+    /// Appends a line to a phase. `None` if there is no such phase.
+    pub fn add_line(&mut self, phase: PhaseId, material: MaterialId, amount: Amount) -> Option<LineId> {
+        let position = self.phases.iter().position(|each| each.id == phase)?;
+        let id = LineId(self.take_number());
+        self.phases[position].lines.push(Line { id, material, amount, note: String::new() });
+        Some(id)
+    }
+
+    /// Takes a line out. Returns it, or `None` if there is no such line.
+    pub fn remove_line(&mut self, id: LineId) -> Option<Line> {
+        let place = self.place_of(id)?;
+        Some(self.phases[place.phase].lines.remove(place.line))
+    }
+
+    /// Moves a line to a position within a phase; a position past the end means the end. Returns whether it moved.
+    pub fn move_line(&mut self, id: LineId, to_phase: PhaseId, position: usize) -> bool {
+        if !self.phases.iter().any(|phase| phase.id == to_phase) {
+            return false;
+        }
+        let Some(line) = self.remove_line(id) else { return false };
+        if let Some(phase) = self.phase_mut(to_phase) {
+            let position = position.min(phase.lines.len());
+            phase.lines.insert(position, line);
+        }
+        true
+    }
+
+    /// Moves a phase to a position among the phases; past the end means the end. Returns whether it moved.
+    pub fn move_phase(&mut self, id: PhaseId, position: usize) -> bool {
+        let Some(from) = self.phases.iter().position(|phase| phase.id == id) else { return false };
+        let phase = self.phases.remove(from);
+        self.phases.insert(position.min(self.phases.len()), phase);
+        true
+    }
+
+    /// The amounts as line numbers and what they state, for [`crate::balance::balance`].
+    #[must_use]
+    pub fn amounts(&self) -> Vec<(LineId, Amount)> {
+        self.lines().map(|line| (line.id, line.amount)).collect()
+    }
+
+    fn take_number(&mut self) -> u32 {
+        let used = self
+            .phases
+            .iter()
+            .map(|phase| phase.id.0)
+            .chain(self.lines().map(|line| line.id.0))
+            .max()
+            .map_or(0, |most| most.saturating_add(1));
+        // A record written by hand may lack the counter: never give a number that is in use.
+        let number = self.next_number.max(used);
+        self.next_number = number.saturating_add(1);
+        number
+    }
 }

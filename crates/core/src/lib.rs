@@ -13,10 +13,19 @@
 //!   error, never an extrapolated number.
 #![forbid(unsafe_code)]
 
+pub mod apportion;
+pub mod arithmetic;
+pub mod balance;
+pub mod composition;
+pub mod evaluation;
 pub mod formula;
 pub mod material;
+pub mod number;
 pub mod quantity;
+pub mod scaling;
+pub mod unit;
+pub mod weigh_sheet;
 
-pub use formula::{Amount, Formula, Line, LineId, Phase, PhaseId, PhaseKind};
+pub use formula::{Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, WrittenIn};
 pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
-pub use quantity::{Density, Grams, Millilitres, Money, Percent, QuantityError};
+pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};

@@ -72,6 +72,12 @@ macro_rules! quantity {
                 Ok(Self(value))
             }
 
+            /// So many hundredths of the unit; for constants, which lie in range.
+            #[allow(dead_code, reason = "every quantity offers the same constructors")]
+            pub(crate) const fn from_hundredths(hundredths: u32) -> Self {
+                Self(Decimal::from_parts(hundredths, 0, 0, false, 2))
+            }
+
             /// The number, in [`Self::UNIT`].
             #[must_use]
             pub const fn value(self) -> Decimal {
@@ -151,6 +157,15 @@ quantity!(
     /// Mass per volume in grams per millilitre at room temperature (20 to 25 °C), for liquids, powders and solids a
     /// maker handles.
     Density, "g/mL", Decimal::from_parts(1, 0, 0, false, 2), Decimal::from_parts(20, 0, 0, false, 0)
+);
+
+quantity!(
+    /// A temperature in degrees Celsius, from the coldest freezer to the hottest oil a bench sees.
+    Celsius, "°C", Decimal::from_parts(100, 0, 0, true, 0), Decimal::from_parts(300, 0, 0, false, 0)
+);
+quantity!(
+    /// A pH.
+    Ph, "pH", Decimal::ZERO, Decimal::from_parts(14, 0, 0, false, 0)
 );
 
 impl Percent {

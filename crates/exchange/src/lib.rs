@@ -1,2 +1,9 @@
+//! Ways in and out of Stillroom: records kept on a device now; links, backups and tables as they come.
+//!
+//! **Owns** the written form of everything that leaves memory, and its versions: what a released version wrote is read
+//! for ever.
+//!
+//! **Must not know** where a record is kept or how an error is worded. It never panics on what it reads.
 #![forbid(unsafe_code)]
-//! Placeholder.
+
+pub mod record;

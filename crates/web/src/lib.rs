@@ -1,9 +1,31 @@
-//! The session behind the page.
-use wasm_bindgen::prelude::*;
+//! The session behind the page: state, undo, storage and the typed seam.
+//!
+//! **Owns** what the maker is doing: the formulas and materials on this device, which of them is open, what can be
+//! undone, where it is kept, and every text and number the page shows, already formatted for the reader.
+//!
+//! **Must not know** how anything is drawn. Only [`browser`] and [`seam`] know that a browser exists; everything else is
+//! tested natively with a store in memory and a clock that is told the time.
+//!
+//! # The seam
+//! A [`Command`](command::Command) goes in, an [`Update`](view::Update) comes out: the parts of the view that changed.
+//! What a person typed never throws; a text that is not understood is an entry in [`Answer`](view::Answer).
 
-/// The version of this build.
-#[wasm_bindgen]
-#[must_use]
-pub fn version() -> String {
-    env!("CARGO_PKG_VERSION").to_owned()
-}
+pub mod browser;
+pub mod command;
+mod demo;
+mod edit_batch;
+mod edit_formula;
+mod edit_material;
+mod history;
+pub mod keeping;
+mod materials;
+mod present_batch;
+mod present_formula;
+mod present_jar;
+mod present_material;
+mod present_shelf;
+pub mod seam;
+pub mod sentences;
+pub mod session;
+pub mod settings;
+pub mod view;

@@ -1,0 +1,79 @@
+//! The browser: its storage, its clock and its dice. The only module beside the seam that knows of it.
+
+use crate::keeping::{Store, StoreError, Surroundings};
+use js_sys::{Date, Math};
+use web_sys::Storage;
+
+/// Local storage of this page.
+#[derive(Debug, Clone)]
+pub struct LocalStorage {
+    /// Absent where the browser allows none, or where there is no browser.
+    storage: Option<Storage>,
+}
+
+impl LocalStorage {
+    /// Asks the browser for it. A browser that refuses is no error here: every later call answers `Blocked`.
+    #[must_use]
+    pub fn open() -> Self {
+        let storage = web_sys::window().and_then(|window| window.local_storage().ok().flatten());
+        Self { storage }
+    }
+
+    fn storage(&self) -> Result<&Storage, StoreError> {
+        self.storage.as_ref().ok_or(StoreError::Blocked)
+    }
+}
+
+impl Store for LocalStorage {
+    fn get(&self, key: &str) -> Result<Option<String>, StoreError> {
+        self.storage()?.get_item(key).map_err(|_| StoreError::Blocked)
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), StoreError> {
+        let storage = self.storage()?;
+        // A store that answers reading but refuses writing is full: browsers name no other reason.
+        storage.set_item(key, text).map_err(|_| match storage.length() {
+            Ok(_) => StoreError::Full,
+            Err(_) => StoreError::Blocked,
+        })
+    }
+
+    fn remove(&self, key: &str) -> Result<(), StoreError> {
+        self.storage()?.remove_item(key).map_err(|_| StoreError::Blocked)
+    }
+
+    fn keys(&self) -> Result<Vec<String>, StoreError> {
+        let storage = self.storage()?;
+        let length = storage.length().map_err(|_| StoreError::Blocked)?;
+        let mut keys = Vec::new();
+        for at in 0..length {
+            keys.extend(storage.key(at).map_err(|_| StoreError::Blocked)?);
+        }
+        Ok(keys)
+    }
+}
+
+/// Clock and dice of the browser.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct BrowserSurroundings;
+
+impl Surroundings for BrowserSurroundings {
+    fn now(&self) -> u64 {
+        // Milliseconds since 1970 are a whole number far below 2⁵³.
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a whole number above zero")]
+        let now = Date::now() as u64;
+        now
+    }
+
+    fn minutes_ahead(&self) -> i64 {
+        #[expect(clippy::cast_possible_truncation, reason = "whole minutes within a day")]
+        let behind = Date::new_0().get_timezone_offset() as i64;
+        -behind
+    }
+
+    fn random(&self) -> u64 {
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "32 bits at a time")]
+        let half = || (Math::random() * 4_294_967_296.0) as u64;
+        half() << 32 | half()
+    }
+}

@@ -1,0 +1,130 @@
+//! Every material this maker can weigh: the catalogue, their own, and their other formulas.
+
+use std::collections::{BTreeMap, HashMap};
+use std::rc::Rc;
+use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex};
+use stillroom_core::{
+    Class, Constituent, ConstituentId, Formula, FormulaId, Makeup, Material, MaterialId, MaterialSource, Part,
+    PhaseKind,
+};
+use stillroom_exchange::record::OwnMaterial;
+
+/// Most answers a search hands out.
+const MOST_HITS: usize = 60;
+
+/// Every material at hand.
+pub(crate) struct Materials {
+    catalogue: &'static Catalogue,
+    own: BTreeMap<u64, Rc<OwnMaterial>>,
+    formulas: HashMap<u64, Material>,
+    /// Built at the first search after a change.
+    index: Option<MaterialIndex>,
+}
+
+impl MaterialSource for Materials {
+    fn material(&self, id: MaterialId) -> Option<&Material> {
+        match id {
+            MaterialId::Catalogue(_) => self.catalogue.material(id),
+            MaterialId::Own(number) => self.own.get(&number).map(|own| &own.material),
+            MaterialId::Formula(number) => self.formulas.get(&number),
+        }
+    }
+
+    fn constituent(&self, id: ConstituentId) -> Option<&Constituent> {
+        match id {
+            ConstituentId::Catalogue(_) => self.catalogue.constituent(id),
+            ConstituentId::Own(number) => self.own.get(&number).and_then(|own| own.constituent.as_ref()),
+        }
+    }
+}
+
+impl Materials {
+    pub(crate) fn new() -> Self {
+        Self { catalogue: Catalogue::get(), own: BTreeMap::new(), formulas: HashMap::new(), index: None }
+    }
+
+    pub(crate) fn catalogue(&self) -> &'static Catalogue {
+        self.catalogue
+    }
+
+    pub(crate) fn own(&self) -> impl Iterator<Item = (u64, &Rc<OwnMaterial>)> {
+        self.own.iter().map(|(number, own)| (*number, own))
+    }
+
+    pub(crate) fn own_material(&self, number: u64) -> Option<&Rc<OwnMaterial>> {
+        self.own.get(&number)
+    }
+
+    pub(crate) fn set_own(&mut self, number: u64, own: Option<Rc<OwnMaterial>>) {
+        match own {
+            Some(own) => self.own.insert(number, own),
+            None => self.own.remove(&number),
+        };
+        self.index = None;
+    }
+
+    /// Takes a formula in as a material of others, or out.
+    pub(crate) fn set_formula(&mut self, id: FormulaId, formula: Option<&Formula>) {
+        let Some(formula) = formula else {
+            self.formulas.remove(&id.0);
+            self.index = None;
+            return;
+        };
+        let parts = formula.lines().map(|line| Part { material: line.material, amount: line.amount }).collect();
+        match self.formulas.get_mut(&id.0) {
+            Some(material) if material.name == formula.name => material.makeup = Makeup::Composite(parts),
+            _ => {
+                let material = Material {
+                    id: id.as_material(),
+                    name: formula.name.clone(),
+                    class: Class::Other,
+                    usual_phase: PhaseKind::RoomTemperature,
+                    density: None,
+                    makeup: Makeup::Composite(parts),
+                };
+                self.formulas.insert(id.0, material);
+                self.index = None;
+            }
+        }
+    }
+
+    /// Name of a material, or its reference where nothing is known under it.
+    pub(crate) fn name(&self, id: MaterialId) -> String {
+        self.material(id).map_or_else(|| id.to_string(), |material| material.name.clone())
+    }
+
+    /// INCI name of a constituent, or nothing where nothing is known under it.
+    pub(crate) fn inci(&self, id: ConstituentId) -> &str {
+        self.constituent(id).map_or("", |constituent| constituent.inci.as_str())
+    }
+
+    /// Materials that answer a query, best first.
+    pub(crate) fn search(&mut self, query: &str, filter: &Filter) -> Vec<MaterialId> {
+        if self.index.is_none() {
+            self.index = Some(self.build_index());
+        }
+        let Some(index) = &self.index else { return Vec::new() };
+        index.search(query, filter).into_iter().take(MOST_HITS).map(|hit| hit.id).collect()
+    }
+
+    fn build_index(&self) -> MaterialIndex {
+        let own = self.own.values().map(|own| {
+            let mut texts = vec![(Field::Name, own.material.name.as_str().into())];
+            match &own.material.makeup {
+                Makeup::Simple(constituent) => texts.push((Field::Inci, self.inci(*constituent).into())),
+                Makeup::Composite(parts) => {
+                    texts.extend(parts.iter().map(|part| (Field::Inside, self.name(part.material).into())));
+                }
+            }
+            let Material { id, class, usual_phase, .. } = own.material;
+            IndexEntry { id, class, usual_phase, texts }
+        });
+        let formulas = self.formulas.values().map(|formula| IndexEntry {
+            id: formula.id,
+            class: formula.class,
+            usual_phase: formula.usual_phase,
+            texts: vec![(Field::Name, formula.name.as_str().into())],
+        });
+        MaterialIndex::build(self.catalogue.index_entries().chain(own).chain(formulas))
+    }
+}

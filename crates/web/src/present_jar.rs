@@ -1,0 +1,136 @@
+//! What is in the jar, as layers and as constituents.
+
+use crate::sentences;
+use crate::session::Session;
+use crate::view::{ConstituentView, JarView, LayerView, TrailView, Update, changed_entries, if_changed};
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+use stillroom_core::composition::{Composition, Entry};
+use stillroom_core::evaluation::Evaluation;
+use stillroom_core::number::{align, decimals_of, write_fixed};
+use stillroom_core::{ConstituentId, Layer, MaterialSource};
+
+/// Layers from the bottom of the jar to its top.
+const FROM_BOTTOM: [Layer; 12] = [
+    Layer::Water,
+    Layer::Humectants,
+    Layer::Thickeners,
+    Layer::Surfactants,
+    Layer::Oils,
+    Layer::Solids,
+    Layer::Emulsifiers,
+    Layer::Minerals,
+    Layer::Actives,
+    Layer::Fragrance,
+    Layer::Preservatives,
+    Layer::Helpers,
+];
+/// A layer is drawn at least this high, as a share of the jar, so that it can be seen and tapped.
+const LOWEST_LAYER: f64 = 0.022;
+/// Decimals of a constituent.
+const DECIMALS: (u32, u32) = (2, 4);
+
+impl Session {
+    pub(crate) fn present_jar(&mut self, evaluation: &Evaluation, update: &mut Update) {
+        let composition = &evaluation.composition;
+        let mark = self.mark();
+        let layers = self.present_layers(composition);
+        let jar = JarView {
+            description: sentences::jar_description(&layers),
+            layers,
+            order: composition.entries.iter().map(|entry| key_of(entry.constituent)).collect(),
+            unresolved: composition
+                .unresolved
+                .iter()
+                .map(|(_, error)| sentences::composition_error(error, &|id| self.materials.name(id)))
+                .collect(),
+            density: sentences::density(evaluation.density.as_ref(), mark),
+        };
+        update.jar = if_changed(&mut self.last.jar, jar);
+        let decimals = composition
+            .entries
+            .iter()
+            .map(|entry| decimals_of(entry.percent.value()))
+            .max()
+            .unwrap_or(0)
+            .clamp(DECIMALS.0, DECIMALS.1);
+        let constituents =
+            composition.entries.iter().map(|entry| self.present_constituent(entry, evaluation, decimals)).collect();
+        update.constituents = changed_entries(&mut self.last.constituents, constituents, |a, b| a.key == b.key);
+    }
+
+    /// The layers of a composition, top first, high enough to be seen.
+    pub(crate) fn present_layers(&self, composition: &Composition) -> Vec<LayerView> {
+        let mark = self.mark();
+        let mut sums = [Decimal::ZERO; FROM_BOTTOM.len()];
+        for entry in &composition.entries {
+            let layer = self.layer_of(entry.constituent);
+            if let Some(at) = FROM_BOTTOM.iter().position(|each| *each == layer) {
+                sums[at] += entry.percent.value();
+            }
+        }
+        let present: Vec<(Layer, Decimal)> =
+            FROM_BOTTOM.into_iter().zip(sums).filter(|(_, sum)| *sum > Decimal::ZERO).rev().collect();
+        // Thin layers are drawn thicker than they are, at the cost of the thick ones; the numbers beside them are true.
+        let whole = present.iter().map(|(_, sum)| to_share(*sum)).sum::<f64>().max(1.0);
+        let heights: Vec<f64> = present.iter().map(|(_, sum)| (to_share(*sum) / whole).max(LOWEST_LAYER)).collect();
+        let filled = present.iter().map(|(_, sum)| to_share(*sum)).sum::<f64>() / whole;
+        let shrink = if heights.is_empty() { 1.0 } else { filled / heights.iter().sum::<f64>() };
+        let mut top = 1.0 - filled;
+        present
+            .into_iter()
+            .zip(heights)
+            .map(|((layer, sum), height)| {
+                let height = height * shrink;
+                let view = LayerView {
+                    layer,
+                    label: sentences::layer(layer).to_owned(),
+                    percent: write_fixed(sum, DECIMALS.0, mark),
+                    top,
+                    height,
+                };
+                top += height;
+                view
+            })
+            .collect()
+    }
+
+    fn present_constituent(&self, entry: &Entry, evaluation: &Evaluation, decimals: u32) -> ConstituentView {
+        let mark = self.mark();
+        let number = |value: Decimal| align(write_fixed(value, decimals, mark), decimals, decimals);
+        let name = |line| {
+            let material = evaluation.lines.iter().find(|(share, _)| share.line == line).map(|(_, material)| *material);
+            material.map(|material| self.materials.name(material)).unwrap_or_default()
+        };
+        ConstituentView {
+            key: key_of(entry.constituent),
+            inci: sentences::inci_or_unnamed(self.materials.inci(entry.constituent)).to_owned(),
+            layer: self.layer_of(entry.constituent),
+            percent: number(entry.percent.value()),
+            trail: entry
+                .trail
+                .iter()
+                .map(|each| TrailView {
+                    line: each.line.0,
+                    name: name(each.line),
+                    percent: number(each.percent.value()),
+                })
+                .collect(),
+        }
+    }
+
+    fn layer_of(&self, constituent: ConstituentId) -> Layer {
+        self.materials.constituent(constituent).map_or(Layer::Helpers, |constituent| constituent.class.layer())
+    }
+}
+
+fn to_share(percent: Decimal) -> f64 {
+    percent.to_f64().unwrap_or(0.0) / 100.0
+}
+
+fn key_of(constituent: ConstituentId) -> String {
+    match constituent {
+        ConstituentId::Catalogue(number) => format!("c{number}"),
+        ConstituentId::Own(number) => format!("o{number:x}"),
+    }
+}

@@ -1,0 +1,42 @@
+//! The shelf as the page shows it.
+
+use crate::sentences;
+use crate::session::Session;
+use crate::view::{ShelfCard, ShelfView};
+use std::rc::Rc;
+use stillroom_core::MaterialId;
+use stillroom_core::balance::LineShare;
+use stillroom_core::composition::resolve_composition;
+use stillroom_exchange::record::FormulaRecord;
+
+impl Session {
+    pub(crate) fn present_shelf(&mut self) -> ShelfView {
+        let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
+        records.sort_by(|a, b| b.changed_at.cmp(&a.changed_at).then(a.id.cmp(&b.id)));
+        let cards = records.iter().map(|record| self.card_of(record)).collect();
+        ShelfView { cards, open: self.open.map(|id| id.to_string()) }
+    }
+
+    /// The card of a record, worked out anew only when the record or a material changed.
+    fn card_of(&mut self, record: &Rc<FormulaRecord>) -> Rc<ShelfCard> {
+        if let Some((of, card)) = self.cards.get(&record.id)
+            && Rc::ptr_eq(of, record)
+        {
+            return Rc::clone(card);
+        }
+        let formula = &record.formula;
+        let balance = formula.balance();
+        let lines: Vec<(LineShare, MaterialId)> =
+            balance.shares.iter().copied().zip(formula.lines().map(|line| line.material)).collect();
+        let composition = resolve_composition(&lines, &self.materials, &mut self.makeups);
+        let card = Rc::new(ShelfCard {
+            id: record.id.to_string(),
+            name: formula.name.clone(),
+            about: sentences::about_formula(formula, &balance, self.mark()),
+            sound: balance.is_sound() && composition.unresolved.is_empty(),
+            layers: self.present_layers(&composition),
+        });
+        self.cards.insert(record.id, (Rc::clone(record), Rc::clone(&card)));
+        card
+    }
+}

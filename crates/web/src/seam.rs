@@ -1,0 +1,110 @@
+//! The seam: the handful of functions the page calls. Types cross it as plain objects; what is not understood comes
+//! back as data, and only a call that no page of ours makes can throw.
+
+use crate::browser::{BrowserSurroundings, LocalStorage};
+use crate::command::Command;
+use crate::keeping::{MemoryStore, Store};
+use crate::session::Session;
+use crate::view::{MaterialHit, Update};
+use serde::{Deserialize, Serialize};
+use stillroom_catalogue::Filter;
+use stillroom_core::number::DecimalMark;
+use stillroom_core::{Class, PhaseKind};
+use tsify::{Ts, Tsify};
+use wasm_bindgen::prelude::*;
+
+/// What a page says of itself when it opens a session.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct Reader {
+    /// Decimal mark of the browser's language.
+    #[tsify(type = "\"point\" | \"comma\"")]
+    pub decimal_mark: DecimalMark,
+    /// Keep nothing: for a page that only shows.
+    #[serde(default)]
+    pub keep_nothing: bool,
+}
+
+/// Which materials a search may return.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, Tsify)]
+#[serde(rename_all = "camelCase", default)]
+pub struct SearchFilter {
+    /// Only these classes; all when empty.
+    #[tsify(type = "Class[]")]
+    pub classes: Vec<Class>,
+    /// Only these phases; all when empty.
+    #[tsify(type = "PhaseKind[]")]
+    pub phases: Vec<PhaseKind>,
+}
+
+/// The session of one page.
+#[wasm_bindgen]
+pub struct Stillroom {
+    session: Session,
+}
+
+#[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+impl Stillroom {
+    /// Opens the session, reading what this device keeps.
+    ///
+    /// # Errors
+    /// If `reader` is not what its type says.
+    #[wasm_bindgen(constructor)]
+    pub fn open(reader: Ts<Reader>) -> Result<Stillroom, JsError> {
+        let reader = reader.to_rust()?;
+        let store: Box<dyn Store> =
+            if reader.keep_nothing { Box::new(MemoryStore::default()) } else { Box::new(LocalStorage::open()) };
+        Ok(Self { session: Session::open(store, Box::new(BrowserSurroundings), reader.decimal_mark) })
+    }
+
+    /// Everything there is to show.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = showEverything)]
+    pub fn show_everything(&mut self) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.show_everything().into_ts()?)
+    }
+
+    /// Acts, and says what of the view changed.
+    ///
+    /// # Errors
+    /// If `command` is not what its type says.
+    pub fn apply(&mut self, command: Ts<Command>) -> Result<Ts<Update>, JsError> {
+        let command = command.to_rust()?;
+        Ok(self.session.apply(command).into_ts()?)
+    }
+
+    /// Keeps what is not kept yet. To be called once a change is drawn.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    pub fn keep(&mut self) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.keep().into_ts()?)
+    }
+
+    /// Whether something is still to be kept.
+    #[wasm_bindgen(js_name = hasUnkept)]
+    #[must_use]
+    pub fn has_unkept(&self) -> bool {
+        self.session.has_unkept()
+    }
+
+    /// Materials that answer a query, best first.
+    ///
+    /// # Errors
+    /// If `filter` is not what its type says.
+    pub fn search(&mut self, query: &str, filter: Ts<SearchFilter>) -> Result<Vec<Ts<MaterialHit>>, JsError> {
+        let filter = filter.to_rust()?;
+        let filter = Filter { classes: filter.classes, phases: filter.phases };
+        self.session.search(query, &filter).iter().map(|hit| Ok(hit.into_ts()?)).collect()
+    }
+}
+
+/// The version of this build.
+#[wasm_bindgen]
+#[must_use]
+pub fn version() -> String {
+    env!("CARGO_PKG_VERSION").to_owned()
+}

@@ -1,0 +1,580 @@
+//! What the page shows: texts and numbers formatted for the reader, and what was not understood.
+
+use serde::Serialize;
+use std::rc::Rc;
+use stillroom_core::scaling::BatchWay;
+use stillroom_core::{Class, Layer, PhaseKind, Purpose, WrittenIn};
+use tsify::Tsify;
+
+/// The parts of the view that changed. A part that is absent stands as it was.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct Update {
+    /// What became of the command.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub answer: Option<Answer>,
+    /// What is kept where.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub status: Option<StatusView>,
+    /// What can be undone.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub history: Option<HistoryView>,
+    /// Settings of this device.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub settings: Option<SettingsView>,
+    /// The shelf.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub shelf: Option<ShelfView>,
+    /// Head, phases and problems of the open formula.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub formula: Option<FormulaView>,
+    /// Lines of the open formula that changed; [`PhaseView::lines`] says where each stands.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[tsify(type = "LineView[]", optional)]
+    pub lines: Vec<Rc<LineView>>,
+    /// Layers of the jar.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub jar: Option<JarView>,
+    /// Constituents that changed; [`JarView::order`] says which there are.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[tsify(type = "ConstituentView[]", optional)]
+    pub constituents: Vec<Rc<ConstituentView>>,
+    /// The batch and how it was come by.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub batch: Option<BatchView>,
+    /// The maker's own materials.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub own_materials: Option<Vec<MaterialHit>>,
+    /// The open material; `closed` when there is none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub material: Option<MaterialView>,
+    /// What the maker should hear once.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[tsify(optional)]
+    pub notices: Vec<Notice>,
+}
+
+/// What became of a command.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct Answer {
+    /// The field the command came from.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub field: Option<String>,
+    /// Why its text was not understood; absent if it was. The last good value stays.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub error: Option<String>,
+    /// Stable code of the error.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[tsify(type = "string")]
+    pub code: Option<&'static str>,
+    /// What the command made, for the page to go to: a formula, line, phase or material.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub made: Option<String>,
+}
+
+/// Something the maker should hear once.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct Notice {
+    /// Stable code.
+    #[tsify(type = "string")]
+    pub code: &'static str,
+    /// The sentence.
+    pub text: String,
+    /// Whether it can be taken back with undo.
+    pub undo: bool,
+}
+
+/// What is kept where.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct StatusView {
+    /// How it stands.
+    pub state: KeepState,
+    /// In a sentence.
+    pub text: String,
+    /// Records that were changed elsewhere too.
+    pub conflicts: Vec<ConflictView>,
+    /// Records that could not be read, and why.
+    pub unreadable: Vec<String>,
+}
+
+/// How keeping stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "kebab-case")]
+pub enum KeepState {
+    /// All is kept.
+    Kept,
+    /// Something is still to be kept.
+    Keeping,
+    /// The storage is full.
+    Full,
+    /// The browser allows no storage.
+    Blocked,
+    /// Another page changed the same record.
+    Conflict,
+}
+
+/// One record changed in two places.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ConflictView {
+    /// Key of the record.
+    pub key: String,
+    /// In a sentence.
+    pub text: String,
+}
+
+/// What can be undone.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct HistoryView {
+    /// Label of undo, if there is something to undo.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub undo: Option<String>,
+    /// Label of redo, if there is something to redo.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub redo: Option<String>,
+}
+
+/// Settings of this device.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct SettingsView {
+    /// `point`, `comma` or `browser`.
+    pub decimal_mark: String,
+    /// Unit of mass.
+    pub mass_unit: String,
+    /// Its symbol.
+    pub mass_symbol: String,
+    /// Unit of volume.
+    pub volume_unit: String,
+    /// Its symbol.
+    pub volume_symbol: String,
+    /// Step of the main scale.
+    pub main_step: String,
+    /// Whether there is a fine scale.
+    pub fine_scale: bool,
+    /// Step of the fine scale.
+    pub fine_step: String,
+    /// Mass under which the fine scale is used.
+    pub fine_below: String,
+    /// Relative error a line may have.
+    pub tolerance: String,
+}
+
+/// The shelf.
+#[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ShelfView {
+    /// The formulas, last changed first.
+    #[tsify(type = "ShelfCard[]")]
+    pub cards: Vec<Rc<ShelfCard>>,
+    /// The one that is open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub open: Option<String>,
+}
+
+/// One formula on the shelf.
+#[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ShelfCard {
+    /// Names it.
+    pub id: String,
+    /// What the maker calls it.
+    pub name: String,
+    /// Lines, use and state in a few words.
+    pub about: String,
+    /// Whether its amounts make a formula.
+    pub sound: bool,
+    /// Layers of its jar.
+    pub layers: Vec<LayerView>,
+}
+
+/// Head, phases and problems of the open formula.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct FormulaView {
+    /// Names it; absent when no formula is open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub id: Option<String>,
+    /// What the maker calls it.
+    pub name: String,
+    /// How the product is used.
+    #[tsify(type = "\"leave-on\" | \"rinse-off\"")]
+    pub purpose: Purpose,
+    /// Target pH as text.
+    pub target_ph: String,
+    /// The maker's notes.
+    pub notes: String,
+    /// Method, one step a line.
+    pub steps: String,
+    /// Whether the numbers are percent or grams.
+    #[tsify(type = "\"percent\" | \"grams\"")]
+    pub written_in: WrittenIn,
+    /// Unit behind the typed numbers.
+    pub amount_unit: String,
+    /// Unit behind the masses.
+    pub mass_unit: String,
+    /// Sum of the lines, in percent.
+    pub total: String,
+    /// Sum of the typed masses, in a formula written in grams.
+    pub total_typed: String,
+    /// Sum of the weigh sheet.
+    pub total_mass: String,
+    /// Whether the amounts make a formula.
+    pub sound: bool,
+    /// The phases.
+    pub phases: Vec<PhaseView>,
+    /// What keeps the amounts from being a formula.
+    pub problems: Vec<ProblemView>,
+}
+
+/// One phase.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct PhaseView {
+    /// Names it.
+    pub id: u32,
+    /// What the maker calls it.
+    pub name: String,
+    /// What is done with it.
+    #[tsify(type = "PhaseKind")]
+    pub kind: PhaseKind,
+    /// What the temperature means here: `to` or `under`.
+    pub temperature_word: String,
+    /// Temperature as text.
+    pub temperature: String,
+    /// Its share of the formula.
+    pub percent: String,
+    /// Its mass on the weigh sheet.
+    pub mass: String,
+    /// Its lines, in order.
+    pub lines: Vec<u32>,
+}
+
+/// One line.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct LineView {
+    /// Names it.
+    pub id: u32,
+    /// The material.
+    pub material: String,
+    /// Its name.
+    pub name: String,
+    /// What a composite brings, in a few words.
+    pub brings: String,
+    /// What the field holds.
+    pub amount: String,
+    /// Whether it is the q.s. line.
+    pub quantum_satis: bool,
+    /// Its percent, aligned.
+    pub percent: String,
+    /// Mass to weigh, aligned.
+    pub mass: String,
+    /// Name of the scale, where it is not the main one.
+    pub scale: String,
+    /// How far rounding moves the mass.
+    pub error: String,
+    /// Whether that is more than the maker accepts.
+    pub error_large: bool,
+    /// The maker's note.
+    pub note: String,
+    /// What is wrong with the line.
+    pub problem: String,
+}
+
+/// A problem and its cures.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ProblemView {
+    /// Stable code.
+    #[tsify(type = "string")]
+    pub code: &'static str,
+    /// In a sentence.
+    pub text: String,
+    /// What would remove it, computed.
+    pub cures: Vec<String>,
+}
+
+/// Layers of the jar.
+#[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct JarView {
+    /// The layers, top first.
+    pub layers: Vec<LayerView>,
+    /// The jar in a sentence, for those who do not see it.
+    pub description: String,
+    /// Constituents by key, most first.
+    pub order: Vec<String>,
+    /// Lines that could not be seen through.
+    pub unresolved: Vec<String>,
+    /// How dense the product is, as far as known.
+    pub density: String,
+}
+
+/// One layer.
+#[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct LayerView {
+    /// Which.
+    #[tsify(type = "Layer")]
+    pub layer: Layer,
+    /// What it is called.
+    pub label: String,
+    /// Its percent.
+    pub percent: String,
+    /// Where it begins from the top, from 0 to 1 of the jar.
+    pub top: f64,
+    /// How high it is, from 0 to 1 of the jar.
+    pub height: f64,
+}
+
+/// One constituent and where it comes from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ConstituentView {
+    /// Names it.
+    pub key: String,
+    /// Its INCI name.
+    pub inci: String,
+    /// The layer it is drawn in.
+    #[tsify(type = "Layer")]
+    pub layer: Layer,
+    /// Its percent, aligned.
+    pub percent: String,
+    /// Which line brings how much.
+    pub trail: Vec<TrailView>,
+}
+
+/// What one line brings.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct TrailView {
+    /// The line.
+    pub line: u32,
+    /// Name of its material.
+    pub name: String,
+    /// What it brings, aligned.
+    pub percent: String,
+}
+
+/// The batch and how it was come by.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct BatchView {
+    /// Which way counts.
+    #[tsify(type = "\"mass\" | \"containers\" | \"stock\"")]
+    pub way: BatchWay,
+    /// Batch mass asked for.
+    pub mass: String,
+    /// How many containers.
+    pub count: String,
+    /// What each holds.
+    pub volume: String,
+    /// Share left empty.
+    pub headspace: String,
+    /// Share lost.
+    pub loss: String,
+    /// Measured density; empty if it is estimated.
+    pub density: String,
+    /// The estimate, for the empty field.
+    pub density_estimate: String,
+    /// What is left of materials.
+    pub stock: Vec<StockView>,
+    /// The batch the sheet makes.
+    pub batch: String,
+    /// How it was come by, a line each.
+    pub arithmetic: Vec<String>,
+    /// What the maker should know about it.
+    pub remarks: Vec<String>,
+    /// Why there is no batch or no sheet.
+    pub problem: String,
+    /// Whether there is a sheet.
+    pub has_sheet: bool,
+    /// Smallest batch with every line within the tolerance, in a sentence.
+    pub smallest: String,
+    /// Lines whose rounding error is larger than the maker accepts, in a sentence.
+    pub warning: String,
+}
+
+/// What is left of a material.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct StockView {
+    /// The material.
+    pub material: String,
+    /// Its name.
+    pub name: String,
+    /// How much is there.
+    pub available: String,
+    /// What the batch leaves of it, or why it does not count.
+    pub left: String,
+    /// Whether it sets the batch.
+    pub limiting: bool,
+}
+
+/// One answer of a search.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct MaterialHit {
+    /// The material.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// INCI, class and phase in a few words.
+    pub about: String,
+    /// Whether it is the maker's own, a formula, or of the catalogue.
+    pub origin: Origin,
+}
+
+/// Where a material comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "kebab-case")]
+pub enum Origin {
+    /// The catalogue.
+    Catalogue,
+    /// The maker's own.
+    Own,
+    /// Another formula on the shelf.
+    Formula,
+}
+
+/// The open material.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct MaterialView {
+    /// The material; absent when none is open.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub id: Option<String>,
+    /// Whether the maker can change it.
+    pub own: bool,
+    /// Whether it is made of others.
+    pub composite: bool,
+    /// Its name.
+    pub name: String,
+    /// Its INCI name, where it is simple.
+    pub inci: String,
+    /// What it is.
+    #[tsify(type = "Class")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub class: Option<Class>,
+    /// What that is called.
+    pub class_label: String,
+    /// Phase it usually goes into.
+    #[tsify(type = "PhaseKind")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub phase_kind: Option<PhaseKind>,
+    /// What that is called.
+    pub phase_label: String,
+    /// Its density.
+    pub density: String,
+    /// The maker's note.
+    pub note: String,
+    /// Its parts.
+    pub parts: Vec<PartView>,
+    /// Sum of the parts.
+    pub parts_total: String,
+    /// What is wrong with it.
+    pub problems: Vec<String>,
+    /// What it brings, most first.
+    pub constituents: Vec<BringsView>,
+    /// Known values, each with its source.
+    pub values: Vec<ValueView>,
+    /// Formulas that use it.
+    pub used_in: Vec<String>,
+}
+
+/// One part of a composite.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct PartView {
+    /// The material.
+    pub material: String,
+    /// Its name.
+    pub name: String,
+    /// What the field holds.
+    pub amount: String,
+    /// Its percent.
+    pub percent: String,
+    /// Whether it is the q.s. part.
+    pub quantum_satis: bool,
+}
+
+/// One constituent of a material.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct BringsView {
+    /// INCI name.
+    pub inci: String,
+    /// Percent of the material.
+    pub percent: String,
+}
+
+/// One known value of a material.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct ValueView {
+    /// What it is.
+    pub label: String,
+    /// The value with its unit and conditions.
+    pub value: String,
+    /// Where it comes from.
+    pub source: String,
+    /// How sure: published, supplier-typical, memory.
+    pub basis: String,
+}
+
+/// Every part of the view as it was last handed out, so that only what changed is handed out again.
+#[derive(Debug, Default)]
+pub struct LastView {
+    pub(crate) status: Option<StatusView>,
+    pub(crate) history: Option<HistoryView>,
+    pub(crate) settings: Option<SettingsView>,
+    pub(crate) shelf: Option<ShelfView>,
+    pub(crate) formula: Option<FormulaView>,
+    pub(crate) lines: Vec<Rc<LineView>>,
+    pub(crate) jar: Option<JarView>,
+    pub(crate) constituents: Vec<Rc<ConstituentView>>,
+    pub(crate) batch: Option<BatchView>,
+    pub(crate) own_materials: Option<Vec<MaterialHit>>,
+    pub(crate) material: Option<MaterialView>,
+}
+
+/// Remembers a part; returns it if it differs from what was handed out last.
+pub(crate) fn if_changed<T: PartialEq + Clone>(last: &mut Option<T>, now: T) -> Option<T> {
+    if last.as_ref() == Some(&now) {
+        return None;
+    }
+    *last = Some(now.clone());
+    Some(now)
+}
+
+/// Remembers a list; returns the entries that are new or differ. Entries are compared with the one that stood at the
+/// same place first, since an edit seldom changes the order.
+pub(crate) fn changed_entries<T: PartialEq>(
+    last: &mut Vec<Rc<T>>,
+    now: Vec<T>,
+    same: impl Fn(&T, &T) -> bool,
+) -> Vec<Rc<T>> {
+    let mut changed = Vec::new();
+    let mut kept = Vec::with_capacity(now.len());
+    for (at, entry) in now.into_iter().enumerate() {
+        let before = last
+            .get(at)
+            .filter(|before| same(before, &entry))
+            .or_else(|| last.iter().find(|before| same(before, &entry)));
+        match before {
+            Some(before) if **before == entry => kept.push(Rc::clone(before)),
+            _ => {
+                let entry = Rc::new(entry);
+                changed.push(Rc::clone(&entry));
+                kept.push(entry);
+            }
+        }
+    }
+    *last = kept;
+    changed
+}

@@ -1,0 +1,176 @@
+//! What the first visit costs: bytes per file of the built site, held against a budget.
+//!
+//! The service worker fetches every built file, so the first load is the whole folder.
+
+use crate::compress;
+use crate::site::Built;
+use crate::workspace::{Workspace, ending, files_below};
+use anyhow::{Context, Result};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+/// The budget's file, beside this crate.
+const BUDGET: &str = "crates/xtask/budget.toml";
+
+/// What may be used, in bytes as sent with brotli.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Budget {
+    /// More than this fails.
+    total: usize,
+    /// What is aimed at; more than this is said but does not fail.
+    aim: usize,
+    /// The same per kind of file; kinds are file endings, and `other`.
+    kinds: BTreeMap<String, usize>,
+}
+
+/// One file of the site.
+#[derive(Debug, Serialize)]
+pub struct FileSize {
+    path: String,
+    raw: usize,
+    brotli: usize,
+}
+
+/// The whole site against its budget.
+#[derive(Debug, Serialize)]
+pub struct SizeReport {
+    files: Vec<FileSize>,
+    total_brotli: usize,
+    budget: usize,
+    #[serde(skip)]
+    aim: usize,
+    #[serde(skip)]
+    kinds: Vec<(String, usize, usize)>,
+    #[serde(skip)]
+    wasm_before_shrinking: Option<usize>,
+}
+
+/// Measures `dist/`.
+pub fn measure(workspace: &Workspace, built: &Built) -> Result<SizeReport> {
+    let budget = read_budget(&std::fs::read_to_string(workspace.path(BUDGET)).context(BUDGET)?)?;
+    let dist = workspace.dist();
+    let mut files = Vec::new();
+    for path in files_below(&dist)? {
+        let content = std::fs::read(dist.join(&path))?;
+        // What no host compresses is sent as it is.
+        let brotli = if compress::is_worthwhile(&path) { compress::brotli(&content, 11)?.len() } else { content.len() };
+        files.push(FileSize { path, raw: content.len(), brotli });
+    }
+    Ok(compare(files, &budget, built.wasm_before_shrinking))
+}
+
+fn read_budget(text: &str) -> Result<Budget> {
+    toml::from_str(text).with_context(|| format!("{BUDGET} is not understood"))
+}
+
+fn compare(files: Vec<FileSize>, budget: &Budget, wasm_before_shrinking: Option<usize>) -> SizeReport {
+    let kind_of = |path: &str| {
+        let ending = ending(path);
+        if budget.kinds.contains_key(ending) { ending.to_owned() } else { "other".to_owned() }
+    };
+    let kinds = budget
+        .kinds
+        .iter()
+        .map(|(kind, limit)| {
+            let used = files.iter().filter(|file| kind_of(&file.path) == *kind).map(|file| file.brotli).sum();
+            (kind.clone(), used, *limit)
+        })
+        .collect();
+    SizeReport {
+        total_brotli: files.iter().map(|file| file.brotli).sum(),
+        files,
+        budget: budget.total,
+        aim: budget.aim,
+        kinds,
+        wasm_before_shrinking,
+    }
+}
+
+impl SizeReport {
+    /// Whether everything is within its limit.
+    pub fn is_within_budget(&self) -> bool {
+        self.total_brotli <= self.budget && self.kinds.iter().all(|(_, used, limit)| used <= limit)
+    }
+
+    /// The report as a table. Wasm is shown as generated and as shrunk by `wasm-opt`.
+    pub fn table(&self) -> String {
+        let width = self.files.iter().map(|file| file.path.len()).max().unwrap_or(0).max(14);
+        let mut table = format!("{:<width$} {:>9} {:>9} {:>9}\n", "file", "raw", "wasm-opt", "brotli");
+        for file in &self.files {
+            let before = self.wasm_before_shrinking.filter(|_| ending(&file.path) == "wasm");
+            let shrunk = before.map_or_else(String::new, |_| file.raw.to_string());
+            let raw = before.unwrap_or(file.raw);
+            let _ = writeln!(table, "{:<width$} {raw:>9} {shrunk:>9} {:>9}", file.path, file.brotli);
+        }
+        table.push('\n');
+        for (kind, used, limit) in &self.kinds {
+            let mark = if used > limit { "  OVER" } else { "" };
+            let _ = writeln!(table, "{kind:<width$} {used:>9} of {limit:>9}{mark}");
+        }
+        let mark = if self.total_brotli > self.budget {
+            "  OVER".to_owned()
+        } else if self.total_brotli > self.aim {
+            format!("  (aim {})", self.aim)
+        } else {
+            String::new()
+        };
+        let _ = writeln!(table, "{:<width$} {:>9} of {:>9}{mark}", "whole first load", self.total_brotli, self.budget);
+        table
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const TEXT: &str = "total = 100\naim = 80\n[kinds]\nwasm = 60\njs = 30\nother = 20\n";
+
+    fn file(path: &str, brotli: usize) -> FileSize {
+        FileSize { path: path.to_owned(), raw: brotli * 3, brotli }
+    }
+
+    fn report(files: Vec<FileSize>) -> SizeReport {
+        compare(files, &read_budget(TEXT).unwrap(), Some(400))
+    }
+
+    #[test]
+    fn the_total_and_each_kind_have_a_limit() {
+        let within = report(vec![file("a.wasm", 60), file("b.js", 30), file("sw.js", 0), file("LICENSE", 10)]);
+        assert!(within.is_within_budget() && within.total_brotli == 100);
+        let over_in_all = report(vec![file("a.wasm", 60), file("b.js", 30), file("c.css", 11)]);
+        assert!(!over_in_all.is_within_budget(), "the total is over");
+        let over_in_kind = report(vec![file("b.js", 20), file("c.js", 11)]);
+        assert!(!over_in_kind.is_within_budget() && over_in_kind.table().contains("OVER"), "scripts are over");
+    }
+
+    #[test]
+    fn the_wasm_row_shows_both_sizes() {
+        let table = report(vec![file("a.wasm", 60)]).table();
+        assert!(table.lines().any(|line| line.contains("400") && line.contains("180") && line.contains("60")));
+    }
+
+    #[test]
+    fn the_json_form_is_the_promised_one() {
+        let json = serde_json::to_value(report(vec![file("b.js", 20)])).unwrap();
+        let expected = serde_json::json!({
+            "files": [{ "path": "b.js", "raw": 60, "brotli": 20 }], "total_brotli": 20, "budget": 100,
+        });
+        assert_eq!(json, expected);
+    }
+
+    #[test]
+    fn a_budget_with_a_misspelt_key_is_refused() {
+        assert!(read_budget("total = 1\naim = 1\nlimit = 3\n[kinds]\n").is_err());
+        assert!(read_budget("total = 1\n[kinds]\n").is_err());
+    }
+
+    #[test]
+    fn the_kept_budget_is_understood() {
+        let budget = read_budget(include_str!("../budget.toml")).unwrap();
+        assert_eq!(budget.total, 250_000);
+        assert!(budget.aim < budget.total && budget.kinds.contains_key("other"));
+        assert!(budget.kinds.values().sum::<usize>() <= budget.total, "the kinds promise more than the whole");
+    }
+}

@@ -1,0 +1,82 @@
+// @ts-check
+
+// Measures functions in Node and prints one JSON line each, which `cargo xtask bench` collects.
+
+import { readFile, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+/** Below this many milliseconds the clock and one interrupt say more than the function: several calls make a sample. */
+const SHORTEST_SAMPLE = 0.1;
+
+/** Where the built seam lies. */
+async function seamFolder() {
+  if (process.env.STILLROOM_SEAM) {
+    return process.env.STILLROOM_SEAM;
+  }
+  const dist = fileURLToPath(new URL('../../dist', import.meta.url));
+  const version = (await readdir(dist)).find((name) => name.startsWith('v-'));
+  if (!version) {
+    throw new Error('there is no built site: run `cargo xtask build` first');
+  }
+  return join(dist, version, 'seam');
+}
+
+/**
+ * Loads the built seam without a page.
+ * @returns {Promise<typeof import('../../www/seam.js')>}
+ */
+export async function loadSeam() {
+  const folder = await seamFolder();
+  const seam = await import(pathToFileURL(join(folder, 'stillroom.js')).href);
+  seam.initSync({ module: await readFile(join(folder, 'stillroom_bg.wasm')) });
+  return seam;
+}
+
+/**
+ * Measures a function and prints its median, mean and 99th percentile in milliseconds.
+ *
+ * A function that takes less than a tenth of a millisecond is called several times a sample, so that its percentile is
+ * one of short averages.
+ * @param {string} name
+ * @param {() => unknown} call what is measured; it must finish its work before it returns
+ * @param {{ warmup?: number, iterations?: number }} [options] calls before measuring, and samples taken
+ */
+export function measure(name, call, { warmup = 200, iterations = 500 } = {}) {
+  if (call() instanceof Promise) {
+    throw new TypeError(`${name} returns before its work is done`);
+  }
+  const start = performance.now();
+  for (let count = 0; count < warmup; count += 1) {
+    call();
+  }
+  const once = warmup > 0 ? (performance.now() - start) / warmup : SHORTEST_SAMPLE;
+  const calls = Math.max(1, Math.ceil(SHORTEST_SAMPLE / Math.max(once, 1e-6)));
+
+  const samples = new Float64Array(iterations);
+  for (let sample = 0; sample < iterations; sample += 1) {
+    const begin = performance.now();
+    for (let count = 0; count < calls; count += 1) {
+      call();
+    }
+    samples[sample] = (performance.now() - begin) / calls;
+  }
+  samples.sort();
+  const result = {
+    name,
+    median_ms: quantile(samples, 0.5),
+    mean_ms: samples.reduce((sum, time) => sum + time, 0) / samples.length,
+    p99_ms: quantile(samples, 0.99),
+  };
+  console.log(JSON.stringify(result));
+  return result;
+}
+
+/**
+ * The nearest-rank quantile of sorted samples.
+ * @param {Float64Array} sorted
+ * @param {number} share
+ */
+function quantile(sorted, share) {
+  return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)];
+}

@@ -1,0 +1,155 @@
+// @ts-check
+import { expect, test } from '@playwright/test';
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { copyBuiltSite, makeNextVersion, readBuild, serveFolder } from './built-site.js';
+
+/** @param {import('@playwright/test').Page} page */
+async function waitUntilKept(page) {
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+/**
+ * Fetches past every cache and says whether something answered.
+ * @param {import('@playwright/test').Page} page
+ */
+function reachesTheNetwork(page) {
+  return page.evaluate(() => fetch(`./not-kept-${Math.random()}`).then(() => true, () => false));
+}
+
+/**
+ * The folder of assets that the page on screen uses.
+ * @param {import('@playwright/test').Page} page
+ */
+function assetsOf(page) {
+  return page.locator('script[type=module]').first().getAttribute('src');
+}
+
+test('the page works without a network after one visit', async ({ page, context }) => {
+  await page.goto('./');
+  await waitUntilKept(page);
+  const heading = await page.locator('h1').first().innerText();
+
+  await context.setOffline(true);
+  expect(await reachesTheNetwork(page), 'the network must really be off').toBe(false);
+  await page.reload();
+  await expect(page.locator('h1').first()).toHaveText(heading);
+  await page.goto('./?from=a-link#and-its-fragment');
+  await expect(page.locator('h1').first()).toHaveText(heading);
+  await page.goto('./a-page-that-never-was');
+  await expect(page.locator('h1').first()).toHaveText(heading);
+
+  await context.setOffline(false);
+  expect(await reachesTheNetwork(page), 'the same fetch must get through with the network on').toBe(true);
+});
+
+test('every built file is kept and nothing else', async ({ page }) => {
+  await page.goto('./');
+  await waitUntilKept(page);
+  const kept = await page.evaluate(async () => {
+    const paths = [];
+    for (const name of await caches.keys()) {
+      for (const request of await (await caches.open(name)).keys()) {
+        paths.push(new URL(request.url).pathname.slice(1));
+      }
+    }
+    return paths.sort();
+  });
+  const { files } = await readBuild();
+  expect(kept).toEqual(files.map((file) => file.url).sort());
+});
+
+test('a new version waits until it is accepted, then the page loads once more', async ({ page, context }) => {
+  const site = await copyBuiltSite();
+  const server = await serveFolder(site.folder);
+  try {
+    await page.goto(server.address);
+    await waitUntilKept(page);
+    const before = await assetsOf(page);
+
+    await makeNextVersion(site.folder, '0123456789ab');
+    await page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.ready;
+      await registration.update();
+    });
+    await page.waitForFunction(async () => (await navigator.serviceWorker.ready).waiting !== null);
+    await page.reload();
+    expect(await assetsOf(page), 'nothing is forced on the maker').toBe(before);
+
+    // The page's own module finds the version that waits, and changes to it.
+    await page.evaluate(async (source) => {
+      const { registerOffline } = await import(new URL('offline.js', new URL(source, location.href)).href);
+      await new Promise((resolve) => {
+        const offline = registerOffline({ onUpdate: () => resolve(offline) });
+        Object.assign(window, { offline });
+      });
+    }, String(before));
+    await page.evaluate(() => Reflect.get(window, 'offline').takeOver());
+    await expect(page.locator('script[src*="v-0123456789ab"]')).toHaveCount(1);
+
+    await context.setOffline(true);
+    await page.reload();
+    await expect(page.locator('script[src*="v-0123456789ab"]')).toHaveCount(1);
+    const caches = await page.evaluate(() => window.caches.keys());
+    expect(caches, 'the old version is gone').toHaveLength(1);
+    expect(caches[0]).toContain('0123456789ab');
+  } finally {
+    server.stop();
+    await site.remove();
+  }
+});
+
+test('a version that arrives broken is refused and the old one goes on', async ({ page, context }) => {
+  const site = await copyBuiltSite();
+  const server = await serveFolder(site.folder);
+  try {
+    await page.goto(server.address);
+    await waitUntilKept(page);
+    const before = await assetsOf(page);
+
+    await makeNextVersion(site.folder, 'fedcba987654');
+    // The list says one thing, the host serves another.
+    await writeFile(join(site.folder, 'index.html'), '<!doctype html><title>Sign in to the network</title>');
+    const failure = await page.evaluate(async (source) => {
+      const { registerOffline } = await import(new URL('offline.js', new URL(source, location.href)).href);
+      return new Promise((resolve) => {
+        registerOffline({ onFailure: resolve, onUpdate: () => resolve('an update was offered') });
+        void navigator.serviceWorker.ready.then((registration) => registration.update().catch(() => {}));
+      });
+    }, String(before));
+    expect(failure).toBe('installation');
+
+    await context.setOffline(true);
+    await page.reload();
+    expect(await assetsOf(page)).toBe(before);
+    expect(await page.evaluate(() => window.caches.keys())).toHaveLength(1);
+  } finally {
+    server.stop();
+    await site.remove();
+  }
+});
+
+test('the policy of the page holds', async ({ page }) => {
+  /** @type {string[]} */
+  const refused = [];
+  page.on('console', (message) => {
+    if (message.text().includes('Content Security Policy')) {
+      refused.push(message.text());
+    }
+  });
+  const response = await page.goto('./');
+  expect(response?.headers()['content-security-policy']).toContain("default-src 'none'");
+  const tag = page.locator('meta[http-equiv="Content-Security-Policy"]');
+  expect(await tag.getAttribute('content')).toContain("script-src 'self' 'wasm-unsafe-eval'");
+  await waitUntilKept(page);
+  expect(refused, 'the page itself does nothing that its policy refuses').toEqual([]);
+
+  // An inline script must not run: were it to, the policy would be no protection.
+  await page.evaluate(() => {
+    const script = document.createElement('script');
+    script.textContent = 'window.inlineScriptRan = true';
+    document.head.append(script);
+  });
+  expect(await page.evaluate(() => Reflect.get(window, 'inlineScriptRan'))).toBeUndefined();
+  await expect.poll(() => refused.length).toBeGreaterThan(0);
+});

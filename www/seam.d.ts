@@ -1,0 +1,923 @@
+/* tslint:disable */
+/* eslint-disable */
+
+export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
+export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
+export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";
+
+
+/**
+ * A problem and its cures.
+ */
+export interface ProblemView {
+    /**
+     * Stable code.
+     */
+    code: string;
+    /**
+     * In a sentence.
+     */
+    text: string;
+    /**
+     * What would remove it, computed.
+     */
+    cures: string[];
+}
+
+/**
+ * Head, phases and problems of the open formula.
+ */
+export interface FormulaView {
+    /**
+     * Names it; absent when no formula is open.
+     */
+    id?: string;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * How the product is used.
+     */
+    purpose: "leave-on" | "rinse-off";
+    /**
+     * Target pH as text.
+     */
+    targetPh: string;
+    /**
+     * The maker's notes.
+     */
+    notes: string;
+    /**
+     * Method, one step a line.
+     */
+    steps: string;
+    /**
+     * Whether the numbers are percent or grams.
+     */
+    writtenIn: "percent" | "grams";
+    /**
+     * Unit behind the typed numbers.
+     */
+    amountUnit: string;
+    /**
+     * Unit behind the masses.
+     */
+    massUnit: string;
+    /**
+     * Sum of the lines, in percent.
+     */
+    total: string;
+    /**
+     * Sum of the typed masses, in a formula written in grams.
+     */
+    totalTyped: string;
+    /**
+     * Sum of the weigh sheet.
+     */
+    totalMass: string;
+    /**
+     * Whether the amounts make a formula.
+     */
+    sound: boolean;
+    /**
+     * The phases.
+     */
+    phases: PhaseView[];
+    /**
+     * What keeps the amounts from being a formula.
+     */
+    problems: ProblemView[];
+}
+
+/**
+ * How keeping stands.
+ */
+export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
+
+/**
+ * Layers of the jar.
+ */
+export interface JarView {
+    /**
+     * The layers, top first.
+     */
+    layers: LayerView[];
+    /**
+     * The jar in a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * Constituents by key, most first.
+     */
+    order: string[];
+    /**
+     * Lines that could not be seen through.
+     */
+    unresolved: string[];
+    /**
+     * How dense the product is, as far as known.
+     */
+    density: string;
+}
+
+/**
+ * One act of the maker. Text fields carry what was typed, as it was typed.
+ */
+export type Command = { do: "new-formula"; writtenIn: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; writtenIn: "percent" | "grams" } | { do: "add-phase"; phaseKind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; phaseKind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; phaseKind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+
+/**
+ * One answer of a search.
+ */
+export interface MaterialHit {
+    /**
+     * The material.
+     */
+    id: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * INCI, class and phase in a few words.
+     */
+    about: string;
+    /**
+     * Whether it is the maker's own, a formula, or of the catalogue.
+     */
+    origin: Origin;
+}
+
+/**
+ * One constituent and where it comes from.
+ */
+export interface ConstituentView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its INCI name.
+     */
+    inci: string;
+    /**
+     * The layer it is drawn in.
+     */
+    layer: Layer;
+    /**
+     * Its percent, aligned.
+     */
+    percent: string;
+    /**
+     * Which line brings how much.
+     */
+    trail: TrailView[];
+}
+
+/**
+ * One constituent of a material.
+ */
+export interface BringsView {
+    /**
+     * INCI name.
+     */
+    inci: string;
+    /**
+     * Percent of the material.
+     */
+    percent: string;
+}
+
+/**
+ * One formula on the shelf.
+ */
+export interface ShelfCard {
+    /**
+     * Names it.
+     */
+    id: string;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * Lines, use and state in a few words.
+     */
+    about: string;
+    /**
+     * Whether its amounts make a formula.
+     */
+    sound: boolean;
+    /**
+     * Layers of its jar.
+     */
+    layers: LayerView[];
+}
+
+/**
+ * One known value of a material.
+ */
+export interface ValueView {
+    /**
+     * What it is.
+     */
+    label: string;
+    /**
+     * The value with its unit and conditions.
+     */
+    value: string;
+    /**
+     * Where it comes from.
+     */
+    source: string;
+    /**
+     * How sure: published, supplier-typical, memory.
+     */
+    basis: string;
+}
+
+/**
+ * One layer.
+ */
+export interface LayerView {
+    /**
+     * Which.
+     */
+    layer: Layer;
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Its percent.
+     */
+    percent: string;
+    /**
+     * Where it begins from the top, from 0 to 1 of the jar.
+     */
+    top: number;
+    /**
+     * How high it is, from 0 to 1 of the jar.
+     */
+    height: number;
+}
+
+/**
+ * One line.
+ */
+export interface LineView {
+    /**
+     * Names it.
+     */
+    id: number;
+    /**
+     * The material.
+     */
+    material: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * What a composite brings, in a few words.
+     */
+    brings: string;
+    /**
+     * What the field holds.
+     */
+    amount: string;
+    /**
+     * Whether it is the q.s. line.
+     */
+    quantumSatis: boolean;
+    /**
+     * Its percent, aligned.
+     */
+    percent: string;
+    /**
+     * Mass to weigh, aligned.
+     */
+    mass: string;
+    /**
+     * Name of the scale, where it is not the main one.
+     */
+    scale: string;
+    /**
+     * How far rounding moves the mass.
+     */
+    error: string;
+    /**
+     * Whether that is more than the maker accepts.
+     */
+    errorLarge: boolean;
+    /**
+     * The maker's note.
+     */
+    note: string;
+    /**
+     * What is wrong with the line.
+     */
+    problem: string;
+}
+
+/**
+ * One part of a composite.
+ */
+export interface PartView {
+    /**
+     * The material.
+     */
+    material: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * What the field holds.
+     */
+    amount: string;
+    /**
+     * Its percent.
+     */
+    percent: string;
+    /**
+     * Whether it is the q.s. part.
+     */
+    quantumSatis: boolean;
+}
+
+/**
+ * One phase.
+ */
+export interface PhaseView {
+    /**
+     * Names it.
+     */
+    id: number;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * What is done with it.
+     */
+    kind: PhaseKind;
+    /**
+     * What the temperature means here: `to` or `under`.
+     */
+    temperatureWord: string;
+    /**
+     * Temperature as text.
+     */
+    temperature: string;
+    /**
+     * Its share of the formula.
+     */
+    percent: string;
+    /**
+     * Its mass on the weigh sheet.
+     */
+    mass: string;
+    /**
+     * Its lines, in order.
+     */
+    lines: number[];
+}
+
+/**
+ * One record changed in two places.
+ */
+export interface ConflictView {
+    /**
+     * Key of the record.
+     */
+    key: string;
+    /**
+     * In a sentence.
+     */
+    text: string;
+}
+
+/**
+ * Settings of this device.
+ */
+export interface SettingsView {
+    /**
+     * `point`, `comma` or `browser`.
+     */
+    decimalMark: string;
+    /**
+     * Unit of mass.
+     */
+    massUnit: string;
+    /**
+     * Its symbol.
+     */
+    massSymbol: string;
+    /**
+     * Unit of volume.
+     */
+    volumeUnit: string;
+    /**
+     * Its symbol.
+     */
+    volumeSymbol: string;
+    /**
+     * Step of the main scale.
+     */
+    mainStep: string;
+    /**
+     * Whether there is a fine scale.
+     */
+    fineScale: boolean;
+    /**
+     * Step of the fine scale.
+     */
+    fineStep: string;
+    /**
+     * Mass under which the fine scale is used.
+     */
+    fineBelow: string;
+    /**
+     * Relative error a line may have.
+     */
+    tolerance: string;
+}
+
+/**
+ * Something the maker should hear once.
+ */
+export interface Notice {
+    /**
+     * Stable code.
+     */
+    code: string;
+    /**
+     * The sentence.
+     */
+    text: string;
+    /**
+     * Whether it can be taken back with undo.
+     */
+    undo: boolean;
+}
+
+/**
+ * The batch and how it was come by.
+ */
+export interface BatchView {
+    /**
+     * Which way counts.
+     */
+    way: "mass" | "containers" | "stock";
+    /**
+     * Batch mass asked for.
+     */
+    mass: string;
+    /**
+     * How many containers.
+     */
+    count: string;
+    /**
+     * What each holds.
+     */
+    volume: string;
+    /**
+     * Share left empty.
+     */
+    headspace: string;
+    /**
+     * Share lost.
+     */
+    loss: string;
+    /**
+     * Measured density; empty if it is estimated.
+     */
+    density: string;
+    /**
+     * The estimate, for the empty field.
+     */
+    densityEstimate: string;
+    /**
+     * What is left of materials.
+     */
+    stock: StockView[];
+    /**
+     * The batch the sheet makes.
+     */
+    batch: string;
+    /**
+     * How it was come by, a line each.
+     */
+    arithmetic: string[];
+    /**
+     * What the maker should know about it.
+     */
+    remarks: string[];
+    /**
+     * Why there is no batch or no sheet.
+     */
+    problem: string;
+    /**
+     * Whether there is a sheet.
+     */
+    hasSheet: boolean;
+    /**
+     * Smallest batch with every line within the tolerance, in a sentence.
+     */
+    smallest: string;
+    /**
+     * Lines whose rounding error is larger than the maker accepts, in a sentence.
+     */
+    warning: string;
+}
+
+/**
+ * The open material.
+ */
+export interface MaterialView {
+    /**
+     * The material; absent when none is open.
+     */
+    id?: string;
+    /**
+     * Whether the maker can change it.
+     */
+    own: boolean;
+    /**
+     * Whether it is made of others.
+     */
+    composite: boolean;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * Its INCI name, where it is simple.
+     */
+    inci: string;
+    /**
+     * What it is.
+     */
+    class?: Class;
+    /**
+     * What that is called.
+     */
+    classLabel: string;
+    /**
+     * Phase it usually goes into.
+     */
+    phaseKind?: PhaseKind;
+    /**
+     * What that is called.
+     */
+    phaseLabel: string;
+    /**
+     * Its density.
+     */
+    density: string;
+    /**
+     * The maker's note.
+     */
+    note: string;
+    /**
+     * Its parts.
+     */
+    parts: PartView[];
+    /**
+     * Sum of the parts.
+     */
+    partsTotal: string;
+    /**
+     * What is wrong with it.
+     */
+    problems: string[];
+    /**
+     * What it brings, most first.
+     */
+    constituents: BringsView[];
+    /**
+     * Known values, each with its source.
+     */
+    values: ValueView[];
+    /**
+     * Formulas that use it.
+     */
+    usedIn: string[];
+}
+
+/**
+ * The parts of the view that changed. A part that is absent stands as it was.
+ */
+export interface Update {
+    /**
+     * What became of the command.
+     */
+    answer?: Answer;
+    /**
+     * What is kept where.
+     */
+    status?: StatusView;
+    /**
+     * What can be undone.
+     */
+    history?: HistoryView;
+    /**
+     * Settings of this device.
+     */
+    settings?: SettingsView;
+    /**
+     * The shelf.
+     */
+    shelf?: ShelfView;
+    /**
+     * Head, phases and problems of the open formula.
+     */
+    formula?: FormulaView;
+    /**
+     * Lines of the open formula that changed; [`PhaseView::lines`] says where each stands.
+     */
+    lines?: LineView[];
+    /**
+     * Layers of the jar.
+     */
+    jar?: JarView;
+    /**
+     * Constituents that changed; [`JarView::order`] says which there are.
+     */
+    constituents?: ConstituentView[];
+    /**
+     * The batch and how it was come by.
+     */
+    batch?: BatchView;
+    /**
+     * The maker's own materials.
+     */
+    ownMaterials?: MaterialHit[];
+    /**
+     * The open material; `closed` when there is none.
+     */
+    material?: MaterialView;
+    /**
+     * What the maker should hear once.
+     */
+    notices?: Notice[];
+}
+
+/**
+ * The settings the page can change.
+ */
+export type SettingName = "decimal-mark" | "mass-unit" | "volume-unit" | "main-step" | "fine-scale" | "fine-step" | "fine-below" | "tolerance";
+
+/**
+ * The shelf.
+ */
+export interface ShelfView {
+    /**
+     * The formulas, last changed first.
+     */
+    cards: ShelfCard[];
+    /**
+     * The one that is open.
+     */
+    open?: string;
+}
+
+/**
+ * The texts of an own material.
+ */
+export type MaterialField = "name" | "inci" | "density" | "note";
+
+/**
+ * What a page says of itself when it opens a session.
+ */
+export interface Reader {
+    /**
+     * Decimal mark of the browser's language.
+     */
+    decimalMark: "point" | "comma";
+    /**
+     * Keep nothing: for a page that only shows.
+     */
+    keepNothing?: boolean;
+}
+
+/**
+ * What became of a command.
+ */
+export interface Answer {
+    /**
+     * The field the command came from.
+     */
+    field?: string;
+    /**
+     * Why its text was not understood; absent if it was. The last good value stays.
+     */
+    error?: string;
+    /**
+     * Stable code of the error.
+     */
+    code?: string;
+    /**
+     * What the command made, for the page to go to: a formula, line, phase or material.
+     */
+    made?: string;
+}
+
+/**
+ * What can be undone.
+ */
+export interface HistoryView {
+    /**
+     * Label of undo, if there is something to undo.
+     */
+    undo?: string;
+    /**
+     * Label of redo, if there is something to redo.
+     */
+    redo?: string;
+}
+
+/**
+ * What is kept where.
+ */
+export interface StatusView {
+    /**
+     * How it stands.
+     */
+    state: KeepState;
+    /**
+     * In a sentence.
+     */
+    text: string;
+    /**
+     * Records that were changed elsewhere too.
+     */
+    conflicts: ConflictView[];
+    /**
+     * Records that could not be read, and why.
+     */
+    unreadable: string[];
+}
+
+/**
+ * What is left of a material.
+ */
+export interface StockView {
+    /**
+     * The material.
+     */
+    material: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * How much is there.
+     */
+    available: string;
+    /**
+     * What the batch leaves of it, or why it does not count.
+     */
+    left: string;
+    /**
+     * Whether it sets the batch.
+     */
+    limiting: boolean;
+}
+
+/**
+ * What one line brings.
+ */
+export interface TrailView {
+    /**
+     * The line.
+     */
+    line: number;
+    /**
+     * Name of its material.
+     */
+    name: string;
+    /**
+     * What it brings, aligned.
+     */
+    percent: string;
+}
+
+/**
+ * Where a material comes from.
+ */
+export type Origin = "catalogue" | "own" | "formula";
+
+/**
+ * Which materials a search may return.
+ */
+export interface SearchFilter {
+    /**
+     * Only these classes; all when empty.
+     */
+    classes?: Class[];
+    /**
+     * Only these phases; all when empty.
+     */
+    phases?: PhaseKind[];
+}
+
+
+/**
+ * The session of one page.
+ */
+export class Stillroom {
+    free(): void;
+    [Symbol.dispose](): void;
+    /**
+     * Acts, and says what of the view changed.
+     *
+     * # Errors
+     * If `command` is not what its type says.
+     */
+    apply(command: Command): Update;
+    /**
+     * Whether something is still to be kept.
+     */
+    hasUnkept(): boolean;
+    /**
+     * Keeps what is not kept yet. To be called once a change is drawn.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    keep(): Update;
+    /**
+     * Opens the session, reading what this device keeps.
+     *
+     * # Errors
+     * If `reader` is not what its type says.
+     */
+    constructor(reader: Reader);
+    /**
+     * Materials that answer a query, best first.
+     *
+     * # Errors
+     * If `filter` is not what its type says.
+     */
+    search(query: string, filter: SearchFilter): MaterialHit[];
+    /**
+     * Everything there is to show.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    showEverything(): Update;
+}
+
+/**
+ * The version of this build.
+ */
+export function version(): string;
+
+export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembly.Module;
+
+export interface InitOutput {
+    readonly memory: WebAssembly.Memory;
+    readonly __wbg_stillroom_free: (a: number, b: number) => void;
+    readonly stillroom_apply: (a: number, b: number, c: any) => void;
+    readonly stillroom_hasUnkept: (a: number) => number;
+    readonly stillroom_keep: (a: number, b: number) => void;
+    readonly stillroom_open: (a: number, b: any) => void;
+    readonly stillroom_search: (a: number, b: number, c: number, d: number, e: any) => void;
+    readonly stillroom_showEverything: (a: number, b: number) => void;
+    readonly version: (a: number) => void;
+    readonly __wbindgen_export: (a: number, b: number) => number;
+    readonly __wbindgen_export2: (a: number, b: number, c: number, d: number) => number;
+    readonly __wbindgen_export3: (a: number, b: number, c: number) => void;
+    readonly __wbindgen_export4: (a: number) => void;
+    readonly __wbindgen_export5: () => number;
+    readonly __wbindgen_externrefs: WebAssembly.Table;
+    readonly __wbindgen_add_to_stack_pointer: (a: number) => number;
+    readonly __wbindgen_export6: (a: number) => void;
+    readonly __wbindgen_export7: (a: number, b: number) => void;
+    readonly __wbindgen_start: () => void;
+}
+
+export type SyncInitInput = BufferSource | WebAssembly.Module;
+
+/**
+ * Instantiates the given `module`, which can either be bytes or
+ * a precompiled `WebAssembly.Module`.
+ *
+ * @param {{ module: SyncInitInput }} module - Passing `SyncInitInput` directly is deprecated.
+ *
+ * @returns {InitOutput}
+ */
+export function initSync(module: { module: SyncInitInput } | SyncInitInput): InitOutput;
+
+/**
+ * If `module_or_path` is {RequestInfo} or {URL}, makes a request and
+ * for everything else, calls `WebAssembly.instantiate` directly.
+ *
+ * @param {{ module_or_path: InitInput | Promise<InitInput> }} module_or_path - Passing `InitInput` directly is deprecated.
+ *
+ * @returns {Promise<InitOutput>}
+ */
+export default function __wbg_init (module_or_path?: { module_or_path: InitInput | Promise<InitInput> } | InitInput | Promise<InitInput>): Promise<InitOutput>;
