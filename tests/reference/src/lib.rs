@@ -11,9 +11,12 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 pub mod arithmetic;
+pub mod catalogue_chemistry;
+pub mod catalogue_oils;
 
 /// Every module's sets, in the order they are printed.
-pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[arithmetic::evidence];
+pub const SETS: &[fn() -> Vec<EvidenceSet>] =
+    &[arithmetic::evidence, catalogue_oils::evidence, catalogue_chemistry::evidence];
 
 /// What a comparison with one set of outside values found.
 #[derive(Debug, Clone, PartialEq, Serialize)]
