@@ -6,7 +6,6 @@
 use crate::catalogue::class_words;
 use crate::fold::each_word;
 use std::borrow::Cow;
-use std::collections::BTreeMap;
 use stillroom_core::{Class, MaterialId, PhaseKind};
 
 /// What a text of a material is. The order is no rank; see [`Field::weight`].
@@ -105,7 +104,7 @@ struct Entry {
 /// assert_eq!(index.search("quinse", &Filter::default())[0].id, MaterialId::Own(1));
 /// assert!(index.search("quince", &Filter { classes: vec![Class::Oil], phases: vec![] }).is_empty());
 /// ```
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub struct MaterialIndex {
     entries: Vec<Entry>,
     by_name: Vec<u32>,
@@ -123,40 +122,66 @@ const INSIDE: u8 = 4;
 /// Longest word whose typing errors are forgiven.
 const LONGEST_FORGIVEN: usize = 30;
 
+/// Words as they are found, one after the other.
+#[derive(Default)]
+struct Found {
+    letters: Vec<char>,
+    /// Begin and end in `letters`, and where the word was found.
+    words: Vec<(usize, usize, Posting)>,
+}
+
+impl Found {
+    /// Adds the words of a text.
+    fn collect(&mut self, text: &str, field: Field, entry: u32, scratch: &mut Vec<char>) {
+        if field == Field::Cas {
+            // A registry number is one word with its hyphens.
+            let begin = self.letters.len();
+            self.letters.extend(text.chars());
+            self.words.push((begin, self.letters.len(), Posting { entry, field, place: ALONE }));
+            return;
+        }
+        let joins = matches!(field, Field::Name | Field::OtherName | Field::Inci);
+        let mut place = if text.chars().all(char::is_alphanumeric) { ALONE } else { OPENS };
+        let mut before = None;
+        each_word(text, scratch, |word| {
+            let begin = self.letters.len();
+            self.letters.extend_from_slice(word);
+            self.words.push((begin, self.letters.len(), Posting { entry, field, place }));
+            if let Some(before) = before.filter(|_| joins) {
+                // Two words written as one are found as well: `betaglucan`. They lie side by side already.
+                self.words.push((before, self.letters.len(), Posting { entry, field, place: INSIDE }));
+            }
+            before = Some(begin);
+            place = INSIDE;
+        });
+    }
+
+    /// Sorts the words and writes each distinct one once.
+    fn move_into(mut self, index: &mut MaterialIndex) {
+        let letters = &self.letters;
+        let word = |(begin, end, _): &(usize, usize, Posting)| letters.get(*begin..*end).unwrap_or_default();
+        self.words.sort_unstable_by(|a, b| word(a).cmp(word(b)));
+        let end = |length| u32::try_from(length).unwrap_or(u32::MAX);
+        for same in self.words.chunk_by(|a, b| word(a) == word(b)) {
+            index.letters.extend_from_slice(same.first().map_or(&[][..], word));
+            index.postings.extend(same.iter().map(|(.., posting)| *posting));
+            index.words.push((end(index.letters.len()), end(index.postings.len())));
+        }
+    }
+}
+
 impl MaterialIndex {
     /// Builds an index. Of two materials that answer a query equally well, the one put in first comes first: put the
     /// maker's own before the catalogue.
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
-        let mut entries = Vec::new();
-        let mut names = Vec::new();
-        let mut vocabulary: BTreeMap<Vec<char>, Vec<Posting>> = BTreeMap::new();
+        let mut index = Self::default();
+        let mut names: Vec<(Vec<char>, u32)> = Vec::new();
+        let mut found = Found::default();
         let mut scratch = Vec::new();
         for (place, material) in (0_u32..).zip(materials) {
-            let mut post = |word: &[char], field, place_in_text| {
-                let posting = Posting { entry: place, field, place: place_in_text };
-                vocabulary.entry(word.to_vec()).or_default().push(posting);
-            };
             let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];
             for (field, text) in material.texts.iter().chain(&class) {
-                if *field == Field::Cas {
-                    // A registry number is one word with its hyphens.
-                    post(&text.chars().collect::<Vec<_>>(), *field, ALONE);
-                    continue;
-                }
-                let alone = text.chars().all(char::is_alphanumeric);
-                let mut before: Vec<char> = Vec::new();
-                let mut place_in_text = if alone { ALONE } else { OPENS };
-                each_word(text, &mut scratch, |word| {
-                    post(word, *field, place_in_text);
-                    if matches!(field, Field::Name | Field::OtherName | Field::Inci) && !before.is_empty() {
-                        // Two words written as one are found as well: `betaglucan`.
-                        before.extend_from_slice(word);
-                        post(&before, *field, INSIDE);
-                    }
-                    place_in_text = INSIDE;
-                    before.clear();
-                    before.extend_from_slice(word);
-                });
+                found.collect(text, *field, place, &mut scratch);
             }
             let name = material.texts.iter().find(|(field, _)| *field == Field::Name);
             let mut sorted_by = Vec::new();
@@ -164,18 +189,12 @@ impl MaterialIndex {
                 sorted_by.extend_from_slice(word);
                 sorted_by.push(' ');
             });
-            entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
             names.push((sorted_by, place));
+            index.entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
         }
         names.sort();
-        let by_name: Vec<u32> = names.into_iter().map(|(_, place)| place).collect();
-        let mut index = Self { entries, by_name, letters: Vec::new(), words: Vec::new(), postings: Vec::new() };
-        for (word, postings) in vocabulary {
-            index.letters.extend(word);
-            index.postings.extend(postings);
-            let end = |length| u32::try_from(length).unwrap_or(u32::MAX);
-            index.words.push((end(index.letters.len()), end(index.postings.len())));
-        }
+        index.by_name = names.into_iter().map(|(_, place)| place).collect();
+        found.move_into(&mut index);
         index
     }
 
