@@ -256,11 +256,18 @@ impl MaterialIndex {
 
     /// Raises `best` of every entry that `word` is found in. Returns whether it was found anywhere.
     fn score(&self, word: &[char], forgive: bool, best: &mut [u32], mut fields: Option<&mut Vec<Field>>) -> bool {
+        let one = singular(word);
         let mut found = false;
         let (mut letters_from, mut postings_from) = (0, 0);
         for (letters_to, postings_to) in &self.words {
             let known = self.letters.get(letters_from as usize..*letters_to as usize).unwrap_or_default();
-            let quality = if forgive { forgiven(word, known) } else { strict(word, known) };
+            let quality = if forgive {
+                forgiven(word, known)
+            } else if known == one && one.len() < word.len() {
+                95
+            } else {
+                strict(word, known)
+            };
             if quality > 0 {
                 let postings = self.postings.get(postings_from as usize..*postings_to as usize);
                 for posting in postings.unwrap_or_default() {
@@ -301,6 +308,16 @@ fn query_words(query: &str) -> Vec<Vec<char>> {
     // A pasted page is no query: what follows the twelfth word does not matter.
     words.truncate(12);
     words
+}
+
+/// The word without the ending of a plural: `oils` is `oil`, `waxes` is `wax`. Itself if it is short or no plural.
+fn singular(word: &[char]) -> &[char] {
+    match word {
+        [stem @ .., 'x' | 's' | 'h', 'e', 's'] if stem.len() > 1 => &word[..word.len() - 2],
+        [.., 's', 's'] | [] => word,
+        [stem @ .., 's'] if stem.len() > 2 => stem,
+        _ => word,
+    }
 }
 
 /// How well `word` is found in `known` without forgiving anything; 0 for not at all.
@@ -388,6 +405,15 @@ mod tests {
         assert_eq!(edits("glyccerin", "glycerin").0, 1);
         assert_eq!(edits("glycrein", "glycerin").0, 1);
         assert_eq!(edits("glicer", "glycerin").1, 1, "a start with one wrong letter");
+    }
+
+    #[test]
+    fn a_plural_finds_the_singular() {
+        for (many, one) in [("oils", "oil"), ("waxes", "wax"), ("gas", "gas"), ("glass", "glass"), ("s", "s"), ("", "")]
+        {
+            let letters: Vec<char> = many.chars().collect();
+            assert_eq!(singular(&letters), one.chars().collect::<Vec<_>>());
+        }
     }
 
     #[test]
