@@ -47,7 +47,9 @@ fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
         values: tables.properties.iter().map(|row| value(tables, row)).collect::<Result<_, _>>()?,
     };
     stored.values.extend(joined::values(tables)?);
-    // In order of subject and property the numbers repeat, and repetition compresses.
+    // Looked up by number; and in order the numbers grow by one and repeat, which compresses.
+    stored.constituents.sort_by_key(|constituent| constituent.number);
+    stored.materials.sort_by_key(|material| material.number);
     stored.values.sort_by_key(|value| (value.subject, value.property));
     Ok(stored)
 }
