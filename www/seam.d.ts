@@ -124,7 +124,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; writtenIn: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; writtenIn: "percent" | "grams" } | { do: "add-phase"; phaseKind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; phaseKind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; phaseKind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -881,22 +881,21 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
-    readonly stillroom_apply: (a: number, b: number, c: any) => void;
+    readonly stillroom_apply: (a: number, b: any) => [number, number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
-    readonly stillroom_keep: (a: number, b: number) => void;
-    readonly stillroom_open: (a: number, b: any) => void;
-    readonly stillroom_search: (a: number, b: number, c: number, d: number, e: any) => void;
-    readonly stillroom_showEverything: (a: number, b: number) => void;
-    readonly version: (a: number) => void;
-    readonly __wbindgen_export: (a: number, b: number) => number;
-    readonly __wbindgen_export2: (a: number, b: number, c: number, d: number) => number;
-    readonly __wbindgen_export3: (a: number, b: number, c: number) => void;
-    readonly __wbindgen_export4: (a: number) => void;
-    readonly __wbindgen_export5: () => number;
+    readonly stillroom_keep: (a: number) => [number, number, number];
+    readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
+    readonly stillroom_showEverything: (a: number) => [number, number, number];
+    readonly version: () => [number, number];
+    readonly __wbindgen_malloc: (a: number, b: number) => number;
+    readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
+    readonly __wbindgen_free: (a: number, b: number, c: number) => void;
+    readonly __wbindgen_exn_store: (a: number) => void;
+    readonly __externref_table_alloc: () => number;
     readonly __wbindgen_externrefs: WebAssembly.Table;
-    readonly __wbindgen_add_to_stack_pointer: (a: number) => number;
-    readonly __wbindgen_export6: (a: number) => void;
-    readonly __wbindgen_export7: (a: number, b: number) => void;
+    readonly __externref_table_dealloc: (a: number) => void;
+    readonly __externref_drop_slice: (a: number, b: number) => void;
     readonly __wbindgen_start: () => void;
 }
 

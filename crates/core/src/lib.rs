@@ -16,8 +16,10 @@
 pub mod apportion;
 pub mod arithmetic;
 pub mod balance;
+pub mod chemistry;
 pub mod composition;
 pub mod evaluation;
+pub mod extract;
 pub mod formula;
 pub mod material;
 pub mod number;

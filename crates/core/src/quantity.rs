@@ -6,7 +6,8 @@
 use core::fmt;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
-use serde::{Deserialize, Serialize};
+use serde::de::{Error as _, Visitor};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// Why a number is not a quantity.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -39,12 +40,38 @@ impl QuantityError {
     }
 }
 
+/// Reads a decimal from text, exactly or not at all: no binary fraction crosses a seam or a record.
+struct ExactText;
+
+impl Visitor<'_> for ExactText {
+    type Value = Decimal;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a decimal number as text")
+    }
+
+    fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<Decimal, E> {
+        Decimal::from_str_exact(text).map_err(E::custom)
+    }
+}
+
 macro_rules! quantity {
     ($(#[$about:meta])* $name:ident, $unit:literal, $minimum:expr, $maximum:expr) => {
         $(#[$about])*
-        #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-        #[serde(try_from = "Decimal", into = "Decimal")]
+        #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
         pub struct $name(Decimal);
+
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.collect_str(&self.0)
+            }
+        }
+
+        impl<'de> Deserialize<'de> for $name {
+            fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                Self::new(deserializer.deserialize_str(ExactText)?).map_err(D::Error::custom)
+            }
+        }
 
         impl $name {
             /// Unit the value is in.
@@ -201,9 +228,22 @@ impl Grams {
     }
 }
 
+mod exact_text {
+    use super::{Decimal, Deserializer, ExactText, Serializer};
+
+    pub(super) fn serialize<S: Serializer>(value: &Decimal, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(value)
+    }
+
+    pub(super) fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Decimal, D::Error> {
+        deserializer.deserialize_str(ExactText)
+    }
+}
+
 /// An amount of money in one currency. Two currencies never add up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub struct Money {
+    #[serde(with = "exact_text")]
     amount: Decimal,
     currency: Currency,
 }

@@ -1,346 +1,351 @@
 //! What the page can ask for.
 
 use crate::settings::SettingName;
+use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use tsify::Tsify;
+use wasm_bindgen::prelude::*;
 
-/// One act of the maker. Text fields carry what was typed, as it was typed.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, Tsify)]
-#[serde(tag = "do", rename_all = "kebab-case", rename_all_fields = "camelCase")]
-pub enum Command {
+/// Declares [`Command`] once: its variants, their type on the page's side and how they are read from it. Reading goes
+/// field by field, since a derived reader of a tagged enum would weigh more than the rest of the session.
+macro_rules! commands {
+    ($(
+        $(#[$about:meta])*
+        $name:literal $variant:ident { $( $(#[$field_about:meta])* $field:ident: $type:ty as $shown:literal, )* },
+    )*) => {
+        /// One act of the maker. Text fields carry what was typed, as it was typed.
+        #[derive(Debug, Clone, PartialEq, Eq, Tsify)]
+        #[serde(tag = "do")]
+        pub enum Command {
+            $(
+                $(#[$about])*
+                #[serde(rename = $name)]
+                $variant { $( $(#[$field_about])* #[tsify(type = $shown)] $field: $type, )* },
+            )*
+        }
+
+        impl Command {
+            /// Reads a command from the page.
+            ///
+            /// # Errors
+            /// If it is none, or a field is not what its type says.
+            pub fn from_page(page: &JsValue) -> Result<Self, serde_wasm_bindgen::Error> {
+                let name: String = field_of(page, "do")?;
+                match name.as_str() {
+                    $( $name => Ok(Self::$variant { $( $field: field_of(page, stringify!($field))?, )* }), )*
+                    _ => Err(serde_wasm_bindgen::Error::new("no such command")),
+                }
+            }
+        }
+    };
+}
+
+/// Reads one field of an object.
+fn field_of<T: DeserializeOwned>(page: &JsValue, name: &str) -> Result<T, serde_wasm_bindgen::Error> {
+    let value = js_sys::Reflect::get(page, &JsValue::from_str(name))?;
+    serde_wasm_bindgen::from_value(value)
+}
+
+commands! {
     /// Put an empty formula on the shelf and open it.
-    NewFormula {
+    "new-formula" NewFormula {
         /// Whether its numbers will be grams of an old batch.
-        #[tsify(type = "\"percent\" | \"grams\"")]
-        written_in: WrittenIn,
+        basis: WrittenIn as "\"percent\" | \"grams\"",
     },
     /// Open a formula.
-    OpenFormula {
+    "open-formula" OpenFormula {
         /// Which.
-        #[tsify(type = "string")]
-        formula: FormulaId,
+        formula: FormulaId as "string",
     },
     /// Put a copy of a formula on the shelf and open it.
-    DuplicateFormula {
+    "duplicate-formula" DuplicateFormula {
         /// Which.
-        #[tsify(type = "string")]
-        formula: FormulaId,
+        formula: FormulaId as "string",
     },
     /// Give a formula another name.
-    RenameFormula {
+    "rename-formula" RenameFormula {
         /// Which.
-        #[tsify(type = "string")]
-        formula: FormulaId,
+        formula: FormulaId as "string",
         /// Its name.
-        name: String,
+        name: String as "string",
     },
     /// Take a formula off the shelf.
-    DeleteFormula {
+    "delete-formula" DeleteFormula {
         /// Which.
-        #[tsify(type = "string")]
-        formula: FormulaId,
+        formula: FormulaId as "string",
     },
     /// Put the invented example back on the shelf.
-    RestoreExample,
+    "restore-example" RestoreExample {},
 
     /// Look at the shelf, or away from it: it is worked out only while somebody looks.
-    LookAtShelf {
+    "look-at-shelf" LookAtShelf {
         /// Whether the page shows it.
-        looking: bool,
+        looking: bool as "boolean",
     },
 
     /// Take back the last change.
-    Undo,
+    "undo" Undo {},
     /// Make the change that was taken back.
-    Redo,
+    "redo" Redo {},
 
     /// Say how the product is used.
-    SetPurpose {
+    "set-purpose" SetPurpose {
         /// How.
-        #[tsify(type = "\"leave-on\" | \"rinse-off\"")]
-        purpose: Purpose,
+        purpose: Purpose as "\"leave-on\" | \"rinse-off\"",
     },
     /// Say which pH is aimed at or was measured.
-    SetTargetPh {
+    "set-target-ph" SetTargetPh {
         /// As typed; empty for none.
-        text: String,
+        text: String as "string",
     },
     /// Note something about the formula.
-    SetNotes {
+    "set-notes" SetNotes {
         /// The notes.
-        text: String,
+        text: String as "string",
     },
     /// Write the method.
-    SetSteps {
+    "set-steps" SetSteps {
         /// One step a line.
-        text: String,
+        text: String as "string",
     },
     /// Turn percent into grams of the batch, or grams into percent.
-    WriteIn {
+    "write-in" WriteIn {
         /// Which.
-        #[tsify(type = "\"percent\" | \"grams\"")]
-        written_in: WrittenIn,
+        basis: WrittenIn as "\"percent\" | \"grams\"",
     },
     /// Append a phase.
-    AddPhase {
+    "add-phase" AddPhase {
         /// What is done with it.
-        #[tsify(type = "PhaseKind")]
-        phase_kind: PhaseKind,
+        kind: PhaseKind as "PhaseKind",
     },
     /// Give a phase another name.
-    RenamePhase {
+    "rename-phase" RenamePhase {
         /// Which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// Its name.
-        name: String,
+        name: String as "string",
     },
     /// Say what is done with a phase.
-    SetPhaseKind {
+    "set-phase-kind" SetPhaseKind {
         /// Which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// What.
-        #[tsify(type = "PhaseKind")]
-        phase_kind: PhaseKind,
+        kind: PhaseKind as "PhaseKind",
     },
     /// Say to which temperature a phase is brought.
-    SetPhaseTemperature {
+    "set-phase-temperature" SetPhaseTemperature {
         /// Which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// As typed; empty for none.
-        text: String,
+        text: String as "string",
     },
     /// Move a phase.
-    MovePhase {
+    "move-phase" MovePhase {
         /// Which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// Its new position.
-        position: usize,
+        position: usize as "number",
     },
     /// Take a phase and its lines out.
-    RemovePhase {
+    "remove-phase" RemovePhase {
         /// Which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
     },
     /// Append a line to a phase.
-    AddLine {
+    "add-line" AddLine {
         /// To which.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// What is weighed.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
     /// Say how much of a line's material goes in: a percent, grams in an old batch, or `q.s.`.
-    SetAmount {
+    "set-amount" SetAmount {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Make a line the q.s. line; the line that was it keeps its percent.
-    SetQuantumSatis {
+    "set-quantum-satis" SetQuantumSatis {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
     },
     /// Note something beside a line.
-    SetLineNote {
+    "set-line-note" SetLineNote {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
         /// The note.
-        text: String,
+        text: String as "string",
     },
     /// Weigh another material in a line.
-    ReplaceMaterial {
+    "replace-material" ReplaceMaterial {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
         /// What is weighed instead.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
     /// Move a line to a position in a phase.
-    MoveLine {
+    "move-line" MoveLine {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
         /// Into which phase.
-        #[tsify(type = "number")]
-        phase: PhaseId,
+        phase: PhaseId as "number",
         /// At which position.
-        position: usize,
+        position: usize as "number",
     },
     /// Move a line one place up or down, across phases too.
-    StepLine {
+    "step-line" StepLine {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
         /// Down rather than up.
-        down: bool,
+        down: bool as "boolean",
     },
     /// Take a line out.
-    RemoveLine {
+    "remove-line" RemoveLine {
         /// Which line.
-        #[tsify(type = "number")]
-        line: LineId,
+        line: LineId as "number",
     },
     /// Apply a computed cure.
-    ApplyCure {
+    "apply-cure" ApplyCure {
         /// Code of the problem, as a check that it still stands.
-        code: String,
+        code: String as "string",
         /// Position of the problem.
-        problem: usize,
+        problem: usize as "number",
         /// Position of the cure.
-        cure: usize,
+        cure: usize as "number",
     },
 
     /// Choose how the batch is asked for.
-    SetBatchWay {
+    "set-batch-way" SetBatchWay {
         /// Which way.
-        #[tsify(type = "\"mass\" | \"containers\" | \"stock\"")]
-        way: BatchWay,
+        way: BatchWay as "\"mass\" | \"containers\" | \"stock\"",
     },
     /// Ask for a batch by mass.
-    SetBatchMass {
+    "set-batch-mass" SetBatchMass {
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Say how many containers.
-    SetContainerCount {
+    "set-container-count" SetContainerCount {
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Say what a container holds.
-    SetContainerVolume {
+    "set-container-volume" SetContainerVolume {
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Say how much of a container stays empty.
-    SetHeadspace {
+    "set-headspace" SetHeadspace {
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Say how much of the batch is lost.
-    SetLoss {
+    "set-loss" SetLoss {
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Give the measured density of the product.
-    SetDensity {
+    "set-density" SetDensity {
         /// As typed; empty to estimate it.
-        text: String,
+        text: String as "string",
     },
     /// Say how much of a material is left.
-    SetStock {
+    "set-stock" SetStock {
         /// Which material.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Leave a material out of what is at hand.
-    RemoveStock {
+    "remove-stock" RemoveStock {
         /// Which material.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
 
     /// Change a setting of this device.
-    SetSetting {
+    "set-setting" SetSetting {
         /// Which.
-        name: SettingName,
+        name: SettingName as "SettingName",
         /// As typed or chosen.
-        text: String,
+        text: String as "string",
     },
 
     /// Describe a material of one's own and open it.
-    NewMaterial {
+    "new-material" NewMaterial {
         /// Whether it is made of others.
-        composite: bool,
+        composite: bool as "boolean",
         /// Its name.
-        name: String,
+        name: String as "string",
     },
     /// Describe an own material from a catalogue composite, to change it.
-    CopyMaterial {
+    "copy-material" CopyMaterial {
         /// Which.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
     /// Open a material's card.
-    OpenMaterial {
+    "open-material" OpenMaterial {
         /// Which.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
     /// Close the card.
-    CloseMaterial,
+    "close-material" CloseMaterial {},
     /// Change a text of the open material.
-    SetMaterialText {
+    "set-material-text" SetMaterialText {
         /// Which text.
-        field: MaterialField,
+        field: MaterialField as "MaterialField",
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Say what the open material is.
-    SetMaterialClass {
+    "set-material-class" SetMaterialClass {
         /// What.
-        #[tsify(type = "Class")]
-        class: Class,
+        class: Class as "Class",
     },
     /// Say which phase the open material usually goes into.
-    SetMaterialPhase {
+    "set-material-phase" SetMaterialPhase {
         /// Which.
-        #[tsify(type = "PhaseKind")]
-        phase_kind: PhaseKind,
+        kind: PhaseKind as "PhaseKind",
     },
     /// Put a part into the open composite.
-    AddPart {
+    "add-part" AddPart {
         /// Which material.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
     /// Say how much of a part goes in.
-    SetPartAmount {
+    "set-part-amount" SetPartAmount {
         /// Position of the part.
-        part: usize,
+        part: usize as "number",
         /// As typed.
-        text: String,
+        text: String as "string",
     },
     /// Take a part out of the open composite.
-    RemovePart {
+    "remove-part" RemovePart {
         /// Position of the part.
-        part: usize,
+        part: usize as "number",
     },
     /// Delete the open material.
-    DeleteMaterial {
+    "delete-material" DeleteMaterial {
         /// Which.
-        #[tsify(type = "string")]
-        material: MaterialId,
+        material: MaterialId as "string",
     },
 
     /// Another page of this browser changed a record.
-    ChangedElsewhere {
+    "changed-elsewhere" ChangedElsewhere {
         /// Key of the record.
-        key: String,
+        key: String as "string",
     },
     /// Of two versions of the same record, take the one written elsewhere.
-    TakeTheirs {
+    "take-theirs" TakeTheirs {
         /// Key of the record.
-        key: String,
+        key: String as "string",
     },
     /// Of two versions of the same record, keep both: this one becomes a copy.
-    KeepBoth {
+    "keep-both" KeepBoth {
         /// Key of the record.
-        key: String,
+        key: String as "string",
     },
 }
 
@@ -359,7 +364,7 @@ pub enum MaterialField {
 }
 
 /// [`PhaseKind`] and [`Class`] as the page writes them.
-#[wasm_bindgen::prelude::wasm_bindgen(typescript_custom_section)]
+#[wasm_bindgen(typescript_custom_section)]
 const SHARED_NAMES: &str = r#"
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";

@@ -54,7 +54,7 @@ pub(crate) fn cut_text(text: &str) -> String {
 impl Session {
     pub(crate) fn act_on_shelf(&mut self, command: Command) -> Answer {
         match command {
-            Command::NewFormula { written_in } => {
+            Command::NewFormula { basis: written_in } => {
                 let mut formula = Formula::with_name(sentences::name_of_new_formula(written_in));
                 formula.written_in = written_in;
                 for (kind, temperature) in [
@@ -96,7 +96,7 @@ impl Session {
                 self.notice("formula.deleted", sentences::deleted(&name), true);
                 Answer::default()
             }
-            Command::RestoreExample => {
+            Command::RestoreExample {} => {
                 self.put_example();
                 self.open.map_or_else(Answer::default, |id| made(&id))
             }
@@ -125,7 +125,7 @@ impl Session {
                 let steps = cut_text(&text).lines().map(str::to_owned).collect();
                 self.change_formula("formula.steps", Some("formula.steps"), |formula| formula.steps = steps);
             }
-            Command::WriteIn { written_in } => self.write_in(written_in),
+            Command::WriteIn { basis: written_in } => self.write_in(written_in),
             Command::ApplyCure { code, problem, cure } => self.apply_cure(&code, problem, cure),
             Command::SetAmount { line, text } => return self.set_amount(line, &text),
             Command::SetQuantumSatis { line } => self.set_quantum_satis(line),
@@ -151,7 +151,7 @@ impl Session {
 
     fn act_on_phase(&mut self, command: Command) -> Answer {
         match command {
-            Command::AddPhase { phase_kind } => {
+            Command::AddPhase { kind: phase_kind } => {
                 if self.formula().is_some_and(|formula| formula.phases.len() >= MOST_PHASES) {
                     self.notice("phase.too-many", sentences::too_many_phases(MOST_PHASES), false);
                     return Answer::default();
@@ -170,7 +170,7 @@ impl Session {
                     }
                 });
             }
-            Command::SetPhaseKind { phase, phase_kind } => self.change_formula("phase.kind", None, |formula| {
+            Command::SetPhaseKind { phase, kind: phase_kind } => self.change_formula("phase.kind", None, |formula| {
                 if let Some(phase) = formula.phase_mut(phase) {
                     // A name the maker did not choose follows the kind.
                     if phase.name == sentences::phase_name(phase.kind) {

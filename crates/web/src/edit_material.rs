@@ -26,7 +26,7 @@ impl Session {
                 self.open_material = self.materials.material(material).map(|material| material.id);
                 Answer::default()
             }
-            Command::CloseMaterial => {
+            Command::CloseMaterial {} => {
                 self.open_material = None;
                 Answer::default()
             }
@@ -40,7 +40,7 @@ impl Session {
                 });
                 Answer::default()
             }
-            Command::SetMaterialPhase { phase_kind } => {
+            Command::SetMaterialPhase { kind: phase_kind } => {
                 self.change_own("material.phase", None, |own| own.material.usual_phase = phase_kind);
                 Answer::default()
             }

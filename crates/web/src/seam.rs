@@ -72,7 +72,7 @@ impl Stillroom {
     /// # Errors
     /// If `command` is not what its type says.
     pub fn apply(&mut self, command: Ts<Command>) -> Result<Ts<Update>, JsError> {
-        let command = command.to_rust()?;
+        let command = Command::from_page(&command.js_value())?;
         Ok(self.session.apply(command).into_ts()?)
     }
 

@@ -106,12 +106,9 @@ impl Session {
     }
 
     fn read_everything(&mut self) {
-        let keys = match self.store.keys() {
-            Ok(keys) => keys,
-            Err(_) => {
-                self.keep_state = KeepState::Blocked;
-                return;
-            }
+        let Ok(keys) = self.store.keys() else {
+            self.keep_state = KeepState::Blocked;
+            return;
         };
         for key in keys {
             if key == SETTINGS_KEY || key.starts_with(FORMULA_KEY) || key.starts_with(MATERIAL_KEY) {
@@ -122,10 +119,7 @@ impl Session {
 
     /// Reads the record under a key into the session. One that cannot be read is reported and left alone.
     fn read_record(&mut self, key: &str) {
-        let text = match self.store.get(key) {
-            Ok(Some(text)) => text,
-            Ok(None) | Err(_) => return,
-        };
+        let Ok(Some(text)) = self.store.get(key) else { return };
         let slot = if key == SETTINGS_KEY {
             self.decode::<SettingsRecord>(key, &text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
@@ -177,8 +171,8 @@ impl Session {
 
     fn act(&mut self, command: Command) -> Answer {
         match command {
-            Command::Undo => self.undo(),
-            Command::Redo => self.redo(),
+            Command::Undo {} => self.undo(),
+            Command::Redo {} => self.redo(),
             Command::LookAtShelf { looking } => {
                 self.looking_at_shelf = looking;
                 Answer::default()
@@ -199,7 +193,7 @@ impl Session {
             Command::NewMaterial { .. }
             | Command::CopyMaterial { .. }
             | Command::OpenMaterial { .. }
-            | Command::CloseMaterial
+            | Command::CloseMaterial {}
             | Command::SetMaterialText { .. }
             | Command::SetMaterialClass { .. }
             | Command::SetMaterialPhase { .. }
@@ -212,7 +206,7 @@ impl Session {
             | Command::DuplicateFormula { .. }
             | Command::RenameFormula { .. }
             | Command::DeleteFormula { .. }
-            | Command::RestoreExample => self.act_on_shelf(command),
+            | Command::RestoreExample {} => self.act_on_shelf(command),
             other => self.act_on_formula(other),
         }
     }
@@ -335,15 +329,12 @@ impl Session {
                 }
                 let used = self.formula_uses.get(&id.0).is_some_and(|uses| *uses > 0);
                 self.materials.set_formula(id, record.as_ref().map(|record| &record.formula));
-                match record {
-                    Some(record) => {
-                        self.count_uses(record.formula.lines().map(|line| line.material), true);
-                        self.shelf.insert(id, record);
-                    }
-                    None => {
-                        self.shelf.remove(&id);
-                        self.cards.remove(&id);
-                    }
+                if let Some(record) = record {
+                    self.count_uses(record.formula.lines().map(|line| line.material), true);
+                    self.shelf.insert(id, record);
+                } else {
+                    self.shelf.remove(&id);
+                    self.cards.remove(&id);
                 }
                 if used {
                     self.forget_makeups();
@@ -459,15 +450,12 @@ impl Session {
                 record::write(&record).ok()
             })
         };
-        match text {
-            Some(text) => {
-                self.store.set(key, &text)?;
-                self.revisions.insert(key.to_owned(), revision);
-            }
-            None => {
-                self.store.remove(key)?;
-                self.revisions.remove(key);
-            }
+        if let Some(text) = text {
+            self.store.set(key, &text)?;
+            self.revisions.insert(key.to_owned(), revision);
+        } else {
+            self.store.remove(key)?;
+            self.revisions.remove(key);
         }
         Ok(true)
     }

@@ -1,0 +1,119 @@
+// @ts-check
+
+// Making and changing elements. Text only ever goes in as text.
+
+/**
+ * What an element is made with: `class`, `data-*`, `aria-*` and other attributes; `on…` are listeners.
+ * @typedef {Record<string, string | number | boolean | undefined | ((event: any) => void)>} Properties
+ */
+
+/**
+ * Makes an element.
+ * @template {keyof HTMLElementTagNameMap} Tag
+ * @param {Tag} tag
+ * @param {Properties} [properties]
+ * @param {...(Node | string | undefined)} children
+ * @returns {HTMLElementTagNameMap[Tag]}
+ */
+export function make(tag, properties = {}, ...children) {
+  const element = document.createElement(tag);
+  dress(element, properties);
+  element.append(...children.filter((child) => child !== undefined));
+  return element;
+}
+
+/**
+ * Makes an element of a drawing.
+ * @template {keyof SVGElementTagNameMap} Tag
+ * @param {Tag} tag
+ * @param {Properties} [properties]
+ * @param {...Node} children
+ * @returns {SVGElementTagNameMap[Tag]}
+ */
+export function draw(tag, properties = {}, ...children) {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', tag);
+  dress(element, properties);
+  element.append(...children);
+  return element;
+}
+
+/**
+ * @param {Element} element
+ * @param {Properties} properties
+ */
+function dress(element, properties) {
+  for (const [name, value] of Object.entries(properties)) {
+    if (typeof value === 'function') {
+      element.addEventListener(name.slice(2), value);
+    } else if (value === true) {
+      element.setAttribute(name, '');
+    } else if (value !== undefined && value !== false) {
+      element.setAttribute(name, String(value));
+    }
+  }
+}
+
+/**
+ * Makes a button.
+ * @param {string} label
+ * @param {(event: MouseEvent) => void} act
+ * @param {Properties} [properties]
+ */
+export function button(label, act, properties = {}) {
+  return make('button', { type: 'button', onclick: act, ...properties }, label);
+}
+
+/**
+ * Puts a text into an element if it is another one. A number that changes is seen to change.
+ * @param {Element} element
+ * @param {string} text
+ * @param {boolean} [seen]
+ */
+export function setText(element, text, seen = false) {
+  if (element.textContent === text) return;
+  const before = element.textContent;
+  element.textContent = text;
+  if (seen && before && !calm.matches && element instanceof HTMLElement) {
+    element.animate([{ backgroundColor: 'var(--changed)' }, { backgroundColor: 'transparent' }], { duration: 700, easing: 'ease-out' });
+  }
+}
+
+const calm = matchMedia('(prefers-reduced-motion: reduce)');
+
+/**
+ * Puts elements into a parent in an order, moving as few as it can: an element that stands right keeps its focus.
+ * @param {Element} parent
+ * @param {Iterable<Element>} children
+ */
+export function arrange(parent, children) {
+  /** @type {ChildNode | null} */
+  let next = parent.firstChild;
+  for (const child of children) {
+    if (child === next) {
+      next = next.nextSibling;
+    } else {
+      parent.insertBefore(child, next);
+    }
+  }
+  while (next) {
+    const after = next.nextSibling;
+    next.remove();
+    next = after;
+  }
+}
+
+/**
+ * @param {Element} element
+ * @param {boolean} shown
+ */
+export function show(element, shown) {
+  element.toggleAttribute('hidden', !shown);
+}
+
+let lastNumber = 0;
+
+/** An id nothing else on the page has. */
+export function freshId() {
+  lastNumber += 1;
+  return `e${lastNumber}`;
+}

@@ -1,0 +1,129 @@
+// @ts-check
+
+// The page's side of the seam: sends commands, hands out updates, and has what changed kept once it is drawn.
+
+import open, { Stillroom } from './seam/stillroom.js';
+
+/** @typedef {import('./seam/stillroom.js').Command} Command */
+/** @typedef {import('./seam/stillroom.js').Update} Update */
+/** @typedef {import('./seam/stillroom.js').SearchFilter} SearchFilter */
+
+/** Milliseconds after which what changed is kept even if the page is never idle. */
+const KEEP_WITHIN = 150;
+
+export class Session {
+  /** @type {Stillroom} */
+  #seam;
+  /** @type {((update: Update) => void)[]} */
+  #listeners = [];
+  /** @type {(problem: unknown) => void} */
+  #onBroken;
+  #keepAsked = false;
+  #broken = false;
+
+  /**
+   * @param {Stillroom} seam
+   * @param {(problem: unknown) => void} onBroken called once if the seam itself fails, which no input should bring about
+   */
+  constructor(seam, onBroken) {
+    this.#seam = seam;
+    this.#onBroken = onBroken;
+    addEventListener('pagehide', () => this.#keep());
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'hidden') this.#keep();
+    });
+    addEventListener('storage', (event) => {
+      if (event.key) this.send({ do: 'changed-elsewhere', key: event.key });
+    });
+  }
+
+  /**
+   * Opens the session on this device.
+   * @param {(problem: unknown) => void} onBroken
+   */
+  static async open(onBroken) {
+    await open();
+    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }), onBroken);
+  }
+
+  /** @param {(update: Update) => void} listener */
+  listen(listener) {
+    this.#listeners.push(listener);
+  }
+
+  /**
+   * Acts, and hands out what changed.
+   * @param {Command} command
+   * @returns {Update}
+   */
+  send(command) {
+    return this.#hand(() => this.#seam.apply(command));
+  }
+
+  /** Hands out everything there is to show. */
+  showEverything() {
+    return this.#hand(() => this.#seam.showEverything());
+  }
+
+  /**
+   * Materials that answer a query, best first.
+   * @param {string} query
+   * @param {Partial<SearchFilter>} [filter]
+   */
+  search(query, { classes = [], phases = [] } = {}) {
+    return this.#try(() => this.#seam.search(query, { classes, phases })) ?? [];
+  }
+
+  /**
+   * @param {() => Update} ask
+   * @returns {Update}
+   */
+  #hand(ask) {
+    const update = this.#try(ask);
+    if (!update) return {};
+    for (const listener of this.#listeners) listener(update);
+    this.#askToKeep();
+    return update;
+  }
+
+  #askToKeep() {
+    if (this.#keepAsked || this.#broken || !this.#seam.hasUnkept()) return;
+    this.#keepAsked = true;
+    const keep = () => this.#keep();
+    if ('requestIdleCallback' in globalThis) {
+      requestIdleCallback(keep, { timeout: KEEP_WITHIN });
+    } else {
+      setTimeout(keep);
+    }
+  }
+
+  #keep() {
+    this.#keepAsked = false;
+    if (this.#broken || !this.#seam.hasUnkept()) return;
+    const update = this.#try(() => this.#seam.keep());
+    if (update) for (const listener of this.#listeners) listener(update);
+  }
+
+  /**
+   * @template T
+   * @param {() => T} call
+   * @returns {T | undefined}
+   */
+  #try(call) {
+    if (this.#broken) return undefined;
+    try {
+      return call();
+    } catch (problem) {
+      // After a failure inside the seam its memory cannot be trusted: nothing more is asked of it or kept.
+      this.#broken = true;
+      this.#onBroken(problem);
+      return undefined;
+    }
+  }
+}
+
+/** @returns {'point' | 'comma'} */
+function decimalMark() {
+  const parts = new Intl.NumberFormat().formatToParts(1.5);
+  return parts.find((part) => part.type === 'decimal')?.value === ',' ? 'comma' : 'point';
+}
