@@ -120,6 +120,7 @@ pub struct MaterialCard<'a> {
 /// The materials and constituents that come with Stillroom.
 #[derive(Debug)]
 pub struct Catalogue {
+    /// Materials and constituents by number, values by subject: so the build packs them.
     stored: Stored<'static>,
     materials: Vec<Material>,
     details: Vec<MaterialDetails>,
@@ -150,9 +151,7 @@ impl Catalogue {
         })
     }
 
-    fn from_stored(mut stored: Stored<'static>) -> Self {
-        stored.materials.sort_by_key(|material| material.number);
-        stored.constituents.sort_by_key(|constituent| constituent.number);
+    fn from_stored(stored: Stored<'static>) -> Self {
         let origin = |origin: &StoredOrigin<'static>| origin_of(&stored, origin);
         let mut parts: BTreeMap<u32, Vec<ComponentOfComposite>> = BTreeMap::new();
         for part in &stored.parts {

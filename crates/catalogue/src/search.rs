@@ -4,9 +4,9 @@
 //! cost grows with the vocabulary and not with the number of materials that share a word.
 
 use crate::catalogue::class_words;
-use crate::fold::each_word;
+use crate::fold::{belongs_to_word, each_word};
 use std::borrow::Cow;
-use std::collections::BTreeMap;
+use std::cmp::Ordering;
 use stillroom_core::{Class, MaterialId, PhaseKind};
 
 /// What a text of a material is. The order is no rank; see [`Field::weight`].
@@ -83,6 +83,10 @@ struct Posting {
     place: u8,
 }
 
+impl Posting {
+    const NONE: Self = Self { entry: 0, field: Field::Name, place: 0 };
+}
+
 #[derive(Debug)]
 struct Entry {
     id: MaterialId,
@@ -105,7 +109,7 @@ struct Entry {
 /// assert_eq!(index.search("quinse", &Filter::default())[0].id, MaterialId::Own(1));
 /// assert!(index.search("quince", &Filter { classes: vec![Class::Oil], phases: vec![] }).is_empty());
 /// ```
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub struct MaterialIndex {
     entries: Vec<Entry>,
     by_name: Vec<u32>,
@@ -123,40 +127,117 @@ const INSIDE: u8 = 4;
 /// Longest word whose typing errors are forgiven.
 const LONGEST_FORGIVEN: usize = 30;
 
+/// Words as they are found, one after the other.
+#[derive(Default)]
+struct Found {
+    letters: Vec<char>,
+    /// Begin and end in `letters`, and where the word was found.
+    words: Vec<(usize, usize, Posting)>,
+}
+
+impl Found {
+    /// Adds the words of a text.
+    fn collect(&mut self, text: &str, field: Field, entry: u32, scratch: &mut Vec<char>) {
+        if field == Field::Cas {
+            // A registry number is one word with its hyphens.
+            let begin = self.letters.len();
+            self.letters.extend(text.chars());
+            self.words.push((begin, self.letters.len(), Posting { entry, field, place: ALONE }));
+            return;
+        }
+        let joins = matches!(field, Field::Name | Field::OtherName | Field::Inci);
+        let mut place = if text.chars().all(belongs_to_word) { ALONE } else { OPENS };
+        let mut before = None;
+        each_word(text, scratch, |word| {
+            let begin = self.letters.len();
+            self.letters.extend_from_slice(word);
+            self.words.push((begin, self.letters.len(), Posting { entry, field, place }));
+            if let Some(before) = before.filter(|_| joins) {
+                // Two words written as one are found as well: `betaglucan`. They lie side by side already.
+                self.words.push((before, self.letters.len(), Posting { entry, field, place: INSIDE }));
+            }
+            before = Some(begin);
+            place = INSIDE;
+        });
+    }
+
+    /// Sorts the words and writes each distinct one once.
+    fn move_into(self, index: &mut MaterialIndex) {
+        let word = |place: u32| {
+            let (begin, end, _) = self.words.get(place as usize).copied().unwrap_or((0, 0, Posting::NONE));
+            self.letters.get(begin..end).unwrap_or_default()
+        };
+        // Most words are told apart by their first three letters, which fit one number.
+        let heads: Vec<u64> = (0..count(self.words.len())).map(|place| head(word(place))).collect();
+        let order = |a: u32, b: u32| {
+            let by_head = heads.get(a as usize).cmp(&heads.get(b as usize));
+            by_head.then_with(|| word(a).cmp(word(b)))
+        };
+        let mut places: Vec<u32> = (0..count(self.words.len())).collect();
+        sort(&mut places, &order);
+        let mut last: &[char] = &[];
+        for place in places {
+            let next = word(place);
+            if next != last {
+                index.letters.extend_from_slice(next);
+                index.words.push((0, 0));
+                last = next;
+            }
+            if let (Some((.., posting)), Some(end)) = (self.words.get(place as usize), index.words.last_mut()) {
+                index.postings.push(*posting);
+                *end = (count(index.letters.len()), count(index.postings.len()));
+            }
+        }
+    }
+}
+
+/// The first three letters as one number that sorts as they do.
+fn head(word: &[char]) -> u64 {
+    (0..3).fold(0, |head, place| head << 21 | word.get(place).map_or(0, |letter| u64::from(*letter) + 1))
+}
+
+fn count(length: usize) -> u32 {
+    u32::try_from(length).unwrap_or(u32::MAX)
+}
+
+/// Sorts places; equal ones keep their order. Merging from runs of one upwards: the library's sort is no faster here
+/// and takes nine kilobytes of program for each type it sorts.
+fn sort(places: &mut Vec<u32>, order: &dyn Fn(u32, u32) -> Ordering) {
+    let mut merged = Vec::with_capacity(places.len());
+    let mut run = 1;
+    while run < places.len() {
+        for pair in places.chunks(run * 2) {
+            let (mut left, mut right) = pair.split_at(run.min(pair.len()));
+            while let ([a, after_a @ ..], [b, after_b @ ..]) = (left, right) {
+                if order(*a, *b) == Ordering::Greater {
+                    merged.push(*b);
+                    right = after_b;
+                } else {
+                    merged.push(*a);
+                    left = after_a;
+                }
+            }
+            merged.extend_from_slice(left);
+            merged.extend_from_slice(right);
+        }
+        std::mem::swap(places, &mut merged);
+        merged.clear();
+        run *= 2;
+    }
+}
+
 impl MaterialIndex {
     /// Builds an index. Of two materials that answer a query equally well, the one put in first comes first: put the
     /// maker's own before the catalogue.
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
-        let mut entries = Vec::new();
-        let mut names = Vec::new();
-        let mut vocabulary: BTreeMap<Vec<char>, Vec<Posting>> = BTreeMap::new();
+        let mut index = Self::default();
+        let mut names: Vec<Vec<char>> = Vec::new();
+        let mut found = Found::default();
         let mut scratch = Vec::new();
         for (place, material) in (0_u32..).zip(materials) {
-            let mut post = |word: &[char], field, place_in_text| {
-                let posting = Posting { entry: place, field, place: place_in_text };
-                vocabulary.entry(word.to_vec()).or_default().push(posting);
-            };
             let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];
             for (field, text) in material.texts.iter().chain(&class) {
-                if *field == Field::Cas {
-                    // A registry number is one word with its hyphens.
-                    post(&text.chars().collect::<Vec<_>>(), *field, ALONE);
-                    continue;
-                }
-                let alone = text.chars().all(char::is_alphanumeric);
-                let mut before: Vec<char> = Vec::new();
-                let mut place_in_text = if alone { ALONE } else { OPENS };
-                each_word(text, &mut scratch, |word| {
-                    post(word, *field, place_in_text);
-                    if matches!(field, Field::Name | Field::OtherName | Field::Inci) && !before.is_empty() {
-                        // Two words written as one are found as well: `betaglucan`.
-                        before.extend_from_slice(word);
-                        post(&before, *field, INSIDE);
-                    }
-                    place_in_text = INSIDE;
-                    before.clear();
-                    before.extend_from_slice(word);
-                });
+                found.collect(text, *field, place, &mut scratch);
             }
             let name = material.texts.iter().find(|(field, _)| *field == Field::Name);
             let mut sorted_by = Vec::new();
@@ -164,18 +245,12 @@ impl MaterialIndex {
                 sorted_by.extend_from_slice(word);
                 sorted_by.push(' ');
             });
-            entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
-            names.push((sorted_by, place));
+            names.push(sorted_by);
+            index.entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
         }
-        names.sort();
-        let by_name: Vec<u32> = names.into_iter().map(|(_, place)| place).collect();
-        let mut index = Self { entries, by_name, letters: Vec::new(), words: Vec::new(), postings: Vec::new() };
-        for (word, postings) in vocabulary {
-            index.letters.extend(word);
-            index.postings.extend(postings);
-            let end = |length| u32::try_from(length).unwrap_or(u32::MAX);
-            index.words.push((end(index.letters.len()), end(index.postings.len())));
-        }
+        index.by_name = (0..count(names.len())).collect();
+        sort(&mut index.by_name, &|a, b| names.get(a as usize).cmp(&names.get(b as usize)));
+        found.move_into(&mut index);
         index
     }
 
@@ -226,22 +301,34 @@ impl MaterialIndex {
                 *total = if *best == 0 || (place > 0 && *total == 0) { 0 } else { *total + *best };
             }
         }
-        let mut hits: Vec<(u32, &Entry, Field)> = (totals.iter().zip(&self.entries).zip(&fields))
-            .filter(|((total, entry), _)| **total > 0 && passes(entry, filter))
-            .map(|((total, entry), field)| (*total, entry, *field))
-            .collect();
-        // The sort is stable: of two that answer equally well, the one that was put in first comes first.
-        hits.sort_by_key(|(total, ..)| std::cmp::Reverse(*total));
-        hits.into_iter().map(|(score, entry, field)| Hit { id: entry.id, score, field }).collect()
+        let passing = |place: &u32| {
+            let found = totals.get(*place as usize).is_some_and(|total| *total > 0);
+            found && self.entries.get(*place as usize).is_some_and(|entry| passes(entry, filter))
+        };
+        let mut places: Vec<u32> = (0..count(self.entries.len())).filter(passing).collect();
+        // Of two that answer equally well, the one that was put in first comes first.
+        sort(&mut places, &|a, b| totals.get(b as usize).cmp(&totals.get(a as usize)));
+        let hit = |place: u32| {
+            let id = self.entries.get(place as usize)?.id;
+            Some(Hit { id, score: *totals.get(place as usize)?, field: *fields.get(place as usize)? })
+        };
+        places.into_iter().filter_map(hit).collect()
     }
 
     /// Raises `best` of every entry that `word` is found in. Returns whether it was found anywhere.
     fn score(&self, word: &[char], forgive: bool, best: &mut [u32], mut fields: Option<&mut Vec<Field>>) -> bool {
+        let one = singular(word);
         let mut found = false;
         let (mut letters_from, mut postings_from) = (0, 0);
         for (letters_to, postings_to) in &self.words {
             let known = self.letters.get(letters_from as usize..*letters_to as usize).unwrap_or_default();
-            let quality = if forgive { forgiven(word, known) } else { strict(word, known) };
+            let quality = if forgive {
+                forgiven(word, known)
+            } else if known == one && one.len() < word.len() {
+                95
+            } else {
+                strict(word, known)
+            };
             if quality > 0 {
                 let postings = self.postings.get(postings_from as usize..*postings_to as usize);
                 for posting in postings.unwrap_or_default() {
@@ -282,6 +369,16 @@ fn query_words(query: &str) -> Vec<Vec<char>> {
     // A pasted page is no query: what follows the twelfth word does not matter.
     words.truncate(12);
     words
+}
+
+/// The word without the ending of a plural: `oils` is `oil`, `waxes` is `wax`. Itself if it is short or no plural.
+fn singular(word: &[char]) -> &[char] {
+    match word {
+        [stem @ .., 'x' | 's' | 'h', 'e', 's'] if stem.len() > 1 => &word[..word.len() - 2],
+        [.., 's', 's'] | [] => word,
+        [stem @ .., 's'] if stem.len() > 2 => stem,
+        _ => word,
+    }
 }
 
 /// How well `word` is found in `known` without forgiving anything; 0 for not at all.
@@ -369,6 +466,27 @@ mod tests {
         assert_eq!(edits("glyccerin", "glycerin").0, 1);
         assert_eq!(edits("glycrein", "glycerin").0, 1);
         assert_eq!(edits("glicer", "glycerin").1, 1, "a start with one wrong letter");
+    }
+
+    #[test]
+    fn a_sort_orders_and_keeps_the_order_of_equals() {
+        for length in [0, 1, 2, 3, 7, 8, 9, 100] {
+            let tens: Vec<u32> = (0..length).map(|place| place * 7919 % 31 / 10).collect();
+            let mut places: Vec<u32> = (0..length).collect();
+            sort(&mut places, &|a, b| tens[a as usize].cmp(&tens[b as usize]));
+            let mut expected: Vec<u32> = (0..length).collect();
+            expected.sort_by_key(|place| tens[*place as usize]);
+            assert_eq!(places, expected);
+        }
+    }
+
+    #[test]
+    fn a_plural_finds_the_singular() {
+        for (many, one) in [("oils", "oil"), ("waxes", "wax"), ("gas", "gas"), ("glass", "glass"), ("s", "s"), ("", "")]
+        {
+            let letters: Vec<char> = many.chars().collect();
+            assert_eq!(singular(&letters), one.chars().collect::<Vec<_>>());
+        }
     }
 
     #[test]

@@ -369,10 +369,17 @@ fn numbers(tables: &Tables, findings: &mut Findings) {
         if !given.insert((row.kind.as_str(), row.number.as_str())) {
             findings.add(NUMBERS, *line, "data.duplicate", format!("{} {} is there twice", row.kind, row.number));
         }
-        if !present.contains_key(&(row.kind.as_str(), row.number.as_str())) {
-            let message =
-                format!("{} {} ({}) has vanished: a number is never taken back", row.kind, row.number, row.name);
-            findings.add(NUMBERS, *line, "data.vanished", message);
+        let Some((_, _, name)) = present.get(&(row.kind.as_str(), row.number.as_str())) else {
+            let gone = format!("{} {} ({}) has vanished: a number is never taken back", row.kind, row.number, row.name);
+            findings.add(NUMBERS, *line, "data.vanished", gone);
+            continue;
+        };
+        // A material may get a better name; then the old one stays among its other names.
+        let also = tables.materials.iter().filter(|_| row.kind == "material").find(|m| m.row.number == row.number);
+        let kept = also.is_some_and(|material| listed(&material.row.other_names).any(|other| other == row.name));
+        if *name != row.name && !kept {
+            let message = format!("{} {} meant `{}` and now means `{name}`", row.kind, row.number, row.name);
+            findings.add(NUMBERS, *line, "data.renumbered", message);
         }
     }
     for (key, (file, line, name)) in &present {
