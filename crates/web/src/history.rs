@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 use stillroom_core::FormulaId;
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
 use crate::settings::Settings;
@@ -18,6 +19,8 @@ pub(crate) enum Slot {
     Formula(FormulaId, Option<Rc<FormulaRecord>>),
     /// A material of the maker's own.
     Material(u64, Option<Rc<OwnMaterial>>),
+    /// An extract.
+    Extract(ExtractId, Option<Rc<ExtractRecord>>),
     /// The settings.
     Settings(Rc<Settings>),
 }

@@ -19,10 +19,12 @@ use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{self, FormulaRecord, MaterialRecord, OwnMaterial, RecordError};
 
 const FORMULA_KEY: &str = "stillroom.formula.";
 const MATERIAL_KEY: &str = "stillroom.material.";
+const EXTRACT_KEY: &str = "stillroom.extract.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
 /// What the maker is doing.
@@ -36,6 +38,9 @@ pub struct Session {
     pub(crate) shelf: BTreeMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
+    pub(crate) extracts: BTreeMap<ExtractId, Rc<ExtractRecord>>,
+    pub(crate) open_extract: Option<ExtractId>,
+    pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -80,6 +85,9 @@ impl Session {
             shelf: BTreeMap::new(),
             open: None,
             open_material: None,
+            extracts: BTreeMap::new(),
+            open_extract: None,
+            looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: HashMap::new(),
@@ -111,7 +119,8 @@ impl Session {
             return;
         };
         for key in keys {
-            if key == SETTINGS_KEY || key.starts_with(FORMULA_KEY) || key.starts_with(MATERIAL_KEY) {
+            if key == SETTINGS_KEY || [FORMULA_KEY, MATERIAL_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
+            {
                 self.read_record(&key);
             }
         }
@@ -129,6 +138,11 @@ impl Session {
             self.decode::<FormulaRecord>(key, &text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Formula(record.id, Some(Rc::new(record)))
+            })
+        } else if key.starts_with(EXTRACT_KEY) {
+            self.decode::<ExtractRecord>(key, &text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Extract(record.id, Some(Rc::new(record)))
             })
         } else {
             self.decode::<MaterialRecord>(key, &text).and_then(|record| {
@@ -201,6 +215,15 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            Command::LookAtExtracts { .. }
+            | Command::NewExtract { .. }
+            | Command::OpenExtract { .. }
+            | Command::DeleteExtract { .. }
+            | Command::RestoreExtractExample {}
+            | Command::SetExtract { .. }
+            | Command::RemoveFromBlend { .. }
+            | Command::RemoveExtractStep { .. }
+            | Command::TakeExtractOffer { .. } => self.act_on_extract(command),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -352,6 +375,13 @@ impl Session {
                 self.materials.set_own(number, own);
                 self.forget_makeups();
             }
+            Slot::Extract(id, record) => {
+                match record {
+                    Some(record) => self.extracts.insert(id, record),
+                    None => self.extracts.remove(&id),
+                };
+                self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
+            }
             Slot::Settings(settings) => {
                 self.bench = settings.bench();
                 self.settings = settings;
@@ -444,6 +474,11 @@ impl Session {
                 let record = FormulaRecord { revision, ..(**record).clone() };
                 record::write(&record).ok()
             })
+        } else if let Some(id) = extract_of(key) {
+            self.extracts.get(&id).and_then(|record| {
+                let record = ExtractRecord { revision, ..(**record).clone() };
+                record::write(&record).ok()
+            })
         } else {
             material_of(key).and_then(|number| self.materials.own_material(number)).and_then(|own| {
                 let record = MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() };
@@ -462,7 +497,8 @@ impl Session {
 
     /// Another page wrote a record: take it, unless this page has changed it too.
     fn changed_elsewhere(&mut self, key: &str) -> Answer {
-        let ours = key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some();
+        let ours =
+            key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some() || extract_of(key).is_some();
         if ours && !self.unkept.contains(key) {
             self.take_from_store(key);
         }
@@ -486,6 +522,8 @@ impl Session {
                     self.place(Slot::Formula(id, None));
                 } else if let Some(number) = material_of(key) {
                     self.place(Slot::Material(number, None));
+                } else if let Some(id) = extract_of(key) {
+                    self.place(Slot::Extract(id, None));
                 }
             }
             Err(_) => return,
@@ -522,6 +560,9 @@ impl Session {
         if let Some(id) = formula_of(key) {
             return self.shelf.get(&id).map(|record| record.formula.name.clone()).unwrap_or_default();
         }
+        if let Some(id) = extract_of(key) {
+            return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
+        }
         material_of(key).map(|number| self.materials.name(MaterialId::Own(number))).unwrap_or_default()
     }
 
@@ -542,6 +583,12 @@ impl Session {
         if self.looking_at_shelf {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
+        }
+        if self.looking_at_extracts {
+            let extracts = self.present_extracts();
+            update.extracts = if_changed(&mut self.last.extracts, extracts);
+            let extract = self.present_open_extract();
+            update.extract = if_changed(&mut self.last.extract, extract);
         }
         let history = HistoryView {
             undo: self.history.next_undo().map(sentences::undo_label),
@@ -587,6 +634,7 @@ fn key_of(slot: &Slot) -> String {
     match slot {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
+        Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
     }
 }
@@ -597,4 +645,8 @@ fn formula_of(key: &str) -> Option<FormulaId> {
 
 fn material_of(key: &str) -> Option<u64> {
     u64::from_str_radix(key.strip_prefix(MATERIAL_KEY)?, 16).ok()
+}
+
+fn extract_of(key: &str) -> Option<ExtractId> {
+    ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
 }
