@@ -8,6 +8,7 @@ import { registerOffline } from './offline.js';
 import { createAlerts, createNotices, sayBroken } from './parts/notices.js';
 import { createPicker } from './parts/picker.js';
 import { createBench } from './rooms/bench.js';
+import { createExtracts } from './rooms/extract.js';
 import { createFormula } from './rooms/formula.js';
 import { createJar } from './rooms/jar.js';
 import { createMaterials } from './rooms/materials.js';
@@ -29,6 +30,7 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
+    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
     if (room === 'materials') materials.enter();
   });
   const { go } = rooms;
@@ -37,6 +39,7 @@ async function start() {
   main.replaceChildren(
     createShelf(session, go),
     materials.root,
+    createExtracts(session, { ask, go }),
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
   document.body.dataset.ready = 'true';

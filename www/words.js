@@ -3,7 +3,7 @@
 // Every fixed text of the page, in English. What the session says is in the session.
 
 export const words = Object.freeze({
-  rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials' },
+  rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'Nothing to undo',

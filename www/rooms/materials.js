@@ -54,6 +54,7 @@ export function createMaterials(session, page) {
       { class: 'acts' },
       button(text.newComposite, () => describe(true)),
       button(text.newSimple, () => describe(false)),
+      make('a', { class: 'to-extracts', href: '#extracts' }, words.rooms.extracts),
     ),
     own.root,
     foundPart,
