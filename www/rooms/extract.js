@@ -145,10 +145,20 @@ function createForm(session) {
      * @param {string} name
      * @param {string} label
      * @param {Record<string, string>} choices
-     * @param {boolean} [few] all in sight
      */
-    choice(name, label, choices, few = false) {
-      const made = (few ? segments : chooser)({ label, choices, onChoice: (value) => send(name, value) });
+    choice(name, label, choices) {
+      const made = chooser({ label, choices, onChoice: (value) => send(name, value), field: `extract.${name}` });
+      shown.set(name, made);
+      return made;
+    },
+    /**
+     * The same with all choices in sight.
+     * @param {string} name
+     * @param {string} label
+     * @param {Record<string, string>} choices
+     */
+    inSight(name, label, choices) {
+      const made = segments({ label, choices, onChoice: (value) => send(name, value) });
       shown.set(name, made);
       return made;
     },
@@ -224,7 +234,7 @@ function createPlan(session, form) {
     showPlants(choices) {
       if (plants === choices.length) return;
       plants = choices.length;
-      plant.select?.append(...choices.map(({ key, label }) => make('option', { value: key }, label)));
+      plant.select.append(...choices.map(({ key, label }) => make('option', { value: key }, label)));
     },
     /** @param {ExtractView} view */
     show(view) {
@@ -233,7 +243,7 @@ function createPlan(session, form) {
       show(fields, !view.blended);
       show(blended, view.blended);
       show(plantName.root, own);
-      const catalogue = waterFrom.select?.querySelector('option');
+      const catalogue = waterFrom.select.querySelector('option');
       if (catalogue) catalogue.disabled = own;
       show(percent.root, from === 'percent');
       show(fresh.root, from === 'weighed');
@@ -302,7 +312,7 @@ function createExpected() {
 
 /** @param {Form} form */
 function createKeeping(form) {
-  const picture = draw('svg', { viewBox: '0 0 340 470', class: 'keep-scale', role: 'img' });
+  const picture = draw('svg', { viewBox: '0 0 360 470', class: 'keep-scale', role: 'img' });
   const verdict = make('p', { class: 'verdict' });
   const useBy = make('p', { class: 'use-by' });
   const remarks = make('ul', { class: 'remarks' });
@@ -315,7 +325,7 @@ function createKeeping(form) {
     make('h3', {}, text.keeps),
     finding,
     picture,
-    make('div', { class: 'grid' }, form.field('ph', text.ph, { unit: '' }).root, form.choice('preserved', text.preserved, text.preserveds, true).root),
+    make('div', { class: 'grid' }, form.field('ph', text.ph, { unit: '' }).root, form.inSight('preserved', text.preserved, text.preserveds).root),
     remarks,
     multiply.root,
     heldBack.root,
@@ -337,24 +347,24 @@ function createKeeping(form) {
       const place = (at) => `${at}%`;
       // Places come ready from the session as percent of this inner drawing's height.
       picture.replaceChildren(
-        draw('text', { x: 104, y: 14, class: 'end' }, new Text(text.pure)),
-        draw('text', { x: 104, y: 466, class: 'end' }, new Text(text.water)),
+        draw('text', { x: 84, y: 14, class: 'end' }, new Text(text.pure)),
+        draw('text', { x: 84, y: 466, class: 'end' }, new Text(text.water)),
         draw(
           'svg',
-          { x: 0, y: 24, width: 340, height: 420, overflow: 'visible' },
-          draw('rect', { x: 94, y: 0, width: 20, height: '100%', rx: 3, class: 'stem' }),
-          draw('rect', { x: 94, y: place(scale.top), width: 20, height: place(scale.height), class: 'band' }),
-          ...scale.ticks.map((at) => draw('line', { x1: 106, x2: 114, y1: place(at), y2: place(at), class: 'tick' })),
-          ...scale.percents.map((mark) => draw('text', { x: 122, y: place(mark.at), dy: 4, class: 'percent' }, new Text(mark.label))),
+          { x: 0, y: 24, width: 360, height: 420, overflow: 'visible' },
+          draw('rect', { x: 74, y: 0, width: 20, height: '100%', rx: 3, class: 'stem' }),
+          draw('rect', { x: 74, y: place(scale.top), width: 20, height: place(scale.height), class: 'band' }),
+          ...scale.ticks.map((at) => draw('line', { x1: 86, x2: 94, y1: place(at), y2: place(at), class: 'tick' })),
+          ...scale.percents.map((mark) => draw('text', { x: 68, y: place(mark.at), dy: 4, class: 'percent' }, new Text(mark.label))),
           ...scale.marks.flatMap((mark) => [
-            draw('line', { x1: 94, x2: 160, y1: place(mark.at), y2: place(mark.at), class: mark.criterion ? 'mark criterion' : 'mark' }),
-            draw('text', { x: 164, y: place(mark.at), dy: 4, class: mark.criterion ? 'criterion' : '' }, new Text(mark.label)),
+            draw('line', { x1: 74, x2: 112, y1: place(mark.at), y2: place(mark.at), class: mark.criterion ? 'mark criterion' : 'mark' }),
+            draw('text', { x: 116, y: place(mark.at), dy: 4, class: mark.criterion ? 'criterion' : '' }, new Text(mark.label)),
           ]),
           draw(
             'svg',
             { x: 0, y: place(scale.here.at), overflow: 'visible' },
-            draw('path', { d: 'M92 0l-12-8v16z', class: 'here' }),
-            draw('text', { x: 76, y: 5, class: 'here' }, new Text(scale.here.label)),
+            draw('path', { d: 'M73 0l-12-8v16z', class: 'here' }),
+            draw('text', { x: 58, y: 5, class: 'here' }, new Text(scale.here.label)),
           ),
         ),
       );
@@ -492,8 +502,8 @@ function createTools(session, form, page) {
   const tool = (title, ...inside) => make('details', { class: 'sheet tool' }, make('summary', {}, make('h3', {}, title)), ...inside);
   const solve = tool(
     text.solve,
-    form.choice('wanted-by', text.wantedBy, text.wantedBys, true).root,
-    form.choice('wanted-size', text.wantedSize, text.wantedSizes, true).root,
+    form.inSight('wanted-by', text.wantedBy, text.wantedBys).root,
+    form.inSight('wanted-size', text.wantedSize, text.wantedSizes).root,
     sizeHelp,
     make('div', { class: 'grid' }, ...Object.values(wanted).map((field) => field.root)),
     offers.solve.root,

@@ -125,7 +125,7 @@ impl Session {
         let adjusted = adjust::bring_to(liquid, target, addition)?;
         // What no scale shows is not poured.
         let added = Grams::new(adjusted.added.value().round_dp(2)).unwrap_or(adjusted.added);
-        if added.is_zero() {
+        if added.is_zero() || self.strength_of(liquid) == self.percent_text(target) {
             return Ok((vec![sentences::already(&self.strength_of(liquid))], "", Effect::Step(Step::Water(added))));
         }
         let (what, step) = match addition {

@@ -23,6 +23,9 @@ use stillroom_core::number::{with_unit, write_between, write_fixed};
 use stillroom_core::{Grams, Millilitres, Percent};
 use stillroom_exchange::extract::{Extract, ExtractKind, ExtractRecord, Step};
 
+/// Room a label takes, in percent of the scale's height.
+const ROOM_FOR_LABEL: f64 = 5.0;
+
 impl Session {
     pub(crate) fn present_extracts(&self) -> ExtractsView {
         let mut records: Vec<&Rc<ExtractRecord>> = self.extracts.values().collect();
@@ -273,14 +276,14 @@ impl Session {
         let percent = |activity: f64| find_glycerin_percent(activity).unwrap_or(95.0);
         let place = |activity: f64| 100.0 - percent(activity);
         let label = |activity: f64| sentences::fixed(activity, 2, mark);
-        let marks = KeepStep::ALL[1..].iter().map(|(step, from)| MarkView {
-            at: place(*from),
-            label: sentences::mark(&label(*from), sentences::keep_step(*step)),
-            criterion: (*from - LowRisk::WATER_ACTIVITY).abs() < f64::EPSILON,
+        let marks = KeepStep::ALL[1..].iter().map(|(step, from)| {
+            let criterion = (*from - LowRisk::WATER_ACTIVITY).abs() < f64::EPSILON;
+            let label = sentences::mark(&label(*from), sentences::keep_step(*step), criterion);
+            MarkView { at: place(*from), label, criterion }
         });
         let mut ticks: Vec<f64> = ORGANISMS.iter().map(|organism| place(organism.minimum)).collect();
         ticks.dedup();
-        let strengths = [0.0, 20.0, 40.0, 60.0, 80.0, 100.0];
+        let strengths = [20.0, 40.0, 60.0, 80.0];
         let upper = keeping.upper;
         let (top, foot) = (place(activity.low), place(upper));
         let outward = label((upper * 100.0).ceil() / 100.0);
@@ -295,12 +298,14 @@ impl Session {
             marks: marks.collect(),
             ticks,
             percents: strengths
+                .into_iter()
+                .filter(|strength| (100.0 - strength - here.at).abs() > ROOM_FOR_LABEL)
                 .map(|strength| MarkView {
                     at: 100.0 - strength,
                     label: with_unit(&sentences::fixed(strength, 0, mark), "%"),
                     criterion: false,
                 })
-                .to_vec(),
+                .collect(),
             here,
             top: top.min(foot),
             height: (foot - top).abs().max(0.4),

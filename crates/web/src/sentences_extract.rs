@@ -485,7 +485,7 @@ pub(crate) const fn keep_step(step: KeepStep) -> &'static str {
         KeepStep::NothingMultiplies => "nothing known",
         KeepStep::OsmophilicYeasts => "yeasts that love sugar",
         KeepStep::XerophilicMoulds => "moulds that love dryness",
-        KeepStep::ToxinFormingMoulds => "moulds that form toxins",
+        KeepStep::ToxinFormingMoulds => "toxin-forming moulds",
         KeepStep::MostMoulds => "most moulds",
         KeepStep::ManyYeasts => "many yeasts",
         KeepStep::ManyBacteria => "many bacteria",
@@ -493,8 +493,8 @@ pub(crate) const fn keep_step(step: KeepStep) -> &'static str {
     }
 }
 /// A mark of the scale.
-pub(crate) fn mark(activity: &str, what: &str) -> String {
-    format!("{activity} {what}")
+pub(crate) fn mark(activity: &str, what: &str, criterion: bool) -> String {
+    if criterion { format!("{activity} {what}, ISO 29621") } else { format!("{activity} {what}") }
 }
 /// Where this liquid stands.
 pub(crate) fn here(activity: &str) -> String {
