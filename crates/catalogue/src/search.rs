@@ -128,7 +128,6 @@ const INSIDE: u8 = 4;
 const LONGEST_FORGIVEN: usize = 30;
 
 /// Words as they are found, one after the other.
-#[derive(Default)]
 struct Found {
     letters: Vec<char>,
     /// Begin and end in `letters`, and where the word was found.
@@ -232,7 +231,7 @@ impl MaterialIndex {
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
         let mut index = Self::default();
         let mut names: Vec<Vec<char>> = Vec::new();
-        let mut found = Found::default();
+        let mut found = Found { letters: Vec::with_capacity(1 << 16), words: Vec::with_capacity(1 << 12) };
         let mut scratch = Vec::new();
         for (place, material) in (0_u32..).zip(materials) {
             let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];
