@@ -13,6 +13,7 @@ export const words = Object.freeze({
 
   shelf: {
     title: 'Your shelf',
+    materials: 'Materials',
     newFormula: 'New formula',
     fromGrams: 'From an old batch in grams',
     example: 'Put the invented example on the shelf',
@@ -127,6 +128,7 @@ export const words = Object.freeze({
     title: 'Materials',
     search: 'Search by name, INCI, use or CAS number',
     own: 'Your own',
+    none: 'Choose a material to see what is known of it.',
     noOwn: 'None yet. A glycerite, a stock solution or a purchased blend belongs here.',
     newComposite: 'New composite',
     newSimple: 'New simple material',

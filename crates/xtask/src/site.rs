@@ -12,8 +12,9 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
-/// The crate behind the page, and the file cargo makes of it.
-const SEAM_PACKAGE: &str = "stillroom-web";
+/// The crate behind the page.
+pub const SEAM_PACKAGE: &str = "stillroom-web";
+/// The file cargo makes of it.
 const SEAM_WASM: &str = "stillroom_web.wasm";
 
 /// Where the kept copy of the seam's types lies, so that the page can be checked against it without a build.
