@@ -250,6 +250,10 @@ test('two tabs do not overwrite each other', async ({ page, context }) => {
 test('a full storage is reported and loses nothing on screen', async ({ page }) => {
   await page.addInitScript(() => {
     const set = Storage.prototype.setItem;
+    /**
+     * @param {string} key
+     * @param {string} value
+     */
     Storage.prototype.setItem = function setItem(key, value) {
       if (/** @type {any} */ (window).storageIsFull) throw new DOMException('full', 'QuotaExceededError');
       set.call(this, key, value);

@@ -1,5 +1,6 @@
 //! The seam as a page meets it: in a browser, through the generated bindings.
 #![cfg(target_arch = "wasm32")]
+#![allow(clippy::unwrap_used, reason = "a test may fail by panicking; these are not marked so that clippy sees it")]
 
 use js_sys::{Array, JSON, Reflect};
 use stillroom_core::number::DecimalMark;
