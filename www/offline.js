@@ -55,8 +55,14 @@ export function registerOffline({ onReady, onUpdate, onFailure }) {
     hadController = true;
   });
 
+  /** @type {ServiceWorker | undefined} */
+  let watched;
+
   /** @param {ServiceWorker} installing */
   const watch = (installing) => {
+    // The same worker is found both at registration and by the event.
+    if (installing === watched) return;
+    watched = installing;
     const isFirst = !registration?.active;
     let isInstalled = false;
     const look = () => {

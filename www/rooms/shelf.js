@@ -30,11 +30,12 @@ export function createShelf(session, go) {
       { class: 'acts' },
       button(text.newFormula, () => begin('percent'), { class: 'main-act' }),
       button(text.fromGrams, () => begin('grams')),
+      button(text.materials, () => go('materials'), { class: 'on-phone' }),
     ),
     empty,
     list,
-    example,
     make('p', { class: 'small-print' }, text.caution, ' ', text.sources),
+    example,
   );
 
   /** @param {'percent' | 'grams'} basis */

@@ -3,10 +3,6 @@
 /// Appends the folded form of one character: lower case, Latin letters without their accents, marks dropped.
 fn fold_character(character: char, folded: &mut Vec<char>) {
     let plain = match character {
-        'a'..='z' | '0'..='9' => {
-            folded.push(character);
-            return;
-        }
         'A'..='Z' => {
             folded.push(character.to_ascii_lowercase());
             return;
@@ -36,20 +32,48 @@ fn fold_character(character: char, folded: &mut Vec<char>) {
         'Ý' | 'ý' | 'ÿ' | 'Ŷ'..='Ÿ' => "y",
         'Ź'..='ž' => "z",
         'Þ' | 'þ' => "th",
+        // The library's tables of every script would take ten kilobytes of program; these two ranges are what makers
+        // write in beside Latin. Other scripts are searched as they are typed.
+        'Α'..='Ω' | 'А'..='Я' => {
+            folded.extend(char::from_u32(character as u32 + 0x20));
+            return;
+        }
+        'Ѐ'..='Џ' => {
+            folded.extend(char::from_u32(character as u32 + 0x50));
+            return;
+        }
+        'ς' => "σ",
         _ => {
-            folded.extend(character.to_lowercase());
+            folded.push(character);
             return;
         }
     };
     folded.extend(plain.chars());
 }
 
+/// Whether a character belongs to a word: a letter or digit, or a mark on one. Signs and spaces part words.
+pub fn belongs_to_word(character: char) -> bool {
+    match character {
+        '\0'..='\x7f' => character.is_ascii_alphanumeric(),
+        // Latin-1 signs, general punctuation and currency, arrows to symbols, CJK punctuation, full-width signs.
+        '\u{80}'..='\u{bf}' | '×' | '÷' => matches!(character, 'ª' | 'µ' | 'º'),
+        '\u{2000}'..='\u{206f}'
+        | '\u{20a0}'..='\u{20cf}'
+        | '\u{2190}'..='\u{2bff}'
+        | '\u{3000}'..='\u{303f}'
+        | '\u{e000}'..='\u{f8ff}'
+        | '\u{fe00}'..='\u{fe6f}'
+        | '\u{ff00}'..='\u{ff0f}'
+        | '\u{1f000}'..='\u{1faff}' => false,
+        _ => true,
+    }
+}
+
 /// Folds `text` and hands each word of it to `word`. A word is a run of letters and digits.
 pub fn each_word(text: &str, scratch: &mut Vec<char>, mut word: impl FnMut(&[char])) {
     scratch.clear();
     for character in text.chars() {
-        let mark = ('\u{300}'..='\u{36f}').contains(&character);
-        if character.is_alphanumeric() || mark {
+        if belongs_to_word(character) {
             fold_character(character, scratch);
         } else if !scratch.is_empty() {
             word(scratch);
@@ -76,6 +100,8 @@ mod tests {
     fn case_accents_and_signs_fold_away() {
         assert_eq!(words("Huile d’Églantier (CO₂)"), ["huile", "d", "eglantier", "co₂"]);
         assert_eq!(words("e\u{301}glantier ROSE-hip ß Œillet"), ["eglantier", "rose", "hip", "ss", "oeillet"]);
+        assert_eq!(words("Масло ШИПОВНИКА, Ёлка; ΈΛΑΙΟ"), ["масло", "шиповника", "ёлка", "Έλαιο"]);
+        assert_eq!(words("50 %–60 % × 薔薇水"), ["50", "60", "薔薇水"]);
         assert_eq!(words("  ,;"), Vec::<String>::new());
     }
 }

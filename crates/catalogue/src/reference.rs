@@ -49,6 +49,11 @@ macro_rules! tables {
             pub origin: Origin,
         }
 
+        impl $row {
+            /// The columns, in the order in which they are packed.
+            pub const COLUMNS: &'static [&'static str] = &[$(stringify!($column),)*];
+        }
+
         $(#[$about])*
         ///
         /// Every row of the table, decoded at the first call.

@@ -4,9 +4,9 @@
 //! cost grows with the vocabulary and not with the number of materials that share a word.
 
 use crate::catalogue::class_words;
-use crate::fold::each_word;
+use crate::fold::{belongs_to_word, each_word};
 use std::borrow::Cow;
-use std::collections::BTreeMap;
+use std::cmp::Ordering;
 use stillroom_core::{Class, MaterialId, PhaseKind};
 
 /// What a text of a material is. The order is no rank; see [`Field::weight`].
@@ -105,7 +105,7 @@ struct Entry {
 /// assert_eq!(index.search("quinse", &Filter::default())[0].id, MaterialId::Own(1));
 /// assert!(index.search("quince", &Filter { classes: vec![Class::Oil], phases: vec![] }).is_empty());
 /// ```
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub struct MaterialIndex {
     entries: Vec<Entry>,
     by_name: Vec<u32>,
@@ -123,40 +123,171 @@ const INSIDE: u8 = 4;
 /// Longest word whose typing errors are forgiven.
 const LONGEST_FORGIVEN: usize = 30;
 
+/// The distinct words found so far, and where each was found.
+struct Found {
+    letters: Vec<char>,
+    /// Begin and end of each distinct word in `letters`.
+    words: Vec<(usize, usize)>,
+    /// Word and place, in the order found.
+    postings: Vec<(u32, Posting)>,
+    /// Numbers of words by the hash of their letters, each at the first free slot from there on. At most half full;
+    /// the length is a power of two. The library's map would do the same in several times the program.
+    slots: Vec<u32>,
+}
+
+/// An empty slot.
+const FREE: u32 = u32::MAX;
+
+impl Found {
+    fn new() -> Self {
+        Self { letters: Vec::new(), words: Vec::new(), postings: Vec::new(), slots: vec![FREE; 1 << 13] }
+    }
+
+    /// Adds the words of a text.
+    fn collect(&mut self, text: &str, field: Field, entry: u32, scratch: &mut Vec<char>) {
+        if field == Field::Cas {
+            // A registry number is one word with its hyphens.
+            let number: Vec<char> = text.chars().collect();
+            self.post(&number, Posting { entry, field, place: ALONE });
+            return;
+        }
+        let joins = matches!(field, Field::Name | Field::OtherName | Field::Inci);
+        let mut place = if text.chars().all(belongs_to_word) { ALONE } else { OPENS };
+        let mut pair: Vec<char> = Vec::new();
+        let mut length_before = 0;
+        each_word(text, scratch, |word| {
+            self.post(word, Posting { entry, field, place });
+            if joins {
+                // Two words written as one are found as well: `betaglucan`.
+                pair.drain(..pair.len() - length_before);
+                pair.extend_from_slice(word);
+                if length_before > 0 {
+                    self.post(&pair, Posting { entry, field, place: INSIDE });
+                }
+                length_before = word.len();
+            }
+            place = INSIDE;
+        });
+    }
+
+    fn post(&mut self, word: &[char], posting: Posting) {
+        let number = self.number_of(word);
+        self.postings.push((number, posting));
+    }
+
+    /// The number of a word, which is added if it is new.
+    fn number_of(&mut self, word: &[char]) -> u32 {
+        let slot = self.slot_of(word);
+        let number = self.slots.get(slot).copied().unwrap_or(FREE);
+        if number != FREE {
+            return number;
+        }
+        let number = count(self.words.len());
+        let begin = self.letters.len();
+        self.letters.extend_from_slice(word);
+        self.words.push((begin, self.letters.len()));
+        if let Some(slot) = self.slots.get_mut(slot) {
+            *slot = number;
+        }
+        if self.words.len() * 2 > self.slots.len() {
+            self.slots = vec![FREE; self.slots.len() * 2];
+            for number in 0..count(self.words.len()) {
+                let slot = self.slot_of(self.word(number));
+                if let Some(slot) = self.slots.get_mut(slot) {
+                    *slot = number;
+                }
+            }
+        }
+        number
+    }
+
+    /// The slot that holds a word, or the free one where it belongs.
+    fn slot_of(&self, word: &[char]) -> usize {
+        let hash = word.iter().fold(0x811c_9dc5_u32, |hash, letter| (hash ^ *letter as u32).wrapping_mul(0x0100_0193));
+        let mask = self.slots.len() - 1;
+        let mut slot = hash as usize & mask;
+        while let Some(number) = self.slots.get(slot).copied().filter(|number| *number != FREE) {
+            if self.word(number) == word {
+                break;
+            }
+            slot = (slot + 1) & mask;
+        }
+        slot
+    }
+
+    fn word(&self, number: u32) -> &[char] {
+        let (begin, end) = self.words.get(number as usize).copied().unwrap_or_default();
+        self.letters.get(begin..end).unwrap_or_default()
+    }
+
+    /// Writes the words with the postings of each side by side.
+    fn move_into(self, index: &mut MaterialIndex) {
+        let mut ends = vec![0_u32; self.words.len()];
+        for (word, _) in &self.postings {
+            if let Some(end) = ends.get_mut(*word as usize) {
+                *end += 1;
+            }
+        }
+        // First where the postings of each word begin; then, as each is written, where the next one goes.
+        let mut begin = 0;
+        for end in &mut ends {
+            begin += std::mem::replace(end, begin);
+        }
+        index.postings = vec![Posting { entry: 0, field: Field::Name, place: 0 }; self.postings.len()];
+        for (word, posting) in self.postings {
+            let Some(end) = ends.get_mut(word as usize) else { continue };
+            if let Some(place) = index.postings.get_mut(*end as usize) {
+                *place = posting;
+            }
+            *end += 1;
+        }
+        index.words = self.words.iter().zip(ends).map(|((_, letters), postings)| (count(*letters), postings)).collect();
+        index.letters = self.letters;
+    }
+}
+
+fn count(length: usize) -> u32 {
+    u32::try_from(length).unwrap_or(u32::MAX)
+}
+
+/// Sorts places; equal ones keep their order. Merges from runs of one upwards: the library's sort would take nine
+/// kilobytes of program for each type it sorts.
+fn sort(places: &mut Vec<u32>, order: &dyn Fn(u32, u32) -> Ordering) {
+    let mut merged = Vec::with_capacity(places.len());
+    let mut run = 1;
+    while run < places.len() {
+        for pair in places.chunks(run * 2) {
+            let (mut left, mut right) = pair.split_at(run.min(pair.len()));
+            while let ([a, after_a @ ..], [b, after_b @ ..]) = (left, right) {
+                if order(*a, *b) == Ordering::Greater {
+                    merged.push(*b);
+                    right = after_b;
+                } else {
+                    merged.push(*a);
+                    left = after_a;
+                }
+            }
+            merged.extend_from_slice(left);
+            merged.extend_from_slice(right);
+        }
+        std::mem::swap(places, &mut merged);
+        merged.clear();
+        run *= 2;
+    }
+}
+
 impl MaterialIndex {
     /// Builds an index. Of two materials that answer a query equally well, the one put in first comes first: put the
     /// maker's own before the catalogue.
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
-        let mut entries = Vec::new();
-        let mut names = Vec::new();
-        let mut vocabulary: BTreeMap<Vec<char>, Vec<Posting>> = BTreeMap::new();
+        let mut index = Self::default();
+        let mut names: Vec<Vec<char>> = Vec::new();
+        let mut found = Found::new();
         let mut scratch = Vec::new();
         for (place, material) in (0_u32..).zip(materials) {
-            let mut post = |word: &[char], field, place_in_text| {
-                let posting = Posting { entry: place, field, place: place_in_text };
-                vocabulary.entry(word.to_vec()).or_default().push(posting);
-            };
             let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];
             for (field, text) in material.texts.iter().chain(&class) {
-                if *field == Field::Cas {
-                    // A registry number is one word with its hyphens.
-                    post(&text.chars().collect::<Vec<_>>(), *field, ALONE);
-                    continue;
-                }
-                let alone = text.chars().all(char::is_alphanumeric);
-                let mut before: Vec<char> = Vec::new();
-                let mut place_in_text = if alone { ALONE } else { OPENS };
-                each_word(text, &mut scratch, |word| {
-                    post(word, *field, place_in_text);
-                    if matches!(field, Field::Name | Field::OtherName | Field::Inci) && !before.is_empty() {
-                        // Two words written as one are found as well: `betaglucan`.
-                        before.extend_from_slice(word);
-                        post(&before, *field, INSIDE);
-                    }
-                    place_in_text = INSIDE;
-                    before.clear();
-                    before.extend_from_slice(word);
-                });
+                found.collect(text, *field, place, &mut scratch);
             }
             let name = material.texts.iter().find(|(field, _)| *field == Field::Name);
             let mut sorted_by = Vec::new();
@@ -164,18 +295,12 @@ impl MaterialIndex {
                 sorted_by.extend_from_slice(word);
                 sorted_by.push(' ');
             });
-            entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
-            names.push((sorted_by, place));
+            names.push(sorted_by);
+            index.entries.push(Entry { id: material.id, class: material.class, usual_phase: material.usual_phase });
         }
-        names.sort();
-        let by_name: Vec<u32> = names.into_iter().map(|(_, place)| place).collect();
-        let mut index = Self { entries, by_name, letters: Vec::new(), words: Vec::new(), postings: Vec::new() };
-        for (word, postings) in vocabulary {
-            index.letters.extend(word);
-            index.postings.extend(postings);
-            let end = |length| u32::try_from(length).unwrap_or(u32::MAX);
-            index.words.push((end(index.letters.len()), end(index.postings.len())));
-        }
+        index.by_name = (0..count(names.len())).collect();
+        sort(&mut index.by_name, &|a, b| names.get(a as usize).cmp(&names.get(b as usize)));
+        found.move_into(&mut index);
         index
     }
 
@@ -226,22 +351,34 @@ impl MaterialIndex {
                 *total = if *best == 0 || (place > 0 && *total == 0) { 0 } else { *total + *best };
             }
         }
-        let mut hits: Vec<(u32, &Entry, Field)> = (totals.iter().zip(&self.entries).zip(&fields))
-            .filter(|((total, entry), _)| **total > 0 && passes(entry, filter))
-            .map(|((total, entry), field)| (*total, entry, *field))
-            .collect();
-        // The sort is stable: of two that answer equally well, the one that was put in first comes first.
-        hits.sort_by_key(|(total, ..)| std::cmp::Reverse(*total));
-        hits.into_iter().map(|(score, entry, field)| Hit { id: entry.id, score, field }).collect()
+        let passing = |place: &u32| {
+            let found = totals.get(*place as usize).is_some_and(|total| *total > 0);
+            found && self.entries.get(*place as usize).is_some_and(|entry| passes(entry, filter))
+        };
+        let mut places: Vec<u32> = (0..count(self.entries.len())).filter(passing).collect();
+        // Of two that answer equally well, the one that was put in first comes first.
+        sort(&mut places, &|a, b| totals.get(b as usize).cmp(&totals.get(a as usize)));
+        let hit = |place: u32| {
+            let id = self.entries.get(place as usize)?.id;
+            Some(Hit { id, score: *totals.get(place as usize)?, field: *fields.get(place as usize)? })
+        };
+        places.into_iter().filter_map(hit).collect()
     }
 
     /// Raises `best` of every entry that `word` is found in. Returns whether it was found anywhere.
     fn score(&self, word: &[char], forgive: bool, best: &mut [u32], mut fields: Option<&mut Vec<Field>>) -> bool {
+        let one = singular(word);
         let mut found = false;
         let (mut letters_from, mut postings_from) = (0, 0);
         for (letters_to, postings_to) in &self.words {
             let known = self.letters.get(letters_from as usize..*letters_to as usize).unwrap_or_default();
-            let quality = if forgive { forgiven(word, known) } else { strict(word, known) };
+            let quality = if forgive {
+                forgiven(word, known)
+            } else if known == one && one.len() < word.len() {
+                95
+            } else {
+                strict(word, known)
+            };
             if quality > 0 {
                 let postings = self.postings.get(postings_from as usize..*postings_to as usize);
                 for posting in postings.unwrap_or_default() {
@@ -282,6 +419,16 @@ fn query_words(query: &str) -> Vec<Vec<char>> {
     // A pasted page is no query: what follows the twelfth word does not matter.
     words.truncate(12);
     words
+}
+
+/// The word without the ending of a plural: `oils` is `oil`, `waxes` is `wax`. Itself if it is short or no plural.
+fn singular(word: &[char]) -> &[char] {
+    match word {
+        [stem @ .., 'x' | 's' | 'h', 'e', 's'] if stem.len() > 1 => &word[..word.len() - 2],
+        [.., 's', 's'] | [] => word,
+        [stem @ .., 's'] if stem.len() > 2 => stem,
+        _ => word,
+    }
 }
 
 /// How well `word` is found in `known` without forgiving anything; 0 for not at all.
@@ -369,6 +516,27 @@ mod tests {
         assert_eq!(edits("glyccerin", "glycerin").0, 1);
         assert_eq!(edits("glycrein", "glycerin").0, 1);
         assert_eq!(edits("glicer", "glycerin").1, 1, "a start with one wrong letter");
+    }
+
+    #[test]
+    fn a_sort_orders_and_keeps_the_order_of_equals() {
+        for length in [0, 1, 2, 3, 7, 8, 9, 100] {
+            let tens: Vec<u32> = (0..length).map(|place| place * 7919 % 31 / 10).collect();
+            let mut places: Vec<u32> = (0..length).collect();
+            sort(&mut places, &|a, b| tens[a as usize].cmp(&tens[b as usize]));
+            let mut expected: Vec<u32> = (0..length).collect();
+            expected.sort_by_key(|place| tens[*place as usize]);
+            assert_eq!(places, expected);
+        }
+    }
+
+    #[test]
+    fn a_plural_finds_the_singular() {
+        for (many, one) in [("oils", "oil"), ("waxes", "wax"), ("gas", "gas"), ("glass", "glass"), ("s", "s"), ("", "")]
+        {
+            let letters: Vec<char> = many.chars().collect();
+            assert_eq!(singular(&letters), one.chars().collect::<Vec<_>>());
+        }
     }
 
     #[test]

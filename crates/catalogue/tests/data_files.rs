@@ -68,6 +68,15 @@ fn a_composite_must_sum_to_the_whole() {
 }
 
 #[test]
+fn a_composite_may_not_contain_itself() {
+    let codes = codes_after("cycle", "composites.csv", |text| {
+        let own = text.lines().nth(1).unwrap().split(',').next().unwrap().to_owned();
+        text + &format!("{own},{own},0.1,,typical-composition,,supplier-typical\n")
+    });
+    assert!(codes.contains(&"data.cycle".to_owned()), "{codes:?}");
+}
+
+#[test]
 fn a_number_that_vanishes_or_is_not_listed_is_noticed() {
     let codes = codes_after("vanished", "numbers.csv", append("material,999999,Never there"));
     assert_eq!(codes, ["data.vanished"]);
@@ -78,11 +87,38 @@ fn a_number_that_vanishes_or_is_not_listed_is_noticed() {
 }
 
 #[test]
+fn a_number_keeps_its_meaning() {
+    let codes = codes_after("meaning", "numbers.csv", |text| text.replace(",Caffeine\n", ",Theobromine\n"));
+    assert_eq!(codes, ["data.renumbered", "data.renumbered"], "of the constituent and of the material");
+}
+
+/// Links that people have shared hold these numbers. New rows are appended and change nothing here; if this test
+/// fails, a number was taken back or given another meaning.
+#[test]
+fn numbers_given_out_at_the_first_release_are_untouched() {
+    const RELEASED: [(&str, usize); 2] = [("constituent", 610), ("material", 796)];
+    let (tables, _) = tables::read(&data());
+    let mut digest = 0xcbf2_9ce4_8422_2325_u64;
+    for (kind, released) in RELEASED {
+        for number in 1..=released {
+            let number = number.to_string();
+            let row = tables.numbers.iter().find(|row| row.row.kind == kind && row.row.number == number);
+            let row = row.unwrap_or_else(|| panic!("{kind} {number} is not listed"));
+            // FNV-1a, 64 bits.
+            for byte in format!("{kind},{number},{}\n", row.row.name).bytes() {
+                digest = (digest ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
+            }
+        }
+    }
+    assert_eq!(digest, 0x1cbd_3218_31e3_e9a5, "digest {digest:#018x}");
+}
+
+#[test]
 fn a_wrong_check_digit_and_a_duplicate_are_refused() {
     let codes = codes_after("cas", "constituents.csv", |text| text.replace("56-81-5", "56-81-6"));
     assert_eq!(codes, ["data.cas"]);
     let codes = codes_after("twice", "constituents.csv", |text| text.replace(",Caffeine,", ",Betaine,"));
-    assert_eq!(codes, ["data.duplicate"]);
+    assert_eq!(codes, ["data.duplicate", "data.renumbered"]);
 }
 
 #[test]

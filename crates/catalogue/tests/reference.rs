@@ -70,3 +70,29 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
     assert!(water_solubilities().iter().all(|row| known.contains(&row.origin.source)));
     assert!(restrictions().iter().all(|row| known.contains(&row.origin.source)));
 }
+
+#[cfg(feature = "tables")]
+#[test]
+fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
+    use stillroom_catalogue::reference::{
+        AcidConstants, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, Partition, PlantWater,
+        PreservativeLimit, PreservativePractice, Restriction, WaterSolubility,
+    };
+    let read = [
+        WaterSolubility::COLUMNS,
+        CosolventSolubility::COLUMNS,
+        AcidConstants::COLUMNS,
+        Partition::COLUMNS,
+        PreservativeLimit::COLUMNS,
+        PreservativePractice::COLUMNS,
+        Restriction::COLUMNS,
+        FragranceAllergen::COLUMNS,
+        EssentialOilConstituent::COLUMNS,
+        PlantWater::COLUMNS,
+    ];
+    let packed: Vec<Vec<&str>> = stillroom_catalogue::tables::EXTRA_TABLES
+        .iter()
+        .map(|table| table.columns.iter().map(|(name, _)| *name).collect())
+        .collect();
+    assert_eq!(read.map(<[_]>::to_vec).to_vec(), packed);
+}

@@ -219,7 +219,7 @@ pub(crate) fn density(estimate: Option<&DensityEstimate>, mark: DecimalMark) -> 
 /// Why the sheet makes another batch than was asked for.
 pub(crate) fn batch_differs(batch: &str, asked: &str) -> String {
     format!(
-        "With these scales the lines sum to {batch} instead of {asked}: the coarser scale does not show the difference."
+        "Your scales make this {batch} instead of {asked}: the coarsest scale used does not show a difference that small."
     )
 }
 
@@ -299,16 +299,16 @@ pub(crate) fn brings<'a>(parts: impl Iterator<Item = (&'a str, String)>, more: b
 pub(crate) const fn layer(layer: Layer) -> &'static str {
     match layer {
         Layer::Water => "Water, all sources",
-        Layer::Humectants => "Humectants and solvents",
+        Layer::Humectants => "Humectants",
         Layer::Thickeners => "Thickeners",
-        Layer::Oils => "Oils and emollients",
-        Layer::Solids => "Butters, waxes, fatty alcohols",
+        Layer::Oils => "Oils",
+        Layer::Solids => "Waxes, butters",
         Layer::Emulsifiers => "Emulsifiers",
         Layer::Surfactants => "Surfactants",
-        Layer::Actives => "Actives and extracts",
+        Layer::Actives => "Actives",
         Layer::Preservatives => "Preservatives",
         Layer::Fragrance => "Fragrance",
-        Layer::Minerals => "Minerals, colour, scrubs",
+        Layer::Minerals => "Minerals, colour",
         Layer::Helpers => "Other",
     }
 }

@@ -570,8 +570,7 @@ impl Session {
     /// Materials that answer a query, for the page to choose from.
     pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<crate::view::MaterialHit> {
         let found = self.materials.search(query, filter);
-        let open = self.open.map(FormulaId::as_material);
-        found.into_iter().filter(|id| Some(*id) != open).map(|id| self.present_hit(id)).collect()
+        found.into_iter().map(|id| self.present_hit(id)).collect()
     }
 }
 

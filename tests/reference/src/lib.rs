@@ -11,11 +11,19 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 pub mod arithmetic;
+pub mod catalogue_chemistry;
+pub mod catalogue_oils;
 pub mod glycerol;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
-pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[arithmetic::evidence, glycerol::evidence, solutions::evidence];
+pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
+    arithmetic::evidence,
+    catalogue_oils::evidence,
+    catalogue_chemistry::evidence,
+    glycerol::evidence,
+    solutions::evidence,
+];
 
 /// What a comparison with one set of outside values found.
 #[derive(Debug, Clone, PartialEq, Serialize)]

@@ -5,6 +5,7 @@
 
 mod check;
 mod extra;
+mod joined;
 mod pack;
 mod report;
 mod row;

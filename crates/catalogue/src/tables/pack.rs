@@ -1,6 +1,7 @@
 //! Packs the tables a page needs at once.
 
 use super::check::{decimal, listed, packed_cas, word};
+use super::joined;
 use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS, PROPERTIES};
 use super::{CompositeRow, ConstituentRow, Lined, MaterialRow, Problem, PropertyRow, Tables};
 use crate::packed::Packed;
@@ -45,7 +46,10 @@ fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
         parts: tables.composites.iter().map(|row| part(tables, row)).collect::<Result<_, _>>()?,
         values: tables.properties.iter().map(|row| value(tables, row)).collect::<Result<_, _>>()?,
     };
-    // In order of subject and property the numbers repeat, and repetition compresses.
+    stored.values.extend(joined::values(tables)?);
+    // Looked up by number; and in order the numbers grow by one and repeat, which compresses.
+    stored.constituents.sort_by_key(|constituent| constituent.number);
+    stored.materials.sort_by_key(|material| material.number);
     stored.values.sort_by_key(|value| (value.subject, value.property));
     Ok(stored)
 }
@@ -114,7 +118,7 @@ fn needed<T>(file: &'static str, line: u64, value: Option<T>) -> Result<T, Probl
     value.ok_or_else(|| Problem { file, line, code: "data.unpackable", message: message() })
 }
 
-fn origin<'a>(
+pub fn origin<'a>(
     tables: &Tables,
     file: &'static str,
     line: u64,

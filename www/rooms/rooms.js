@@ -1,0 +1,58 @@
+// @ts-check
+
+// Which room is in sight. The address carries it, so that the phone's back button leads back.
+
+import { make } from '../element.js';
+import { words } from '../words.js';
+
+const rooms = /** @type {const} */ (['shelf', 'formula', 'jar', 'bench', 'materials']);
+
+/** @typedef {typeof rooms[number]} Room */
+
+/** Rooms that stand side by side on a wide screen. */
+const desk = new Set(['formula', 'jar', 'bench']);
+
+/**
+ * @param {(room: Room) => void} onEnter
+ */
+export function createRooms(onEnter) {
+  /** @type {HTMLAnchorElement[]} */
+  const links = [];
+  for (const nav of document.querySelectorAll('nav.rooms, nav.dock')) {
+    for (const room of rooms) {
+      if (nav.className === 'dock' && room === 'materials') continue;
+      // On a wide screen formula, jar and bench are one room.
+      if (nav.className === 'rooms' && (room === 'jar' || room === 'bench')) continue;
+      const link = make('a', { href: `#${room}`, 'data-to': room }, words.rooms[room]);
+      links.push(link);
+      nav.append(link);
+    }
+  }
+
+  /** @returns {Room} */
+  const named = () => rooms.find((room) => room === location.hash.slice(1)) ?? 'shelf';
+
+  function enter() {
+    const room = named();
+    document.body.dataset.room = room;
+    document.body.dataset.desk = String(desk.has(room));
+    for (const link of links) {
+      const to = link.dataset.to ?? '';
+      const here = to === room || (link.parentElement?.className === 'rooms' && to === 'formula' && desk.has(room));
+      if (here) link.setAttribute('aria-current', 'page');
+      else link.removeAttribute('aria-current');
+    }
+    onEnter(room);
+    scrollTo(0, 0);
+  }
+  addEventListener('hashchange', enter);
+
+  return {
+    enter,
+    /** @param {string} room */
+    go(room) {
+      if (location.hash === `#${room}`) enter();
+      else location.hash = room;
+    },
+  };
+}
