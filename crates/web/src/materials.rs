@@ -125,6 +125,7 @@ impl Materials {
             usual_phase: formula.usual_phase,
             texts: vec![(Field::Name, formula.name.as_str().into())],
         });
-        MaterialIndex::build(self.catalogue.index_entries().chain(own).chain(formulas))
+        // Of equally good answers the maker's own come first.
+        MaterialIndex::build(own.chain(formulas).chain(self.catalogue.index_entries()))
     }
 }
