@@ -6,4 +6,5 @@
 //! **Must not know** where a record is kept or how an error is worded. It never panics on what it reads.
 #![forbid(unsafe_code)]
 
+pub mod json;
 pub mod record;

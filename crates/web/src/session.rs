@@ -6,12 +6,10 @@ use crate::history::{Change, History, Slot};
 use crate::keeping::{Store, StoreError, Surroundings};
 use crate::materials::Materials;
 use crate::sentences;
-use crate::settings::Settings;
+use crate::settings::{Settings, SettingsRecord};
 use crate::view::{
     Answer, ConflictView, HistoryView, KeepState, LastView, Notice, ShelfCard, StatusView, Update, if_changed,
 };
-use serde::de::DeserializeOwned;
-use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
@@ -19,7 +17,7 @@ use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
-use stillroom_exchange::record::{self, FormulaRecord, MaterialRecord, OwnMaterial, RecordError};
+use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
 const FORMULA_KEY: &str = "stillroom.formula.";
 const MATERIAL_KEY: &str = "stillroom.material.";
@@ -53,18 +51,6 @@ pub struct Session {
     kept_at: Option<u64>,
     notices: Vec<Notice>,
     pub(crate) last: LastView,
-}
-
-/// What can be read of any record.
-#[derive(Deserialize)]
-struct RevisionOnly {
-    revision: u64,
-}
-
-#[derive(Serialize, Deserialize)]
-struct SettingsRecord {
-    revision: u64,
-    settings: Settings,
 }
 
 impl Session {
@@ -144,7 +130,7 @@ impl Session {
         }
     }
 
-    fn decode<T: DeserializeOwned>(&mut self, key: &str, text: &str) -> Option<T> {
+    fn decode<T: Kept>(&mut self, key: &str, text: &str) -> Option<T> {
         match record::read(text) {
             Ok(body) => {
                 self.unreadable.remove(key);
@@ -429,7 +415,7 @@ impl Session {
     /// Keeps one record. `Ok(false)` if another page changed it since this one read it: then nothing is written.
     fn keep_one(&mut self, key: &str) -> Result<bool, StoreError> {
         let known = self.revisions.get(key).copied().unwrap_or(0);
-        let elsewhere = self.store.get(key)?.map(|text| record::read::<RevisionOnly>(&text).map(|body| body.revision));
+        let elsewhere = self.store.get(key)?.map(|text| record::read_revision(&text));
         match elsewhere {
             Some(Ok(revision)) if revision != known => return Ok(false),
             // What cannot be read is not ours to overwrite.
@@ -438,16 +424,12 @@ impl Session {
         }
         let revision = known + 1;
         let text = if key == SETTINGS_KEY {
-            record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }).ok()
+            Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
         } else if let Some(id) = formula_of(key) {
-            self.shelf.get(&id).and_then(|record| {
-                let record = FormulaRecord { revision, ..(**record).clone() };
-                record::write(&record).ok()
-            })
+            self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
         } else {
-            material_of(key).and_then(|number| self.materials.own_material(number)).and_then(|own| {
-                let record = MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() };
-                record::write(&record).ok()
+            material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
+                record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
             })
         };
         if let Some(text) = text {
@@ -512,8 +494,8 @@ impl Session {
             // Of settings and materials there is no second place to keep: this page's version is written anew.
             self.conflicts.remove(key);
             let elsewhere = self.store.get(key).ok().flatten();
-            let revision = elsewhere.and_then(|text| record::read::<RevisionOnly>(&text).ok());
-            self.revisions.insert(key.to_owned(), revision.map_or(0, |body| body.revision));
+            let revision = elsewhere.and_then(|text| record::read_revision(&text).ok());
+            self.revisions.insert(key.to_owned(), revision.unwrap_or(0));
         }
         Answer::default()
     }
