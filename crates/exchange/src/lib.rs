@@ -8,3 +8,4 @@
 
 pub mod json;
 pub mod record;
+pub mod table;
