@@ -7,7 +7,7 @@ use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
-use stillroom_web::command::{Command, MaterialField};
+use stillroom_web::command::{Command, HoldingField, MaterialField};
 use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
 use stillroom_web::session::Session;
 use stillroom_web::settings::SettingName;
@@ -27,6 +27,9 @@ impl Surroundings for Workbench {
     }
     fn minutes_ahead(&self) -> i64 {
         60
+    }
+    fn today(&self) -> String {
+        "2026-11-25".to_owned()
     }
     fn random(&self) -> u64 {
         self.drawn.set(self.drawn.get() + 1);
@@ -139,6 +142,9 @@ fn typing_on_in_one_field_is_one_act_to_take_back() {
         fn minutes_ahead(&self) -> i64 {
             0
         }
+        fn today(&self) -> String {
+            self.0.today()
+        }
         fn random(&self) -> u64 {
             self.0.random()
         }
@@ -240,6 +246,50 @@ fn deleting_a_material_in_use_is_said_and_can_be_taken_back() {
 }
 
 #[test]
+fn a_density_of_ones_own_takes_the_place_of_the_catalogues_and_is_marked() {
+    let mut session = open();
+    session.show_everything();
+    let rosehip = MaterialId::Catalogue(10);
+    session.apply(Command::OpenMaterial { material: rosehip });
+    let set = |field, text: &str| Command::SetHolding { material: rosehip, field, text: text.to_owned() };
+    let update = session.apply(set(HoldingField::Density, "0,5"));
+    let values = update.material.unwrap().values;
+    assert_eq!((values[0].value.as_str(), values[0].basis.as_str()), ("0.50\u{a0}g/mL", "yours"));
+    assert!(update.jar.unwrap().density.contains("0.99"), "the lighter oil makes the product lighter");
+    let update = session.apply(set(HoldingField::Expiry, "2026-11-24"));
+    assert!(update.material.unwrap().holding.remarks[0].starts_with("Past its date"));
+    let update = session.apply(set(HoldingField::Expiry, "2026-02-30"));
+    assert_eq!(update.answer.unwrap().code, Some("holding.not-a-day"));
+    session.apply(set(HoldingField::Price, "12,90"));
+    let update = session.apply(set(HoldingField::Pack, "50"));
+    assert!(update.material.unwrap().holding.remarks[0].starts_with("25.80\u{a0}EUR"));
+    let update = session.apply(set(HoldingField::Currency, "euros"));
+    assert_eq!(update.answer.unwrap().code, Some("quantity.not-a-currency"));
+}
+
+#[test]
+fn a_table_is_taken_in_whole_or_not_at_all_and_comes_out_again() {
+    let mut session = open();
+    session.show_everything();
+    let bad = session.read_table(b"name,parts\nA,2 % Unobtainium; q.s. Glycerin\nB,50 % Caffeine\n");
+    assert_eq!(bad.ready, 0);
+    assert_eq!(bad.problems.len(), 3, "{:?}", bad.problems);
+    let update = session.apply(Command::ImportTable {});
+    assert_eq!(update.own_materials, None);
+    let good = session.read_table(
+        "name,inci,class,parts\nA,,active,\"2 % b; q.s. Water, distilled\"\nB,Baz Extract,extract,\n".as_bytes(),
+    );
+    assert_eq!((good.ready, good.problems.len()), (2, 0));
+    let update = session.apply(Command::ImportTable {});
+    let names: Vec<String> = update.own_materials.unwrap().into_iter().map(|hit| hit.name).collect();
+    assert_eq!(names, ["A", "B", "Cucumber glycerite, lot 7 (invented)"]);
+    let table = session.write_table();
+    assert!(table.contains("A,,active,heated-water,,\"2 % B; q.s. Water, distilled\","), "{table}");
+    let update = session.apply(Command::Undo {});
+    assert_eq!(update.own_materials.unwrap().len(), 1);
+}
+
+#[test]
 fn a_formula_can_be_a_material_and_follows_its_changes() {
     let mut session = open();
     let all = session.show_everything();
@@ -332,6 +382,17 @@ fn any_command() -> impl Strategy<Value = Command> {
         any_text().prop_map(|text| Command::SetMaterialText { field: MaterialField::Inci, text }),
         Just(Command::SetMaterialClass { class: Class::Active }),
         any_material().prop_map(|material| Command::DeleteMaterial { material }),
+        (
+            any_material(),
+            prop::sample::select(vec![
+                HoldingField::Density,
+                HoldingField::Price,
+                HoldingField::Stock,
+                HoldingField::Expiry
+            ]),
+            any_text()
+        )
+            .prop_map(|(material, field, text)| Command::SetHolding { material, field, text }),
         Just(Command::NewFormula { basis: WrittenIn::Percent }),
         Just(Command::SetPurpose { purpose: Purpose::RinseOff }),
         Just(Command::RestoreExample {}),
