@@ -1,8 +1,8 @@
 //! Every material this maker can weigh: the catalogue, their own, and their other formulas.
 
-use std::collections::{BTreeMap, HashMap};
 use std::rc::Rc;
 use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex};
+use stillroom_core::sorted::SortedMap;
 use stillroom_core::{
     Class, Constituent, ConstituentId, Formula, FormulaId, Makeup, Material, MaterialId, MaterialSource, Part,
     PhaseKind,
@@ -15,8 +15,8 @@ const MOST_HITS: usize = 60;
 /// Every material at hand.
 pub(crate) struct Materials {
     catalogue: &'static Catalogue,
-    own: BTreeMap<u64, Rc<OwnMaterial>>,
-    formulas: HashMap<u64, Material>,
+    own: SortedMap<u64, Rc<OwnMaterial>>,
+    formulas: SortedMap<u64, Material>,
     /// Built at the first search after a change.
     index: Option<MaterialIndex>,
 }
@@ -40,7 +40,7 @@ impl MaterialSource for Materials {
 
 impl Materials {
     pub(crate) fn new() -> Self {
-        Self { catalogue: Catalogue::get(), own: BTreeMap::new(), formulas: HashMap::new(), index: None }
+        Self { catalogue: Catalogue::get(), own: SortedMap::new(), formulas: SortedMap::new(), index: None }
     }
 
     pub(crate) fn catalogue(&self) -> &'static Catalogue {
