@@ -16,6 +16,7 @@ mod demo;
 mod edit_batch;
 mod edit_formula;
 mod edit_material;
+pub mod evaluate;
 mod history;
 pub mod keeping;
 mod materials;

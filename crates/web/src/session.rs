@@ -19,8 +19,8 @@ use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
 use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
-const FORMULA_KEY: &str = "stillroom.formula.";
-const MATERIAL_KEY: &str = "stillroom.material.";
+pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
+pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
 /// What the maker is doing.
@@ -46,7 +46,7 @@ pub struct Session {
     /// Revision of each record as this page last read or wrote it.
     revisions: SortedMap<String, u64>,
     conflicts: SortedMap<String, String>,
-    unreadable: SortedMap<String, RecordError>,
+    pub(crate) unreadable: SortedMap<String, RecordError>,
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
@@ -155,7 +155,7 @@ impl Session {
         self.present(None)
     }
 
-    fn act(&mut self, command: Command) -> Answer {
+    pub(crate) fn act(&mut self, command: Command) -> Answer {
         match command {
             Command::Undo {} => self.undo(),
             Command::Redo {} => self.redo(),
@@ -535,7 +535,7 @@ impl Session {
         update
     }
 
-    fn present_status(&self) -> StatusView {
+    pub(crate) fn present_status(&self) -> StatusView {
         let text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
         let conflict = |(key, name): (&String, &String)| ConflictView {
             key: key.clone(),
