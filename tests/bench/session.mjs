@@ -46,10 +46,22 @@ Object.defineProperty(globalThis, 'localStorage', { value: storage, configurable
 const seam = await loadSeam();
 const reader = /** @type {const} */ ({ decimalMark: 'point' });
 
-measure('open.empty (example and catalogue)', () => new seam.Stillroom({ ...reader, keepNothing: true }), {
-  warmup: 5,
-  iterations: 100,
-});
+// Each opening is a first one: a fresh copy of the seam, whose catalogue is not unpacked yet.
+const fresh = [];
+for (let at = 0; at < 60; at += 1) {
+  fresh.push(await loadSeam(String(at)));
+}
+measure(
+  'open.empty (catalogue, example and first view)',
+  () => {
+    const first = fresh.pop();
+    if (!first) {
+      throw new Error('no fresh copy is left');
+    }
+    new first.Stillroom({ ...reader, keepNothing: true }).showEverything();
+  },
+  { warmup: 9, iterations: 50 },
+);
 
 const session = new seam.Stillroom(reader);
 session.showEverything();
@@ -67,11 +79,11 @@ function make(command) {
 }
 
 // Twenty composites of three simple materials each, ten of two of those, ten of two of these: three levels deep.
-const simple = ['oil', 'acid', 'extract', 'glycer', 'sodium', 'alcohol', 'gum', 'butter', 'ester']
-  .flatMap((query) => session.search(query, { classes: ['oil', 'humectant', 'active', 'thickener', 'salt', 'wax'], phases: [] }))
+const simple = ['oil', 'acid', 'extract', 'sodium', 'alcohol', 'gum', 'butter']
+  .flatMap((query) => session.search(query, { classes: [], phases: [] }))
   .filter((hit) => hit.origin === 'catalogue')
   .map((hit) => hit.id);
-const distinct = [...new Set(simple)];
+const distinct = [...new Set(simple)].filter((material) => !session.apply({ do: 'open-material', material }).material?.composite);
 
 /**
  * @param {string} name
