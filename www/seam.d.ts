@@ -91,6 +91,20 @@ export interface FormulaView {
 }
 
 /**
+ * How a formula is to be worked out and written.
+ */
+export interface EvaluationOptions {
+    /**
+     * Mark between whole and fraction; a point unless another is asked for.
+     */
+    decimalMark?: "point" | "comma";
+    /**
+     * A batch by mass, as typed, instead of the one the record asks for.
+     */
+    batch?: string | undefined;
+}
+
+/**
  * How keeping stands.
  */
 export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
@@ -872,6 +886,15 @@ export class Stillroom {
 }
 
 /**
+ * Works out one formula beside any session: its head, lines, jar, constituents and batch. Nothing is kept, and no page
+ * is needed. Takes records as they are kept, so materials of the maker's own that the formula uses come along.
+ *
+ * # Errors
+ * If `options` is not what its type says. A record that cannot be read is an error in the update's `answer`.
+ */
+export function evaluate(formula: string, own_materials: string[], options: EvaluationOptions): Update;
+
+/**
  * The version of this build.
  */
 export function version(): string;
@@ -881,6 +904,7 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
+    readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
@@ -894,8 +918,8 @@ export interface InitOutput {
     readonly __wbindgen_exn_store: (a: number) => void;
     readonly __externref_table_alloc: () => number;
     readonly __wbindgen_externrefs: WebAssembly.Table;
-    readonly __externref_table_dealloc: (a: number) => void;
     readonly __externref_drop_slice: (a: number, b: number) => void;
+    readonly __externref_table_dealloc: (a: number) => void;
     readonly __wbindgen_start: () => void;
 }
 

@@ -17,6 +17,7 @@ mod edit_batch;
 mod edit_formula;
 mod edit_holding;
 mod edit_material;
+pub mod evaluate;
 mod history;
 pub mod keeping;
 mod materials;

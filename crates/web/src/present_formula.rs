@@ -4,7 +4,6 @@ use crate::sentences;
 use crate::session::Session;
 use crate::view::{FormulaView, LineView, PhaseView, ProblemView, Update, changed_entries, if_changed};
 use rust_decimal::Decimal;
-use std::cmp::Reverse;
 use stillroom_core::balance::LineShare;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{align, decimals_of, write_between, write_fixed};
@@ -201,8 +200,7 @@ impl Session {
             return String::new();
         }
         let Ok(inside) = self.makeups.see_through(material, &self.materials) else { return String::new() };
-        let mut most: Vec<_> = inside.constituents.iter().collect();
-        most.sort_by_key(|(_, percent)| Reverse(*percent));
+        let most = inside.most_first();
         let mark = self.mark();
         let parts = most.iter().take(MOST_BRINGS).filter_map(|(constituent, percent)| {
             let brought = percent.checked_mul(share.value())?.checked_div(Decimal::ONE_HUNDRED)?;

@@ -3,6 +3,7 @@
 
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
+use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
 use crate::view::{MaterialHit, SourceView, TableView, Update};
@@ -127,6 +128,21 @@ impl Stillroom {
     pub fn sources(&self) -> Result<Vec<Ts<SourceView>>, JsError> {
         self.session.sources().iter().map(|source| Ok(source.into_ts()?)).collect()
     }
+}
+
+/// Works out one formula beside any session: its head, lines, jar, constituents and batch. Nothing is kept, and no page
+/// is needed. Takes records as they are kept, so materials of the maker's own that the formula uses come along.
+///
+/// # Errors
+/// If `options` is not what its type says. A record that cannot be read is an error in the update's `answer`.
+#[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+pub fn evaluate(
+    formula: &str,
+    own_materials: Vec<String>,
+    options: Ts<EvaluationOptions>,
+) -> Result<Ts<Update>, JsError> {
+    Ok(evaluate_record(formula, &own_materials, &options.to_rust()?).into_ts()?)
 }
 
 /// The version of this build.

@@ -10,18 +10,18 @@ use crate::settings::{Settings, SettingsRecord};
 use crate::view::{
     Answer, ConflictView, HistoryView, KeepState, LastView, Notice, ShelfCard, StatusView, Update, if_changed,
 };
-use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
+use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
 use stillroom_exchange::holding::HoldingRecord;
 use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
-const FORMULA_KEY: &str = "stillroom.formula.";
-const MATERIAL_KEY: &str = "stillroom.material.";
+pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
+pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
 const HOLDING_KEY: &str = "stillroom.holding.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
@@ -33,22 +33,22 @@ pub struct Session {
     browser_mark: DecimalMark,
     pub(crate) settings: Rc<Settings>,
     pub(crate) bench: Bench,
-    pub(crate) shelf: BTreeMap<FormulaId, Rc<FormulaRecord>>,
+    pub(crate) shelf: SortedMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
-    formula_uses: HashMap<u64, usize>,
+    formula_uses: SortedMap<u64, usize>,
     history: History,
     pub(crate) looking_at_shelf: bool,
     /// Cards worked out, with the record they were worked out from.
-    pub(crate) cards: HashMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
-    unkept: BTreeSet<String>,
+    pub(crate) cards: SortedMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
+    unkept: SortedMap<String, ()>,
     /// Revision of each record as this page last read or wrote it.
-    revisions: HashMap<String, u64>,
-    conflicts: BTreeMap<String, String>,
-    unreadable: BTreeMap<String, RecordError>,
+    revisions: SortedMap<String, u64>,
+    conflicts: SortedMap<String, String>,
+    pub(crate) unreadable: SortedMap<String, RecordError>,
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
@@ -67,19 +67,19 @@ impl Session {
             browser_mark,
             settings: Rc::default(),
             bench: Bench::default(),
-            shelf: BTreeMap::new(),
+            shelf: SortedMap::new(),
             open: None,
             open_material: None,
             materials: Materials::new(),
             makeups: Makeups::default(),
-            formula_uses: HashMap::new(),
+            formula_uses: SortedMap::new(),
             history: History::default(),
             looking_at_shelf: true,
-            cards: HashMap::new(),
-            unkept: BTreeSet::new(),
-            revisions: HashMap::new(),
-            conflicts: BTreeMap::new(),
-            unreadable: BTreeMap::new(),
+            cards: SortedMap::new(),
+            unkept: SortedMap::new(),
+            revisions: SortedMap::new(),
+            conflicts: SortedMap::new(),
+            unreadable: SortedMap::new(),
             keep_state: KeepState::Kept,
             kept_at: None,
             notices: Vec::new(),
@@ -166,7 +166,7 @@ impl Session {
         self.present(None)
     }
 
-    fn act(&mut self, command: Command) -> Answer {
+    pub(crate) fn act(&mut self, command: Command) -> Answer {
         match command {
             Command::Undo {} => self.undo(),
             Command::Redo {} => self.redo(),
@@ -315,7 +315,7 @@ impl Session {
 
     /// Puts a record in place and remembers that it is to be kept.
     fn put(&mut self, slot: Slot) {
-        self.unkept.insert(key_of(&slot));
+        self.unkept.insert(key_of(&slot), ());
         self.place(slot);
     }
 
@@ -371,7 +371,7 @@ impl Session {
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {
         for material in materials {
             if let MaterialId::Formula(number) = material {
-                let uses = self.formula_uses.entry(number).or_default();
+                let uses = self.formula_uses.get_or_insert(number, 0);
                 *uses = if up { *uses + 1 } else { uses.saturating_sub(1) };
             }
         }
@@ -393,7 +393,7 @@ impl Session {
 
     /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
     pub fn keep(&mut self) -> Update {
-        let keys: Vec<String> = self.unkept.iter().cloned().collect();
+        let keys: Vec<String> = self.unkept.keys().cloned().collect();
         let mut failure = None;
         for key in keys {
             if self.conflicts.contains_key(&key) {
@@ -467,7 +467,7 @@ impl Session {
     fn changed_elsewhere(&mut self, key: &str) -> Answer {
         let ours =
             key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some() || holding_of(key).is_some();
-        if ours && !self.unkept.contains(key) {
+        if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
         }
         Answer::default()
@@ -560,7 +560,7 @@ impl Session {
         update
     }
 
-    fn present_status(&self) -> StatusView {
+    pub(crate) fn present_status(&self) -> StatusView {
         let text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
         let conflict = |(key, name): (&String, &String)| ConflictView {
             key: key.clone(),
