@@ -24,11 +24,13 @@ async function seamFolder() {
 
 /**
  * Loads the built seam without a page.
+ * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */
-export async function loadSeam() {
+export async function loadSeam(copy = '') {
   const folder = await seamFolder();
-  const seam = await import(pathToFileURL(join(folder, 'stillroom.js')).href);
+  const address = pathToFileURL(join(folder, 'stillroom.js')).href;
+  const seam = await import(copy ? `${address}?copy=${copy}` : address);
   seam.initSync({ module: await readFile(join(folder, 'stillroom_bg.wasm')) });
   return seam;
 }

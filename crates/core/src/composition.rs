@@ -8,8 +8,9 @@ use crate::balance::{FormulaProblem, LineShare, balance};
 use crate::formula::{Amount, LineId, WrittenIn};
 use crate::material::{ConstituentId, Makeup, MaterialId, MaterialSource};
 use crate::quantity::{Density, Percent};
+use crate::sorted::{self, SortedMap};
 use rust_decimal::Decimal;
-use std::collections::{BTreeMap, HashMap};
+use std::collections::HashMap;
 use std::rc::Rc;
 
 /// Decimals a contribution keeps: with up to three whole digits it fits a [`Decimal`], so sums stay exact.
@@ -107,6 +108,16 @@ pub struct Inside {
     pub volume_known: Decimal,
 }
 
+impl Inside {
+    /// The constituents, most first.
+    #[must_use]
+    pub fn most_first(&self) -> Vec<(ConstituentId, Decimal)> {
+        let mut most = self.constituents.clone();
+        sorted::sort(&mut most, &|a, b| b.1.cmp(&a.1));
+        most
+    }
+}
+
 /// Remembers materials that were seen through already, so that an edit of one line does not walk every composite
 /// again. Forget a material's answer with [`Makeups::clear`] when any composite changes.
 #[derive(Debug, Default)]
@@ -187,20 +198,20 @@ impl Makeups {
         if let Some(problem) = balance.problems.into_iter().next() {
             return Err(CompositionError::PartsOutOfBalance { material: id, problem });
         }
-        let mut sums: BTreeMap<ConstituentId, Decimal> = BTreeMap::new();
+        let mut sums: SortedMap<ConstituentId, Decimal> = SortedMap::new();
         let mut volumes = Volumes::default();
         for (part, share) in parts.iter().zip(&balance.shares) {
             let inside = self.follow(part.material, source, path)?;
             volumes.add(share.percent, &inside);
             for (constituent, percent) in contributions(share.percent, &inside.constituents) {
-                *sums.entry(constituent).or_default() += percent;
+                *sums.get_or_insert(constituent, Decimal::ZERO) += percent;
             }
         }
         let (specific_volume, volume_known) = match stated_volume {
             Some(volume) => (Some(volume), Decimal::ONE_HUNDRED),
             None => (volumes.of_one_gram(), volumes.known.round_dp(VOLUME_DECIMALS)),
         };
-        Ok(Rc::new(Inside { constituents: sums.into_iter().collect(), specific_volume, volume_known }))
+        Ok(Rc::new(Inside { constituents: sums.into_entries(), specific_volume, volume_known }))
     }
 }
 

@@ -156,9 +156,9 @@ pub struct Formula {
     /// How large a batch is wanted.
     #[serde(default)]
     pub batch: BatchPlan,
-    /// The number the next line or phase gets.
+    /// The number the next line or phase gets, unless it is in use already.
     #[serde(default)]
-    next_number: u32,
+    pub next_number: u32,
 }
 
 /// Where a line stands: position of its phase, position within it.

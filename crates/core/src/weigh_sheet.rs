@@ -273,7 +273,7 @@ pub fn smallest_batch(shares: &[LineShare], scales: &Scales, error: Percent) -> 
         .filter_map(round_up)
         .filter(|batch| *batch > first)
         .collect();
-    candidates.sort_unstable();
+    crate::sorted::sort(&mut candidates, &Decimal::cmp);
     candidates.into_iter().find(|batch| fits(*batch)).and_then(|batch| Grams::new(batch).ok())
 }
 

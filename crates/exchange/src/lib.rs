@@ -7,4 +7,7 @@
 #![forbid(unsafe_code)]
 
 pub mod extract;
+pub mod holding;
+pub mod json;
 pub mod record;
+pub mod table;

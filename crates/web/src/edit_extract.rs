@@ -2,7 +2,7 @@
 
 use crate::command::Command;
 use crate::edit_formula::{about, cut_name, cut_text, made};
-use crate::extracts::{BLENDED, Fields, Takes, day_of, fresh, read_day, rule, write_day};
+use crate::extracts::{BLENDED, Fields, Takes, brew, fresh, read_day, rule};
 use crate::history::Slot;
 use crate::offer_extract::{Effect, plant_name};
 use crate::sentences_extract as sentences;
@@ -12,8 +12,8 @@ use std::rc::Rc;
 use stillroom_core::extract::{Liquid, Plan};
 use stillroom_core::number::{read_mass, read_plain, read_volume};
 use stillroom_core::{
-    Amount, Class, Constituent, ConstituentId, Density, Makeup, Material, MaterialId, MaterialSource, Part, Percent,
-    PhaseKind,
+    Amount, Class, Constituent, ConstituentId, Density, Grams, Makeup, Material, MaterialId, MaterialSource, Part,
+    Percent, PhaseKind,
 };
 use stillroom_exchange::extract::{Extract, ExtractId, ExtractKind, ExtractRecord};
 use stillroom_exchange::record::OwnMaterial;
@@ -35,7 +35,7 @@ impl Session {
                 Answer::default()
             }
             Command::NewExtract { kind } => {
-                let extract = fresh(kind, sentences::name_of_new(kind).to_owned(), self.today());
+                let extract = fresh(kind, sentences::name_of_new(kind).to_owned(), self.around.today());
                 self.put_extract("extract.new", extract)
             }
             Command::OpenExtract { extract } => {
@@ -64,12 +64,6 @@ impl Session {
             Command::TakeExtractOffer { offer } => self.take_offer(&offer),
             _ => Answer::default(),
         }
-    }
-
-    /// Today, where the maker is.
-    fn today(&self) -> String {
-        let minutes = i64::try_from(self.around.now() / 60_000).unwrap_or(0) + self.around.minutes_ahead();
-        write_day(day_of(minutes.div_euclid(24 * 60)))
     }
 
     fn put_extract(&mut self, act: &'static str, extract: Extract) -> Answer {
@@ -203,7 +197,7 @@ impl Session {
     }
 
     fn note_blend(&mut self, extract: &Extract, liquid: Liquid) -> Answer {
-        let mut blend = fresh(extract.kind, cut_name(&sentences::name_of_blend(&extract.name)), self.today());
+        let mut blend = fresh(extract.kind, cut_name(&sentences::name_of_blend(&extract.name)), self.around.today());
         blend.blend = Some(liquid);
         for field in ["plant", "plant-name", "temperature", "purity"] {
             if let Some(value) = extract.values.get(field) {
@@ -262,6 +256,17 @@ impl Session {
         let on_shelf = self.materials.own_material(number).map(Rc::clone);
         before.push(Slot::Material(number, on_shelf));
         after.push(Slot::Material(number, Some(shelved)));
+        let id = MaterialId::Own(number);
+        let holding = self.materials.holding(id).map(Rc::clone);
+        let mut held = holding.as_deref().cloned().unwrap_or_default();
+        extract.text("lot").clone_into(&mut held.lot);
+        held.expiry = self.last_day(extract).unwrap_or(held.expiry);
+        if extract.kind == ExtractKind::Glycerite {
+            let mass = brew(extract).ok().and_then(|brew| brew.liquid.mass().ok());
+            held.stock = mass.and_then(|mass| Grams::new(mass.value().round_dp(2)).ok()).or(held.stock);
+        }
+        before.push(Slot::Holding(id, holding));
+        after.push(Slot::Holding(id, Some(Rc::new(held))));
         let changed = self.changed_extract(|extract| {
             extract.values.insert("material".to_owned(), MaterialId::Own(number).to_string());
             if let Some(solids) = solids {

@@ -1,8 +1,9 @@
 //! What can be undone: every change as the records before and after it.
 
 use std::rc::Rc;
-use stillroom_core::FormulaId;
+use stillroom_core::{FormulaId, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
+use stillroom_exchange::holding::Holding;
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
 use crate::settings::Settings;
@@ -21,6 +22,8 @@ pub(crate) enum Slot {
     Material(u64, Option<Rc<OwnMaterial>>),
     /// An extract.
     Extract(ExtractId, Option<Rc<ExtractRecord>>),
+    /// What the maker has of a material.
+    Holding(MaterialId, Option<Rc<Holding>>),
     /// The settings.
     Settings(Rc<Settings>),
 }

@@ -1,8 +1,8 @@
 //! Where records are kept, and what can go wrong there.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 use std::rc::Rc;
+use stillroom_core::sorted::SortedMap;
 
 /// Why a record was not kept or not found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,7 +41,7 @@ pub trait Store {
 /// browser.
 #[derive(Debug, Clone, Default)]
 pub struct MemoryStore {
-    texts: Rc<RefCell<BTreeMap<String, String>>>,
+    texts: Rc<RefCell<SortedMap<String, String>>>,
     /// What writing answers, if not success.
     failure: Rc<RefCell<Option<StoreError>>>,
 }
@@ -92,6 +92,8 @@ pub trait Surroundings {
     fn now(&self) -> u64;
     /// Minutes that local time is ahead of universal time.
     fn minutes_ahead(&self) -> i64;
+    /// The day it is here, as `2026-11-25`.
+    fn today(&self) -> String;
     /// A number nobody else has drawn.
     fn random(&self) -> u64;
 }

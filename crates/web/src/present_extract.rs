@@ -1,8 +1,8 @@
 //! Extracts as the page shows them.
 
 use crate::extracts::{
-    ALCOHOL, BLENDED, Brew, Fields, GLYCERITE, SOLUTION, Takes, Trouble, brew, day_of, days_since_1970, key_of_plant,
-    plant_of, plant_water, read_day, rule, water_from,
+    ALCOHOL, BLENDED, Brew, Day, Fields, GLYCERITE, SOLUTION, Takes, Trouble, brew, day_of, days_since_1970,
+    key_of_plant, plant_of, plant_water, read_day, rule, water_from, write_day,
 };
 use crate::sentences_extract as sentences;
 use crate::session::Session;
@@ -14,7 +14,7 @@ use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use std::rc::Rc;
 use stillroom_catalogue::reference::plant_waters;
 use stillroom_core::chemistry::{Band, PhysicsError, Temperature};
-use stillroom_core::extract::describe::{Description, describe};
+use stillroom_core::extract::describe::{Description, describe, estimate_water_activity};
 use stillroom_core::extract::keeping::{
     Conditions, Keeping, LowRisk, ORGANISMS, Organism, Spectrum, Step as KeepStep, find_glycerin_percent, judge_keeping,
 };
@@ -174,11 +174,7 @@ impl Session {
         };
         view.parts = self.present_parts_of(extract, brew, &description);
         view.figures = self.present_figures(&description);
-        if let Ok(activity) = description.water_activity {
-            let alcohol = brew.liquid.percent_of(Part::Ethanol).map_or(0.0, Percent::to_physics);
-            let ph = extract.number("ph").and_then(|ph| ph.to_f64());
-            let preserved = extract.text("preserved") == "yes";
-            let keeping = judge_keeping(activity, &Conditions { alcohol_percent: alcohol, ph, preserved });
+        if let Some((activity, keeping)) = Self::judge(extract, brew) {
             view.scale = self.present_scale(activity, &keeping);
             view.keeping = Some(self.present_keeping(extract, brew.measured, &keeping));
         }
@@ -312,12 +308,28 @@ impl Session {
         })
     }
 
+    /// Whether an extract keeps, as far as its water activity is known.
+    fn judge(extract: &Extract, brew: &Brew) -> Option<(Band, Keeping)> {
+        let activity = estimate_water_activity(&brew.liquid).ok()?;
+        let alcohol_percent = brew.liquid.percent_of(Part::Ethanol).map_or(0.0, Percent::to_physics);
+        let ph = extract.number("ph").and_then(|ph| ph.to_f64());
+        let preserved = extract.text("preserved") == "yes";
+        Some((activity, judge_keeping(activity, &Conditions { alcohol_percent, ph, preserved })))
+    }
+
+    /// Last day a glycerite should be used, by when it was made.
+    pub(crate) fn last_day(&self, extract: &Extract) -> Option<String> {
+        if extract.kind != ExtractKind::Glycerite {
+            return None;
+        }
+        let (_, keeping) = Self::judge(extract, &brew(extract).ok()?)?;
+        last_day(extract, &keeping).map(write_day)
+    }
+
     fn present_keeping(&self, extract: &Extract, measured: bool, keeping: &Keeping) -> KeepingView {
         let mark = self.mark();
         let made_on = read_day(extract.text("made-on"));
-        let until = made_on
-            .and_then(days_since_1970)
-            .map(|days| sentences::day(day_of(days.saturating_add(i64::from(keeping.use_by.days)))));
+        let until = last_day(extract, keeping).map(sentences::day);
         let made = made_on.map(sentences::day);
         let preserved = extract.text("preserved") == "yes";
         let upper = sentences::fixed((keeping.upper * 1000.0).ceil() / 1000.0, 3, mark);
@@ -385,4 +397,9 @@ impl Session {
     pub(crate) fn strength_of(&self, liquid: &Liquid) -> String {
         liquid.glycerin_percent().map(|percent| self.percent_text(percent)).unwrap_or_default()
     }
+}
+
+fn last_day(extract: &Extract, keeping: &Keeping) -> Option<Day> {
+    let made_on = read_day(extract.text("made-on")).and_then(days_since_1970)?;
+    Some(day_of(made_on.saturating_add(i64::from(keeping.use_by.days))))
 }

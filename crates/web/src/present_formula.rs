@@ -4,7 +4,6 @@ use crate::sentences;
 use crate::session::Session;
 use crate::view::{FormulaView, LineView, PhaseView, ProblemView, Update, changed_entries, if_changed};
 use rust_decimal::Decimal;
-use std::cmp::Reverse;
 use stillroom_core::balance::LineShare;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{align, decimals_of, write_between, write_fixed};
@@ -30,7 +29,12 @@ impl Session {
             return;
         };
         let formula = &record.formula;
-        let head = self.present_head(record.id.to_string(), formula, &evaluation);
+        let id = record.id.to_string();
+        if self.last.formula.as_ref().and_then(|last| last.id.as_ref()) != Some(&id) {
+            // Line numbers mean something within their formula only.
+            self.last.lines.clear();
+        }
+        let head = self.present_head(id, formula, &evaluation);
         update.formula = if_changed(&mut self.last.formula, head);
         let lines = self.present_lines(formula, &evaluation);
         update.lines = changed_entries(&mut self.last.lines, lines, |a, b| a.id == b.id);
@@ -196,8 +200,7 @@ impl Session {
             return String::new();
         }
         let Ok(inside) = self.makeups.see_through(material, &self.materials) else { return String::new() };
-        let mut most: Vec<_> = inside.constituents.iter().collect();
-        most.sort_by_key(|(_, percent)| Reverse(*percent));
+        let most = inside.most_first();
         let mark = self.mark();
         let parts = most.iter().take(MOST_BRINGS).filter_map(|(constituent, percent)| {
             let brought = percent.checked_mul(share.value())?.checked_div(Decimal::ONE_HUNDRED)?;

@@ -4,10 +4,10 @@ use crate::sentences;
 use crate::session::Session;
 use crate::view::{BringsView, MaterialHit, MaterialView, Origin, PartView, ValueView};
 use rust_decimal::Decimal;
-use std::cmp::Reverse;
 use stillroom_catalogue::{MaterialCard, Value};
 use stillroom_core::balance::{Balance, balance};
 use stillroom_core::number::{align, with_unit, write_between, write_fixed};
+use stillroom_core::sorted;
 use stillroom_core::{Amount, LineId, Makeup, Material, MaterialId, MaterialSource, Part, WrittenIn};
 
 /// Decimals of a part or constituent.
@@ -33,7 +33,7 @@ impl Session {
     pub(crate) fn present_own_materials(&self) -> Vec<MaterialHit> {
         let mut own: Vec<MaterialHit> =
             self.materials.own().map(|(number, _)| self.present_hit(MaterialId::Own(number))).collect();
-        own.sort_by_cached_key(|hit| hit.name.to_lowercase());
+        sorted::sort(&mut own, &|a, b| a.name.to_lowercase().cmp(&b.name.to_lowercase()));
         own
     }
 
@@ -50,9 +50,8 @@ impl Session {
         let mut constituents = Vec::new();
         match self.makeups.see_through(id, &self.materials) {
             Ok(inside) if matches!(material.makeup, Makeup::Composite(_)) => {
-                let mut most = inside.constituents.clone();
-                most.sort_by_key(|(_, percent)| Reverse(*percent));
-                constituents = most
+                constituents = inside
+                    .most_first()
                     .into_iter()
                     .map(|(constituent, percent)| BringsView {
                         inci: sentences::inci_or_unnamed(self.materials.inci(constituent)).to_owned(),
@@ -83,8 +82,9 @@ impl Session {
             parts_total,
             problems,
             constituents,
-            values: card.map(|card| self.present_values(&card)).unwrap_or_default(),
+            values: self.present_own_values(id, card.map(|card| self.present_values(&card)).unwrap_or_default()),
             used_in: self.users_of(id),
+            holding: self.present_holding(id),
         }
     }
 

@@ -7,12 +7,13 @@ use std::rc::Rc;
 use stillroom_core::MaterialId;
 use stillroom_core::balance::LineShare;
 use stillroom_core::composition::resolve_composition;
+use stillroom_core::sorted;
 use stillroom_exchange::record::FormulaRecord;
 
 impl Session {
     pub(crate) fn present_shelf(&mut self) -> ShelfView {
         let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
-        records.sort_by(|a, b| b.changed_at.cmp(&a.changed_at).then(a.id.cmp(&b.id)));
+        sorted::sort(&mut records, &|a, b| b.changed_at.cmp(&a.changed_at).then(a.id.cmp(&b.id)));
         let cards = records.iter().map(|record| self.card_of(record)).collect();
         ShelfView { cards, open: self.open.map(|id| id.to_string()) }
     }

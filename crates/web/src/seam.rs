@@ -3,9 +3,10 @@
 
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
+use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
-use crate::view::{MaterialHit, Update};
+use crate::view::{MaterialHit, SourceView, TableView, Update};
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
@@ -100,6 +101,48 @@ impl Stillroom {
         let filter = Filter { classes: filter.classes, phases: filter.phases };
         self.session.search(query, &filter).iter().map(|hit| Ok(hit.into_ts()?)).collect()
     }
+}
+
+#[wasm_bindgen]
+impl Stillroom {
+    /// Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
+    ///
+    /// # Errors
+    /// Never by what a file holds.
+    #[wasm_bindgen(js_name = readTable)]
+    pub fn read_table(&mut self, bytes: &[u8]) -> Result<Ts<TableView>, JsError> {
+        Ok(self.session.read_table(bytes).into_ts()?)
+    }
+
+    /// The maker's own materials as a table for a spreadsheet.
+    #[wasm_bindgen(js_name = writeTable)]
+    #[must_use]
+    pub fn write_table(&self) -> String {
+        self.session.write_table()
+    }
+
+    /// Every source a value of the catalogue rests on.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    pub fn sources(&self) -> Result<Vec<Ts<SourceView>>, JsError> {
+        self.session.sources().iter().map(|source| Ok(source.into_ts()?)).collect()
+    }
+}
+
+/// Works out one formula beside any session: its head, lines, jar, constituents and batch. Nothing is kept, and no page
+/// is needed. Takes records as they are kept, so materials of the maker's own that the formula uses come along.
+///
+/// # Errors
+/// If `options` is not what its type says. A record that cannot be read is an error in the update's `answer`.
+#[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+pub fn evaluate(
+    formula: &str,
+    own_materials: Vec<String>,
+    options: Ts<EvaluationOptions>,
+) -> Result<Ts<Update>, JsError> {
+    Ok(evaluate_record(formula, &own_materials, &options.to_rust()?).into_ts()?)
 }
 
 /// The version of this build.

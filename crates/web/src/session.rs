@@ -6,24 +6,24 @@ use crate::history::{Change, History, Slot};
 use crate::keeping::{Store, StoreError, Surroundings};
 use crate::materials::Materials;
 use crate::sentences;
-use crate::settings::Settings;
+use crate::settings::{Settings, SettingsRecord};
 use crate::view::{
     Answer, ConflictView, HistoryView, KeepState, LastView, Notice, ShelfCard, StatusView, Update, if_changed,
 };
-use serde::de::DeserializeOwned;
-use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
+use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
-use stillroom_exchange::record::{self, FormulaRecord, MaterialRecord, OwnMaterial, RecordError};
+use stillroom_exchange::holding::HoldingRecord;
+use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
-const FORMULA_KEY: &str = "stillroom.formula.";
-const MATERIAL_KEY: &str = "stillroom.material.";
+pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
+pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
+const HOLDING_KEY: &str = "stillroom.holding.";
 const EXTRACT_KEY: &str = "stillroom.extract.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
@@ -35,41 +35,31 @@ pub struct Session {
     browser_mark: DecimalMark,
     pub(crate) settings: Rc<Settings>,
     pub(crate) bench: Bench,
-    pub(crate) shelf: BTreeMap<FormulaId, Rc<FormulaRecord>>,
+    pub(crate) shelf: SortedMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
-    pub(crate) extracts: BTreeMap<ExtractId, Rc<ExtractRecord>>,
+    pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
     pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
-    formula_uses: HashMap<u64, usize>,
+    formula_uses: SortedMap<u64, usize>,
     history: History,
     pub(crate) looking_at_shelf: bool,
     /// Cards worked out, with the record they were worked out from.
-    pub(crate) cards: HashMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
-    unkept: BTreeSet<String>,
+    pub(crate) cards: SortedMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
+    unkept: SortedMap<String, ()>,
     /// Revision of each record as this page last read or wrote it.
-    revisions: HashMap<String, u64>,
-    conflicts: BTreeMap<String, String>,
-    unreadable: BTreeMap<String, RecordError>,
+    revisions: SortedMap<String, u64>,
+    conflicts: SortedMap<String, String>,
+    pub(crate) unreadable: SortedMap<String, RecordError>,
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
+    /// Materials of a table that was read and waits to be taken in.
+    pub(crate) waiting: Vec<OwnMaterial>,
     pub(crate) last: LastView,
-}
-
-/// What can be read of any record.
-#[derive(Deserialize)]
-struct RevisionOnly {
-    revision: u64,
-}
-
-#[derive(Serialize, Deserialize)]
-struct SettingsRecord {
-    revision: u64,
-    settings: Settings,
 }
 
 impl Session {
@@ -82,25 +72,26 @@ impl Session {
             browser_mark,
             settings: Rc::default(),
             bench: Bench::default(),
-            shelf: BTreeMap::new(),
+            shelf: SortedMap::new(),
             open: None,
             open_material: None,
-            extracts: BTreeMap::new(),
+            extracts: SortedMap::new(),
             open_extract: None,
             looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
-            formula_uses: HashMap::new(),
+            formula_uses: SortedMap::new(),
             history: History::default(),
             looking_at_shelf: true,
-            cards: HashMap::new(),
-            unkept: BTreeSet::new(),
-            revisions: HashMap::new(),
-            conflicts: BTreeMap::new(),
-            unreadable: BTreeMap::new(),
+            cards: SortedMap::new(),
+            unkept: SortedMap::new(),
+            revisions: SortedMap::new(),
+            conflicts: SortedMap::new(),
+            unreadable: SortedMap::new(),
             keep_state: KeepState::Kept,
             kept_at: None,
             notices: Vec::new(),
+            waiting: Vec::new(),
             last: LastView::default(),
         };
         session.read_everything();
@@ -119,7 +110,8 @@ impl Session {
             return;
         };
         for key in keys {
-            if key == SETTINGS_KEY || [FORMULA_KEY, MATERIAL_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
+            if key == SETTINGS_KEY
+                || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
             {
                 self.read_record(&key);
             }
@@ -144,6 +136,11 @@ impl Session {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Extract(record.id, Some(Rc::new(record)))
             })
+        } else if key.starts_with(HOLDING_KEY) {
+            self.decode::<HoldingRecord>(key, &text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Holding(record.material, Some(Rc::new(record.holding)))
+            })
         } else {
             self.decode::<MaterialRecord>(key, &text).and_then(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
@@ -158,7 +155,7 @@ impl Session {
         }
     }
 
-    fn decode<T: DeserializeOwned>(&mut self, key: &str, text: &str) -> Option<T> {
+    fn decode<T: Kept>(&mut self, key: &str, text: &str) -> Option<T> {
         match record::read(text) {
             Ok(body) => {
                 self.unreadable.remove(key);
@@ -183,7 +180,7 @@ impl Session {
         self.present(None)
     }
 
-    fn act(&mut self, command: Command) -> Answer {
+    pub(crate) fn act(&mut self, command: Command) -> Answer {
         match command {
             Command::Undo {} => self.undo(),
             Command::Redo {} => self.redo(),
@@ -224,6 +221,8 @@ impl Session {
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract(command),
+            Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
+            Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -339,7 +338,7 @@ impl Session {
 
     /// Puts a record in place and remembers that it is to be kept.
     fn put(&mut self, slot: Slot) {
-        self.unkept.insert(key_of(&slot));
+        self.unkept.insert(key_of(&slot), ());
         self.place(slot);
     }
 
@@ -382,6 +381,10 @@ impl Session {
                 };
                 self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
             }
+            Slot::Holding(material, holding) => {
+                self.materials.set_holding(material, holding);
+                self.forget_makeups();
+            }
             Slot::Settings(settings) => {
                 self.bench = settings.bench();
                 self.settings = settings;
@@ -398,7 +401,7 @@ impl Session {
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {
         for material in materials {
             if let MaterialId::Formula(number) = material {
-                let uses = self.formula_uses.entry(number).or_default();
+                let uses = self.formula_uses.get_or_insert(number, 0);
                 *uses = if up { *uses + 1 } else { uses.saturating_sub(1) };
             }
         }
@@ -420,7 +423,7 @@ impl Session {
 
     /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
     pub fn keep(&mut self) -> Update {
-        let keys: Vec<String> = self.unkept.iter().cloned().collect();
+        let keys: Vec<String> = self.unkept.keys().cloned().collect();
         let mut failure = None;
         for key in keys {
             if self.conflicts.contains_key(&key) {
@@ -459,7 +462,7 @@ impl Session {
     /// Keeps one record. `Ok(false)` if another page changed it since this one read it: then nothing is written.
     fn keep_one(&mut self, key: &str) -> Result<bool, StoreError> {
         let known = self.revisions.get(key).copied().unwrap_or(0);
-        let elsewhere = self.store.get(key)?.map(|text| record::read::<RevisionOnly>(&text).map(|body| body.revision));
+        let elsewhere = self.store.get(key)?.map(|text| record::read_revision(&text));
         match elsewhere {
             Some(Ok(revision)) if revision != known => return Ok(false),
             // What cannot be read is not ours to overwrite.
@@ -468,21 +471,18 @@ impl Session {
         }
         let revision = known + 1;
         let text = if key == SETTINGS_KEY {
-            record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }).ok()
+            Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
         } else if let Some(id) = formula_of(key) {
-            self.shelf.get(&id).and_then(|record| {
-                let record = FormulaRecord { revision, ..(**record).clone() };
-                record::write(&record).ok()
-            })
+            self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
+        } else if let Some(material) = holding_of(key) {
+            self.materials
+                .holding(material)
+                .map(|holding| record::write(&HoldingRecord { revision, material, holding: (**holding).clone() }))
         } else if let Some(id) = extract_of(key) {
-            self.extracts.get(&id).and_then(|record| {
-                let record = ExtractRecord { revision, ..(**record).clone() };
-                record::write(&record).ok()
-            })
+            self.extracts.get(&id).map(|record| record::write(&ExtractRecord { revision, ..(**record).clone() }))
         } else {
-            material_of(key).and_then(|number| self.materials.own_material(number)).and_then(|own| {
-                let record = MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() };
-                record::write(&record).ok()
+            material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
+                record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
             })
         };
         if let Some(text) = text {
@@ -497,9 +497,12 @@ impl Session {
 
     /// Another page wrote a record: take it, unless this page has changed it too.
     fn changed_elsewhere(&mut self, key: &str) -> Answer {
-        let ours =
-            key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some() || extract_of(key).is_some();
-        if ours && !self.unkept.contains(key) {
+        let ours = key == SETTINGS_KEY
+            || formula_of(key).is_some()
+            || material_of(key).is_some()
+            || holding_of(key).is_some()
+            || extract_of(key).is_some();
+        if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
         }
         Answer::default()
@@ -524,6 +527,8 @@ impl Session {
                     self.place(Slot::Material(number, None));
                 } else if let Some(id) = extract_of(key) {
                     self.place(Slot::Extract(id, None));
+                } else if let Some(material) = holding_of(key) {
+                    self.place(Slot::Holding(material, None));
                 }
             }
             Err(_) => return,
@@ -550,8 +555,8 @@ impl Session {
             // Of settings and materials there is no second place to keep: this page's version is written anew.
             self.conflicts.remove(key);
             let elsewhere = self.store.get(key).ok().flatten();
-            let revision = elsewhere.and_then(|text| record::read::<RevisionOnly>(&text).ok());
-            self.revisions.insert(key.to_owned(), revision.map_or(0, |body| body.revision));
+            let revision = elsewhere.and_then(|text| record::read_revision(&text).ok());
+            self.revisions.insert(key.to_owned(), revision.unwrap_or(0));
         }
         Answer::default()
     }
@@ -563,7 +568,8 @@ impl Session {
         if let Some(id) = extract_of(key) {
             return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
         }
-        material_of(key).map(|number| self.materials.name(MaterialId::Own(number))).unwrap_or_default()
+        let material = material_of(key).map(MaterialId::Own).or_else(|| holding_of(key));
+        material.map(|material| self.materials.name(material)).unwrap_or_default()
     }
 
     // ---- showing ----------------------------------------------------------------------------------------------
@@ -600,7 +606,7 @@ impl Session {
         update
     }
 
-    fn present_status(&self) -> StatusView {
+    pub(crate) fn present_status(&self) -> StatusView {
         let text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
         let conflict = |(key, name): (&String, &String)| ConflictView {
             key: key.clone(),
@@ -617,8 +623,7 @@ impl Session {
     /// Materials that answer a query, for the page to choose from.
     pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<crate::view::MaterialHit> {
         let found = self.materials.search(query, filter);
-        let open = self.open.map(FormulaId::as_material);
-        found.into_iter().filter(|id| Some(*id) != open).map(|id| self.present_hit(id)).collect()
+        found.into_iter().map(|id| self.present_hit(id)).collect()
     }
 }
 
@@ -635,12 +640,17 @@ fn key_of(slot: &Slot) -> String {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
         Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
+        Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
     }
 }
 
 fn formula_of(key: &str) -> Option<FormulaId> {
     FormulaId::try_from(key.strip_prefix(FORMULA_KEY)?.to_owned()).ok()
+}
+
+fn holding_of(key: &str) -> Option<MaterialId> {
+    key.strip_prefix(HOLDING_KEY)?.parse().ok()
 }
 
 fn material_of(key: &str) -> Option<u64> {

@@ -5,28 +5,24 @@ use stillroom_core::evaluation::{Bench, Tolerance};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::unit::{MassUnit, VolumeUnit};
 use stillroom_core::weigh_sheet::{Scale, Scales};
+use stillroom_exchange::json::{Damage, Value, Writer};
+use stillroom_exchange::record::Kept;
 use tsify::Tsify;
 
 /// How this maker reads, writes and weighs.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Settings {
     /// Mark between whole and fraction; `None` follows the browser.
-    #[serde(default)]
     pub decimal_mark: Option<DecimalMark>,
     /// Unit of mass a bare number is in.
-    #[serde(default)]
     pub mass_unit: MassUnit,
     /// Unit of volume a bare number is in.
-    #[serde(default)]
     pub volume_unit: VolumeUnit,
     /// Scales on the bench, finest first.
-    #[serde(default)]
     pub scales: Scales,
     /// Relative error a line may have through rounding, in percent.
-    #[serde(default = "usual_tolerance")]
     pub tolerance: stillroom_core::Percent,
     /// Whether the invented example was put on the shelf already.
-    #[serde(default)]
     pub example_shown: bool,
 }
 
@@ -68,6 +64,63 @@ impl Settings {
         // Scales are never empty.
         &scales[scales.len() - 1]
     }
+}
+
+/// Settings as they are kept.
+pub(crate) struct SettingsRecord {
+    pub(crate) revision: u64,
+    pub(crate) settings: Settings,
+}
+
+impl Kept for SettingsRecord {
+    fn read(value: &Value<'_>) -> Result<Self, Damage> {
+        let settings = value.need("settings")?;
+        let scales = match settings.field("scales")? {
+            Some(scales) => {
+                let each = scales.list()?.iter().map(read_scale).collect::<Result<_, _>>()?;
+                Scales::new(each).or_else(|_| scales.damaged())?
+            }
+            None => Scales::default(),
+        };
+        Ok(Self {
+            revision: value.need("revision")?.whole()?,
+            settings: Settings {
+                decimal_mark: settings.worded_field("decimal_mark")?,
+                mass_unit: settings.worded_field("mass_unit")?.unwrap_or_default(),
+                volume_unit: settings.worded_field("volume_unit")?.unwrap_or_default(),
+                scales,
+                tolerance: settings.worded_field("tolerance")?.unwrap_or_else(usual_tolerance),
+                example_shown: settings.field("example_shown")?.map_or(Ok(false), Value::flag)?,
+            },
+        })
+    }
+
+    fn write(&self, writer: &mut Writer) {
+        let Settings { decimal_mark, mass_unit, volume_unit, scales, tolerance, example_shown } = &self.settings;
+        writer.field("revision").whole(self.revision);
+        writer.field("settings").object(|writer| {
+            writer.worded_field("decimal_mark", decimal_mark.as_ref());
+            writer.field("mass_unit").worded(mass_unit);
+            writer.field("volume_unit").worded(volume_unit);
+            writer.field("scales").list(scales.as_slice(), |writer, scale| {
+                writer.object(|writer| {
+                    writer.field("name").text(&scale.name);
+                    writer.field("step").worded(&scale.step);
+                    writer.worded_field("below", scale.below.as_ref());
+                });
+            });
+            writer.field("tolerance").worded(tolerance);
+            writer.field("example_shown").flag(*example_shown);
+        });
+    }
+}
+
+fn read_scale(value: &Value<'_>) -> Result<Scale, Damage> {
+    Ok(Scale {
+        name: value.need("name")?.text()?.to_owned(),
+        step: value.need("step")?.worded()?,
+        below: value.worded_field("below")?,
+    })
 }
 
 /// The settings the page can change.

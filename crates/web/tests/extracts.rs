@@ -22,6 +22,9 @@ impl Surroundings for Clock {
     fn minutes_ahead(&self) -> i64 {
         0
     }
+    fn today(&self) -> String {
+        "2026-03-01".to_owned()
+    }
     fn random(&self) -> u64 {
         self.now()
     }
@@ -72,6 +75,13 @@ fn cucumber(session: &mut Session) {
     }
 }
 
+/// What is kept under the keys that begin so.
+fn store_after(session: &mut Session, store: &MemoryStore, begins: &str) -> String {
+    session.keep();
+    let keys = store.keys().unwrap();
+    keys.iter().filter(|key| key.starts_with(begins)).map(|key| store.get(key).unwrap().unwrap()).collect()
+}
+
 fn percent_of(view: &ExtractView, label: &str) -> String {
     view.parts.iter().find(|part| part.label == label).unwrap().value.clone()
 }
@@ -103,6 +113,9 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     assert_eq!(card.parts_total, "100.00");
     assert!(card.constituents.iter().any(|each| each.inci == "Cucumis Sativus Fruit Extract"), "{card:?}");
     assert!(card.problems.is_empty());
+    let shelf = store_after(&mut session, &store, "stillroom.holding.");
+    // 65 % glycerin stands below 0.75 and above 0.65: ninety days, counted by hand from 1 March.
+    assert!(shelf.contains("\"lot\":\"8\"") && shelf.contains("2026-05-30"), "{shelf}");
 
     let glycerin = |session: &mut Session| {
         let constituents = session.show_everything().constituents;
