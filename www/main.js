@@ -39,7 +39,7 @@ async function start() {
   main.replaceChildren(
     createShelf(session, go),
     materials.root,
-    createExtracts(session, { ask, go }),
+    createExtracts(session, { ask }),
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
   document.body.dataset.ready = 'true';

@@ -34,7 +34,7 @@ export const extractWords = Object.freeze({
   presses: { hand: 'by hand', press: 'with a press', yield: 'own yield' },
   pressYield: 'Liquid that runs off',
   evaporation: 'Evaporates',
-  temperature: 'At',
+  temperature: 'Read and poured at',
   blended: 'A blend: there is no plan to change.',
 
   expected: 'What to expect',

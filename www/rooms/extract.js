@@ -15,14 +15,14 @@ import { extractWords as text } from '../words-extract.js';
 
 /**
  * @param {Session} session
- * @param {{ ask: ReturnType<typeof import('../parts/picker.js').createPicker>, go: (room: string) => void }} page
+ * @param {{ ask: ReturnType<typeof import('../parts/picker.js').createPicker> }} page
  */
 export function createExtracts(session, page) {
   const form = createForm(session);
-  const plan = createPlan(session, form);
+  const plan = createPlan(form);
   const expected = createExpected();
   const keeps = createKeeping(form);
-  const use = createUse(session, form, page);
+  const use = createUse(session, form);
   const tools = createTools(session, form, page);
   const stock = createStock(session, form, page);
   const cards = make('ul', { class: 'extract-cards' });
@@ -191,11 +191,8 @@ function createForm(session) {
 
 const MASS = { unit: 'mass' };
 
-/**
- * @param {Session} session
- * @param {Form} form
- */
-function createPlan(session, form) {
+/** @param {Form} form */
+function createPlan(form) {
   const plant = form.choice('plant', text.plant, { '': text.ownPlant });
   const plantName = form.field('plant-name', text.plantName, { keyboard: 'text', most: 80 });
   const waterFrom = form.choice('water-from', text.waterFrom, text.waterFroms);
@@ -224,6 +221,7 @@ function createPlan(session, form) {
       form.choice('press', text.press, text.presses).root,
       pressYield.root,
       form.field('evaporation', text.evaporation, MASS).root,
+      form.field('temperature', text.temperature, { unit: '°C' }).root,
     ),
   );
   const blended = make('p', { class: 'quiet', hidden: true }, text.blended);
@@ -415,9 +413,8 @@ function createOffer(session, offer, properties = {}) {
 /**
  * @param {Session} session
  * @param {Form} form
- * @param {{ go: (room: string) => void }} page
  */
-function createUse(session, form, page) {
+function createUse(session, form) {
   const dateId = freshId();
   const date = make('input', { id: dateId, type: 'date', class: 'date', onchange: () => form.send('made-on', date.value) });
   const dateField = make('div', { class: 'field' }, make('label', { for: dateId }, text.madeOn), date);
@@ -449,7 +446,6 @@ function createUse(session, form, page) {
     about,
     table,
   );
-  void page;
   return {
     root: make('section', { class: 'sheet', 'aria-label': text.use }, inner),
     inner,
@@ -486,7 +482,7 @@ function createTools(session, form, page) {
   });
   const steps = make('ol', { class: 'done' });
   const stepsPart = make('div', {}, make('h4', {}, text.steps), steps);
-  const batches = make('ul', { class: 'stock' });
+  const batches = make('ul', { class: 'batches' });
   const others = make('div', { class: 'acts' });
   const addMaterial = button(text.addMaterial, () => page.ask(text.addMaterial, (material) => form.send(`blend:${material}`, '')));
   const wanted = {
@@ -503,7 +499,7 @@ function createTools(session, form, page) {
   const solve = tool(
     text.solve,
     form.inSight('wanted-by', text.wantedBy, text.wantedBys).root,
-    form.inSight('wanted-size', text.wantedSize, text.wantedSizes).root,
+    form.choice('wanted-size', text.wantedSize, text.wantedSizes).root,
     sizeHelp,
     make('div', { class: 'grid' }, ...Object.values(wanted).map((field) => field.root)),
     offers.solve.root,
