@@ -342,6 +342,7 @@ impl Session {
                 self.bench = settings.bench();
                 self.settings = settings;
                 self.cards.clear();
+                self.last.entries.clear();
             }
         }
     }
@@ -349,6 +350,8 @@ impl Session {
     fn forget_makeups(&mut self) {
         self.makeups.clear();
         self.cards.clear();
+        // Names may have changed.
+        self.last.entries.clear();
     }
 
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {
