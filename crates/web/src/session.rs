@@ -336,6 +336,7 @@ impl Session {
                     self.count_uses(parts_of(own), true);
                 }
                 self.materials.set_own(number, own);
+                self.last.own_materials_stale = true;
                 self.forget_makeups();
             }
             Slot::Settings(settings) => {
@@ -518,8 +519,11 @@ impl Session {
         }
         let mut update = Update { answer, notices: std::mem::take(&mut self.notices), ..Update::default() };
         self.present_formula(&mut update);
-        let own = self.present_own_materials();
-        update.own_materials = if_changed(&mut self.last.own_materials, own);
+        if self.last.own_materials_stale || self.last.own_materials.is_none() {
+            self.last.own_materials_stale = false;
+            let own = self.present_own_materials();
+            update.own_materials = if_changed(&mut self.last.own_materials, own);
+        }
         let material = self.present_open_material();
         update.material = if_changed(&mut self.last.material, material);
         let settings = self.present_settings();

@@ -545,6 +545,8 @@ pub struct LastView {
     pub(crate) constituents_written_with: (u32, Vec<(LineId, MaterialId)>),
     pub(crate) batch: Option<BatchView>,
     pub(crate) own_materials: Option<Vec<MaterialHit>>,
+    /// Whether an own material changed since.
+    pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
 }
 
