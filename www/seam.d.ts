@@ -25,6 +25,38 @@ export interface ProblemView {
 }
 
 /**
+ * A row of the bibliography.
+ */
+export interface SourceView {
+    /**
+     * Citation.
+     */
+    citation: string;
+    /**
+     * What it is, and to which day it was valid.
+     */
+    about: string;
+}
+
+/**
+ * A table of materials that was read.
+ */
+export interface TableView {
+    /**
+     * What was read, in a sentence.
+     */
+    summary: string;
+    /**
+     * What is wrong, line by line, in sentences.
+     */
+    problems: string[];
+    /**
+     * How many materials can be taken in; none if anything is wrong.
+     */
+    ready: number;
+}
+
+/**
  * Head, phases and problems of the open formula.
  */
 export interface FormulaView {
@@ -138,7 +170,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -618,6 +650,10 @@ export interface MaterialView {
      * Formulas that use it.
      */
     usedIn: string[];
+    /**
+     * What the maker has of it.
+     */
+    holding: HoldingView;
 }
 
 /**
@@ -701,6 +737,11 @@ export interface ShelfView {
  * The texts of an own material.
  */
 export type MaterialField = "name" | "inci" | "density" | "note";
+
+/**
+ * What a maker says of what they have of a material.
+ */
+export type HoldingField = "price" | "currency" | "pack" | "stock" | "lot" | "expiry" | "density" | "usual" | "note";
 
 /**
  * What a page says of itself when it opens a session.
@@ -819,6 +860,52 @@ export interface TrailView {
 }
 
 /**
+ * What the maker has of a material, as its fields hold it.
+ */
+export interface HoldingView {
+    /**
+     * Price of a pack.
+     */
+    price: string;
+    /**
+     * Its currency.
+     */
+    currency: string;
+    /**
+     * What a pack holds.
+     */
+    pack: string;
+    /**
+     * How much is there.
+     */
+    stock: string;
+    /**
+     * Lot number.
+     */
+    lot: string;
+    /**
+     * Last day it should be used, as `2027-05-31`.
+     */
+    expiry: string;
+    /**
+     * Density as measured.
+     */
+    density: string;
+    /**
+     * Usual percent by experience.
+     */
+    usual: string;
+    /**
+     * Notes.
+     */
+    note: string;
+    /**
+     * Price per 100 of the maker's unit and whether the material is past its date, in sentences.
+     */
+    remarks: string[];
+}
+
+/**
  * Where a material comes from.
  */
 export type Origin = "catalogue" | "own" | "formula";
@@ -870,6 +957,13 @@ export class Stillroom {
      */
     constructor(reader: Reader);
     /**
+     * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
+     *
+     * # Errors
+     * Never by what a file holds.
+     */
+    readTable(bytes: Uint8Array | number[]): TableView;
+    /**
      * Materials that answer a query, best first.
      *
      * # Errors
@@ -883,6 +977,17 @@ export class Stillroom {
      * Never by what a person did.
      */
     showEverything(): Update;
+    /**
+     * Every source a value of the catalogue rests on.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    sources(): SourceView[];
+    /**
+     * The maker's own materials as a table for a spreadsheet.
+     */
+    writeTable(): string;
 }
 
 /**
@@ -909,8 +1014,11 @@ export interface InitOutput {
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
+    readonly stillroom_sources: (a: number) => [number, number, number, number];
+    readonly stillroom_writeTable: (a: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;

@@ -75,6 +75,22 @@ export class Session {
   }
 
   /**
+   * Reads a table of materials; nothing is taken in yet.
+   * @param {Uint8Array} bytes
+   */
+  readTable(bytes) {
+    return this.#try(() => this.#seam.readTable(bytes));
+  }
+
+  writeTable() {
+    return this.#try(() => this.#seam.writeTable()) ?? '';
+  }
+
+  sources() {
+    return this.#try(() => this.#seam.sources()) ?? [];
+  }
+
+  /**
    * @param {() => Update} ask
    * @returns {Update}
    */

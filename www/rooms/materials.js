@@ -35,6 +35,15 @@ export function createMaterials(session, page) {
       find();
     },
   });
+  let phaseKind = '';
+  const phaseFilter = chooser({
+    label: text.filterPhase,
+    choices: { '': text.everyPhase, ...words.formula.phaseKinds },
+    onChoice: (chosen) => {
+      phaseKind = chosen;
+      find();
+    },
+  });
   const search = make('input', {
     id: searchId,
     type: 'search',
@@ -47,7 +56,7 @@ export function createMaterials(session, page) {
   const list = make(
     'div',
     { class: 'materials-list' },
-    make('div', { class: 'grid' }, make('div', { class: 'field' }, make('label', { for: searchId }, text.search), search), filter.root),
+    make('div', { class: 'grid' }, make('div', { class: 'field' }, make('label', { for: searchId }, text.search), search), filter.root, phaseFilter.root),
     make('h3', {}, text.own),
     make(
       'div',
@@ -56,7 +65,9 @@ export function createMaterials(session, page) {
       button(text.newSimple, () => describe(false)),
     ),
     own.root,
+    createTables(session),
     foundPart,
+    createSources(session),
   );
   const none = make('p', { class: 'sheet quiet nothing-open' }, text.none);
   const root = make(
@@ -74,7 +85,8 @@ export function createMaterials(session, page) {
 
   function find() {
     const classes = kind ? [/** @type {any} */ (kind)] : [];
-    found.show(session.search(search.value, { classes }));
+    const phases = phaseKind ? [/** @type {any} */ (phaseKind)] : [];
+    found.show(session.search(search.value, { classes, phases }));
   }
 
   let everShown = false;
@@ -149,6 +161,7 @@ function createCard(session, page) {
   const values = make('dl', { class: 'values' });
   const valuesPart = make('div', {}, make('h4', {}, text.values), make('p', { class: 'quiet' }, text.valuesHelp), values);
   const noValues = make('p', { class: 'quiet' }, text.noValues);
+  const holding = createHolding(session, () => material);
   const usedIn = make('ul', { class: 'used-in' });
   const notUsed = make('p', { class: 'quiet' }, text.notUsed);
   const copy = button(text.copy, () => session.send({ do: 'copy-material', material }));
@@ -165,6 +178,7 @@ function createCard(session, page) {
     brings,
     valuesPart,
     noValues,
+    holding.root,
     make('h4', {}, text.usedIn),
     usedIn,
     notUsed,
@@ -215,6 +229,8 @@ function createCard(session, page) {
           make('dd', {}, make('span', {}, value.value), make('small', {}, `${value.basis} · ${value.source}`)),
         ]),
       );
+      show(holding.root, !view.id.startsWith('f'));
+      holding.show(view.holding);
       usedIn.replaceChildren(...view.usedIn.map((each) => make('li', {}, each)));
       show(notUsed, view.usedIn.length === 0);
       show(remove, view.own);
@@ -251,4 +267,104 @@ function createPart(session, part) {
       remove.setAttribute('aria-label', `${text.removePart} ${view.name}`);
     },
   };
+}
+
+/**
+ * What the maker has of the open material.
+ * @param {Session} session
+ * @param {() => string} material
+ */
+function createHolding(session, material) {
+  /**
+   * @param {import('../seam/stillroom.js').HoldingField} field
+   * @param {string} label
+   * @param {Partial<import('../field.js').FieldOptions>} [more]
+   */
+  const field = (field, label, more = {}) =>
+    new Field({
+      field: `holding.${field}`,
+      label,
+      onText: (typed) => session.send({ do: 'set-holding', material: material(), field, text: typed }),
+      ...more,
+    });
+  const price = field('price', text.price);
+  const currency = field('currency', text.currency, { keyboard: 'text', most: 3 });
+  const pack = field('pack', text.pack);
+  const stock = field('stock', text.stock);
+  const lot = field('lot', text.lot, { keyboard: 'text', most: 200 });
+  const expiry = field('expiry', text.expiry, { keyboard: 'text', most: 10 });
+  expiry.input.setAttribute('type', 'date');
+  const density = field('density', text.ownDensity, { unit: 'g/mL' });
+  const usual = field('usual', text.ownUsual, { keyboard: 'text', most: 60 });
+  const note = field('note', text.ownNote, { keyboard: 'text', long: true, most: 20000, class: 'wide' });
+  const remarks = make('div', {});
+  const all = { price, currency, pack, stock, lot, expiry, density, usual, note };
+  return {
+    root: make(
+      'details',
+      { class: 'scales' },
+      make('summary', {}, text.holding),
+      remarks,
+      make('div', { class: 'grid' }, ...Object.values(all).map((each) => each.root)),
+    ),
+    /** @param {import('../seam/stillroom.js').HoldingView} view */
+    show(view) {
+      for (const [name, each] of Object.entries(all)) each.show(view[/** @type {keyof typeof all} */ (name)]);
+      remarks.replaceChildren(...view.remarks.map((remark) => make('p', { class: 'quiet' }, remark)));
+    },
+  };
+}
+
+/** @param {Session} session */
+function createTables(session) {
+  const report = make('div', { class: 'report', role: 'status' });
+  const input = make('input', { type: 'file', accept: '.csv,.tsv,text/csv', hidden: true, onchange: () => readFile() });
+
+  async function readFile() {
+    const file = input.files?.[0];
+    input.value = '';
+    if (!file) return;
+    const view = session.readTable(new Uint8Array(await file.arrayBuffer()));
+    if (!view) return;
+    report.replaceChildren(
+      make('p', { class: view.ready ? 'finding note' : 'finding caution' }, view.summary),
+      make('ul', { class: 'table-problems' }, ...view.problems.map((problem) => make('li', {}, problem))),
+    );
+    if (view.ready) {
+      report.append(
+        button(text.takeIn, () => {
+          session.send({ do: 'import-table' });
+          report.replaceChildren();
+        }, { class: 'main-act' }),
+      );
+    }
+  }
+
+  function saveFile() {
+    const address = URL.createObjectURL(new Blob([session.writeTable()], { type: 'text/csv;charset=utf-8' }));
+    const link = make('a', { href: address, download: text.tableName });
+    link.click();
+    URL.revokeObjectURL(address);
+  }
+
+  return make(
+    'details',
+    { class: 'scales tables' },
+    make('summary', {}, text.table),
+    make('p', { class: 'quiet' }, text.tableHelp),
+    make('div', { class: 'acts' }, button(text.readTable, () => input.click()), button(text.writeTable, saveFile)),
+    input,
+    report,
+  );
+}
+
+/** @param {Session} session */
+function createSources(session) {
+  const list = make('ol', { class: 'sources' });
+  const root = make('details', { class: 'scales' }, make('summary', {}, text.sources), make('p', { class: 'quiet' }, text.sourcesHelp), list);
+  root.addEventListener('toggle', () => {
+    if (!root.open || list.childElementCount > 0) return;
+    list.append(...session.sources().map((source) => make('li', {}, make('span', {}, source.citation), make('small', {}, source.about))));
+  });
+  return root;
 }

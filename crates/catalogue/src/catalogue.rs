@@ -268,7 +268,8 @@ impl Catalogue {
         Some(stored.formula).filter(|formula| !formula.is_empty())
     }
 
-    /// Searches the materials of the catalogue. See [`MaterialIndex::search`].
+    /// Searches the materials of the catalogue. See [`MaterialIndex::search`]. The first call builds the index, which
+    /// takes some milliseconds: a page does well to make it, with an empty query, before anyone types.
     #[must_use]
     pub fn search(&self, query: &str, filter: &Filter) -> Vec<Hit> {
         self.index.get_or_init(|| MaterialIndex::build(self.index_entries())).search(query, filter)
@@ -277,7 +278,7 @@ impl Catalogue {
     /// What an index needs to know of each material, to be joined with the maker's own materials.
     pub fn index_entries(&self) -> impl Iterator<Item = IndexEntry<'_>> {
         self.materials.iter().zip(&self.details).zip(&self.stored.materials).map(|((material, details), stored)| {
-            let mut texts = vec![(Field::Name, material.name.clone().into())];
+            let mut texts = vec![(Field::Name, material.name.as_str().into())];
             texts.extend(details.other_names.iter().map(|name| (Field::OtherName, (*name).into())));
             let parts = self.parts.get(&stored.number).into_iter().flatten();
             let inside = parts.filter_map(|component| self.material(component.part.material)).map(|part| &part.makeup);

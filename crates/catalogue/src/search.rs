@@ -83,10 +83,6 @@ struct Posting {
     place: u8,
 }
 
-impl Posting {
-    const NONE: Self = Self { entry: 0, field: Field::Name, place: 0 };
-}
-
 #[derive(Debug)]
 struct Entry {
     id: MaterialId,
@@ -127,81 +123,135 @@ const INSIDE: u8 = 4;
 /// Longest word whose typing errors are forgiven.
 const LONGEST_FORGIVEN: usize = 30;
 
-/// Words as they are found, one after the other.
-#[derive(Default)]
+/// The distinct words found so far, and where each was found.
 struct Found {
     letters: Vec<char>,
-    /// Begin and end in `letters`, and where the word was found.
-    words: Vec<(usize, usize, Posting)>,
+    /// Begin and end of each distinct word in `letters`.
+    words: Vec<(usize, usize)>,
+    /// Word and place, in the order found.
+    postings: Vec<(u32, Posting)>,
+    /// Numbers of words by the hash of their letters, each at the first free slot from there on. At most half full;
+    /// the length is a power of two. The library's map would do the same in several times the program.
+    slots: Vec<u32>,
 }
 
+/// An empty slot.
+const FREE: u32 = u32::MAX;
+
 impl Found {
+    fn new() -> Self {
+        Self { letters: Vec::new(), words: Vec::new(), postings: Vec::new(), slots: vec![FREE; 1 << 13] }
+    }
+
     /// Adds the words of a text.
     fn collect(&mut self, text: &str, field: Field, entry: u32, scratch: &mut Vec<char>) {
         if field == Field::Cas {
             // A registry number is one word with its hyphens.
-            let begin = self.letters.len();
-            self.letters.extend(text.chars());
-            self.words.push((begin, self.letters.len(), Posting { entry, field, place: ALONE }));
+            let number: Vec<char> = text.chars().collect();
+            self.post(&number, Posting { entry, field, place: ALONE });
             return;
         }
         let joins = matches!(field, Field::Name | Field::OtherName | Field::Inci);
         let mut place = if text.chars().all(belongs_to_word) { ALONE } else { OPENS };
-        let mut before = None;
+        let mut pair: Vec<char> = Vec::new();
+        let mut length_before = 0;
         each_word(text, scratch, |word| {
-            let begin = self.letters.len();
-            self.letters.extend_from_slice(word);
-            self.words.push((begin, self.letters.len(), Posting { entry, field, place }));
-            if let Some(before) = before.filter(|_| joins) {
-                // Two words written as one are found as well: `betaglucan`. They lie side by side already.
-                self.words.push((before, self.letters.len(), Posting { entry, field, place: INSIDE }));
+            self.post(word, Posting { entry, field, place });
+            if joins {
+                // Two words written as one are found as well: `betaglucan`.
+                pair.drain(..pair.len() - length_before);
+                pair.extend_from_slice(word);
+                if length_before > 0 {
+                    self.post(&pair, Posting { entry, field, place: INSIDE });
+                }
+                length_before = word.len();
             }
-            before = Some(begin);
             place = INSIDE;
         });
     }
 
-    /// Sorts the words and writes each distinct one once.
-    fn move_into(self, index: &mut MaterialIndex) {
-        let word = |place: u32| {
-            let (begin, end, _) = self.words.get(place as usize).copied().unwrap_or((0, 0, Posting::NONE));
-            self.letters.get(begin..end).unwrap_or_default()
-        };
-        // Most words are told apart by their first three letters, which fit one number.
-        let heads: Vec<u64> = (0..count(self.words.len())).map(|place| head(word(place))).collect();
-        let order = |a: u32, b: u32| {
-            let by_head = heads.get(a as usize).cmp(&heads.get(b as usize));
-            by_head.then_with(|| word(a).cmp(word(b)))
-        };
-        let mut places: Vec<u32> = (0..count(self.words.len())).collect();
-        sort(&mut places, &order);
-        let mut last: &[char] = &[];
-        for place in places {
-            let next = word(place);
-            if next != last {
-                index.letters.extend_from_slice(next);
-                index.words.push((0, 0));
-                last = next;
-            }
-            if let (Some((.., posting)), Some(end)) = (self.words.get(place as usize), index.words.last_mut()) {
-                index.postings.push(*posting);
-                *end = (count(index.letters.len()), count(index.postings.len()));
+    fn post(&mut self, word: &[char], posting: Posting) {
+        let number = self.number_of(word);
+        self.postings.push((number, posting));
+    }
+
+    /// The number of a word, which is added if it is new.
+    fn number_of(&mut self, word: &[char]) -> u32 {
+        let slot = self.slot_of(word);
+        let number = self.slots.get(slot).copied().unwrap_or(FREE);
+        if number != FREE {
+            return number;
+        }
+        let number = count(self.words.len());
+        let begin = self.letters.len();
+        self.letters.extend_from_slice(word);
+        self.words.push((begin, self.letters.len()));
+        if let Some(slot) = self.slots.get_mut(slot) {
+            *slot = number;
+        }
+        if self.words.len() * 2 > self.slots.len() {
+            self.slots = vec![FREE; self.slots.len() * 2];
+            for number in 0..count(self.words.len()) {
+                let slot = self.slot_of(self.word(number));
+                if let Some(slot) = self.slots.get_mut(slot) {
+                    *slot = number;
+                }
             }
         }
+        number
     }
-}
 
-/// The first three letters as one number that sorts as they do.
-fn head(word: &[char]) -> u64 {
-    (0..3).fold(0, |head, place| head << 21 | word.get(place).map_or(0, |letter| u64::from(*letter) + 1))
+    /// The slot that holds a word, or the free one where it belongs.
+    fn slot_of(&self, word: &[char]) -> usize {
+        let hash = word.iter().fold(0x811c_9dc5_u32, |hash, letter| (hash ^ *letter as u32).wrapping_mul(0x0100_0193));
+        let mask = self.slots.len() - 1;
+        let mut slot = hash as usize & mask;
+        while let Some(number) = self.slots.get(slot).copied().filter(|number| *number != FREE) {
+            if self.word(number) == word {
+                break;
+            }
+            slot = (slot + 1) & mask;
+        }
+        slot
+    }
+
+    fn word(&self, number: u32) -> &[char] {
+        let (begin, end) = self.words.get(number as usize).copied().unwrap_or_default();
+        self.letters.get(begin..end).unwrap_or_default()
+    }
+
+    /// Writes the words with the postings of each side by side.
+    fn move_into(self, index: &mut MaterialIndex) {
+        let mut ends = vec![0_u32; self.words.len()];
+        for (word, _) in &self.postings {
+            if let Some(end) = ends.get_mut(*word as usize) {
+                *end += 1;
+            }
+        }
+        // First where the postings of each word begin; then, as each is written, where the next one goes.
+        let mut begin = 0;
+        for end in &mut ends {
+            begin += std::mem::replace(end, begin);
+        }
+        index.postings = vec![Posting { entry: 0, field: Field::Name, place: 0 }; self.postings.len()];
+        for (word, posting) in self.postings {
+            let Some(end) = ends.get_mut(word as usize) else { continue };
+            if let Some(place) = index.postings.get_mut(*end as usize) {
+                *place = posting;
+            }
+            *end += 1;
+        }
+        index.words = self.words.iter().zip(ends).map(|((_, letters), postings)| (count(*letters), postings)).collect();
+        index.letters = self.letters;
+    }
 }
 
 fn count(length: usize) -> u32 {
     u32::try_from(length).unwrap_or(u32::MAX)
 }
 
-/// Sorts places; equal ones keep their order. Merging from runs of one upwards: the library's sort is no faster here
-/// and takes nine kilobytes of program for each type it sorts.
+/// Sorts places; equal ones keep their order. Merges from runs of one upwards: the library's sort would take nine
+/// kilobytes of program for each type it sorts.
 fn sort(places: &mut Vec<u32>, order: &dyn Fn(u32, u32) -> Ordering) {
     let mut merged = Vec::with_capacity(places.len());
     let mut run = 1;
@@ -232,7 +282,7 @@ impl MaterialIndex {
     pub fn build<'a>(materials: impl IntoIterator<Item = IndexEntry<'a>>) -> Self {
         let mut index = Self::default();
         let mut names: Vec<Vec<char>> = Vec::new();
-        let mut found = Found::default();
+        let mut found = Found::new();
         let mut scratch = Vec::new();
         for (place, material) in (0_u32..).zip(materials) {
             let class = [(Field::Class, Cow::Borrowed(class_words(material.class)))];

@@ -68,6 +68,15 @@ fn a_composite_must_sum_to_the_whole() {
 }
 
 #[test]
+fn a_composite_may_not_contain_itself() {
+    let codes = codes_after("cycle", "composites.csv", |text| {
+        let own = text.lines().nth(1).unwrap().split(',').next().unwrap().to_owned();
+        text + &format!("{own},{own},0.1,,typical-composition,,supplier-typical\n")
+    });
+    assert!(codes.contains(&"data.cycle".to_owned()), "{codes:?}");
+}
+
+#[test]
 fn a_number_that_vanishes_or_is_not_listed_is_noticed() {
     let codes = codes_after("vanished", "numbers.csv", append("material,999999,Never there"));
     assert_eq!(codes, ["data.vanished"]);

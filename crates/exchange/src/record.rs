@@ -500,7 +500,8 @@ mod tests {
 
         #[test]
         fn no_damaged_record_is_read_or_panics(at in 0usize..1000, byte in 0u8..128) {
-            let mut bytes = include_bytes!("../golden/formula-1.json").to_vec();
+            // Without the line end at the end of the file, which a record can do without.
+            let mut bytes = include_str!("../golden/formula-1.json").trim_end().as_bytes().to_vec();
             let at = at % bytes.len();
             bytes[at] = byte;
             let text = String::from_utf8_lossy(&bytes);

@@ -71,6 +71,11 @@ impl Surroundings for BrowserSurroundings {
         -behind
     }
 
+    fn today(&self) -> String {
+        let now = Date::new_0();
+        format!("{:04}-{:02}-{:02}", now.get_full_year(), now.get_month() + 1, now.get_date())
+    }
+
     fn random(&self) -> u64 {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "32 bits at a time")]
         let half = || (Math::random() * 4_294_967_296.0) as u64;

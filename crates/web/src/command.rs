@@ -332,6 +332,18 @@ commands! {
         material: MaterialId as "string",
     },
 
+    /// Say what there is of a material, or a value known better than the catalogue does.
+    "set-holding" SetHolding {
+        /// Which material.
+        material: MaterialId as "string",
+        /// What is said.
+        field: HoldingField as "HoldingField",
+        /// As typed; empty for nothing.
+        text: String as "string",
+    },
+    /// Take in the materials of the table that was read.
+    "import-table" ImportTable {},
+
     /// Another page of this browser changed a record.
     "changed-elsewhere" ChangedElsewhere {
         /// Key of the record.
@@ -359,6 +371,30 @@ pub enum MaterialField {
     Inci,
     /// Density.
     Density,
+    /// Notes.
+    Note,
+}
+
+/// What a maker says of what they have of a material.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, Tsify)]
+#[serde(rename_all = "kebab-case")]
+pub enum HoldingField {
+    /// Price of a pack.
+    Price,
+    /// Currency of the price.
+    Currency,
+    /// What a pack holds.
+    Pack,
+    /// How much is there.
+    Stock,
+    /// Lot number.
+    Lot,
+    /// Last day it should be used.
+    Expiry,
+    /// Density as measured.
+    Density,
+    /// Usual percent by experience.
+    Usual,
     /// Notes.
     Note,
 }

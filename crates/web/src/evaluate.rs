@@ -65,6 +65,10 @@ impl Surroundings for Nowhere {
         0
     }
 
+    /// No day: nothing is past its date where nothing is kept.
+    fn today(&self) -> String {
+        String::new()
+    }
     fn random(&self) -> u64 {
         0
     }

@@ -1,7 +1,8 @@
 //! What can be undone: every change as the records before and after it.
 
 use std::rc::Rc;
-use stillroom_core::FormulaId;
+use stillroom_core::{FormulaId, MaterialId};
+use stillroom_exchange::holding::Holding;
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
 use crate::settings::Settings;
@@ -18,6 +19,8 @@ pub(crate) enum Slot {
     Formula(FormulaId, Option<Rc<FormulaRecord>>),
     /// A material of the maker's own.
     Material(u64, Option<Rc<OwnMaterial>>),
+    /// What the maker has of a material.
+    Holding(MaterialId, Option<Rc<Holding>>),
     /// The settings.
     Settings(Rc<Settings>),
 }

@@ -92,6 +92,8 @@ pub trait Surroundings {
     fn now(&self) -> u64;
     /// Minutes that local time is ahead of universal time.
     fn minutes_ahead(&self) -> i64;
+    /// The day it is here, as `2026-11-25`.
+    fn today(&self) -> String;
     /// A number nobody else has drawn.
     fn random(&self) -> u64;
 }

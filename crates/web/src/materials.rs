@@ -7,6 +7,7 @@ use stillroom_core::{
     Class, Constituent, ConstituentId, Formula, FormulaId, Makeup, Material, MaterialId, MaterialSource, Part,
     PhaseKind,
 };
+use stillroom_exchange::holding::Holding;
 use stillroom_exchange::record::OwnMaterial;
 
 /// Most answers a search hands out.
@@ -17,6 +18,9 @@ pub(crate) struct Materials {
     catalogue: &'static Catalogue,
     own: SortedMap<u64, Rc<OwnMaterial>>,
     formulas: SortedMap<u64, Material>,
+    holdings: SortedMap<MaterialId, Rc<Holding>>,
+    /// Materials of the catalogue with a density that the maker measured.
+    measured: SortedMap<MaterialId, Material>,
     /// Built at the first search after a change.
     index: Option<MaterialIndex>,
 }
@@ -24,7 +28,7 @@ pub(crate) struct Materials {
 impl MaterialSource for Materials {
     fn material(&self, id: MaterialId) -> Option<&Material> {
         match id {
-            MaterialId::Catalogue(_) => self.catalogue.material(id),
+            MaterialId::Catalogue(_) => self.measured.get(&id).or_else(|| self.catalogue.material(id)),
             MaterialId::Own(number) => self.own.get(&number).map(|own| &own.material),
             MaterialId::Formula(number) => self.formulas.get(&number),
         }
@@ -40,7 +44,14 @@ impl MaterialSource for Materials {
 
 impl Materials {
     pub(crate) fn new() -> Self {
-        Self { catalogue: Catalogue::get(), own: SortedMap::new(), formulas: SortedMap::new(), index: None }
+        Self {
+            catalogue: Catalogue::get(),
+            own: SortedMap::new(),
+            formulas: SortedMap::new(),
+            holdings: SortedMap::new(),
+            measured: SortedMap::new(),
+            index: None,
+        }
     }
 
     pub(crate) fn catalogue(&self) -> &'static Catalogue {
@@ -61,6 +72,27 @@ impl Materials {
             None => self.own.remove(&number),
         };
         self.index = None;
+    }
+
+    /// What the maker has of a material.
+    pub(crate) fn holding(&self, id: MaterialId) -> Option<&Rc<Holding>> {
+        self.holdings.get(&id)
+    }
+
+    pub(crate) fn holdings(&self) -> impl Iterator<Item = &Holding> {
+        self.holdings.values().map(|holding| &**holding)
+    }
+
+    pub(crate) fn set_holding(&mut self, id: MaterialId, holding: Option<Rc<Holding>>) {
+        self.measured.remove(&id);
+        let Some(holding) = holding else {
+            self.holdings.remove(&id);
+            return;
+        };
+        if let (Some(density), Some(material)) = (holding.density, self.catalogue.material(id)) {
+            self.measured.insert(id, Material { density: Some(density), ..material.clone() });
+        }
+        self.holdings.insert(id, holding);
     }
 
     /// Takes a formula in as a material of others, or out.
@@ -125,6 +157,7 @@ impl Materials {
             usual_phase: formula.usual_phase,
             texts: vec![(Field::Name, formula.name.as_str().into())],
         });
-        MaterialIndex::build(self.catalogue.index_entries().chain(own).chain(formulas))
+        // Of equally good answers the maker's own come first.
+        MaterialIndex::build(own.chain(formulas).chain(self.catalogue.index_entries()))
     }
 }

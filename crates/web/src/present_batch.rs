@@ -156,7 +156,7 @@ impl Session {
     }
 
     /// A mass in the maker's unit, as short as it can be said.
-    fn mass_number(&self, mass: Grams) -> String {
+    pub(crate) fn mass_number(&self, mass: Grams) -> String {
         write_between(self.settings.mass_unit.from_grams(mass), 0, decimals_in(self.settings.mass_unit), self.mark())
     }
 

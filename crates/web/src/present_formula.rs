@@ -29,7 +29,12 @@ impl Session {
             return;
         };
         let formula = &record.formula;
-        let head = self.present_head(record.id.to_string(), formula, &evaluation);
+        let id = record.id.to_string();
+        if self.last.formula.as_ref().and_then(|last| last.id.as_ref()) != Some(&id) {
+            // Line numbers mean something within their formula only.
+            self.last.lines.clear();
+        }
+        let head = self.present_head(id, formula, &evaluation);
         update.formula = if_changed(&mut self.last.formula, head);
         let lines = self.present_lines(formula, &evaluation);
         update.lines = changed_entries(&mut self.last.lines, lines, |a, b| a.id == b.id);

@@ -82,8 +82,9 @@ impl Session {
             parts_total,
             problems,
             constituents,
-            values: card.map(|card| self.present_values(&card)).unwrap_or_default(),
+            values: self.present_own_values(id, card.map(|card| self.present_values(&card)).unwrap_or_default()),
             used_in: self.users_of(id),
+            holding: self.present_holding(id),
         }
     }
 

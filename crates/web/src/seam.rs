@@ -6,7 +6,7 @@ use crate::command::Command;
 use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
-use crate::view::{MaterialHit, Update};
+use crate::view::{MaterialHit, SourceView, TableView, Update};
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
@@ -100,6 +100,33 @@ impl Stillroom {
         let filter = filter.to_rust()?;
         let filter = Filter { classes: filter.classes, phases: filter.phases };
         self.session.search(query, &filter).iter().map(|hit| Ok(hit.into_ts()?)).collect()
+    }
+}
+
+#[wasm_bindgen]
+impl Stillroom {
+    /// Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
+    ///
+    /// # Errors
+    /// Never by what a file holds.
+    #[wasm_bindgen(js_name = readTable)]
+    pub fn read_table(&mut self, bytes: &[u8]) -> Result<Ts<TableView>, JsError> {
+        Ok(self.session.read_table(bytes).into_ts()?)
+    }
+
+    /// The maker's own materials as a table for a spreadsheet.
+    #[wasm_bindgen(js_name = writeTable)]
+    #[must_use]
+    pub fn write_table(&self) -> String {
+        self.session.write_table()
+    }
+
+    /// Every source a value of the catalogue rests on.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    pub fn sources(&self) -> Result<Vec<Ts<SourceView>>, JsError> {
+        self.session.sources().iter().map(|source| Ok(source.into_ts()?)).collect()
     }
 }
 

@@ -17,10 +17,12 @@ use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+use stillroom_exchange::holding::HoldingRecord;
 use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
 pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
 pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
+const HOLDING_KEY: &str = "stillroom.holding.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
 /// What the maker is doing.
@@ -50,6 +52,8 @@ pub struct Session {
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
+    /// Materials of a table that was read and waits to be taken in.
+    pub(crate) waiting: Vec<OwnMaterial>,
     pub(crate) last: LastView,
 }
 
@@ -79,6 +83,7 @@ impl Session {
             keep_state: KeepState::Kept,
             kept_at: None,
             notices: Vec::new(),
+            waiting: Vec::new(),
             last: LastView::default(),
         };
         session.read_everything();
@@ -97,7 +102,8 @@ impl Session {
             return;
         };
         for key in keys {
-            if key == SETTINGS_KEY || key.starts_with(FORMULA_KEY) || key.starts_with(MATERIAL_KEY) {
+            if key == SETTINGS_KEY || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY].iter().any(|kind| key.starts_with(kind))
+            {
                 self.read_record(&key);
             }
         }
@@ -115,6 +121,11 @@ impl Session {
             self.decode::<FormulaRecord>(key, &text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Formula(record.id, Some(Rc::new(record)))
+            })
+        } else if key.starts_with(HOLDING_KEY) {
+            self.decode::<HoldingRecord>(key, &text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Holding(record.material, Some(Rc::new(record.holding)))
             })
         } else {
             self.decode::<MaterialRecord>(key, &text).and_then(|record| {
@@ -187,6 +198,8 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
+            Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -339,6 +352,10 @@ impl Session {
                 self.last.own_materials_stale = true;
                 self.forget_makeups();
             }
+            Slot::Holding(material, holding) => {
+                self.materials.set_holding(material, holding);
+                self.forget_makeups();
+            }
             Slot::Settings(settings) => {
                 self.bench = settings.bench();
                 self.settings = settings;
@@ -431,6 +448,10 @@ impl Session {
             Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
         } else if let Some(id) = formula_of(key) {
             self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
+        } else if let Some(material) = holding_of(key) {
+            self.materials
+                .holding(material)
+                .map(|holding| record::write(&HoldingRecord { revision, material, holding: (**holding).clone() }))
         } else {
             material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
                 record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
@@ -448,7 +469,8 @@ impl Session {
 
     /// Another page wrote a record: take it, unless this page has changed it too.
     fn changed_elsewhere(&mut self, key: &str) -> Answer {
-        let ours = key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some();
+        let ours =
+            key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some() || holding_of(key).is_some();
         if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
         }
@@ -472,6 +494,8 @@ impl Session {
                     self.place(Slot::Formula(id, None));
                 } else if let Some(number) = material_of(key) {
                     self.place(Slot::Material(number, None));
+                } else if let Some(material) = holding_of(key) {
+                    self.place(Slot::Holding(material, None));
                 }
             }
             Err(_) => return,
@@ -508,7 +532,8 @@ impl Session {
         if let Some(id) = formula_of(key) {
             return self.shelf.get(&id).map(|record| record.formula.name.clone()).unwrap_or_default();
         }
-        material_of(key).map(|number| self.materials.name(MaterialId::Own(number))).unwrap_or_default()
+        let material = material_of(key).map(MaterialId::Own).or_else(|| holding_of(key));
+        material.map(|material| self.materials.name(material)).unwrap_or_default()
     }
 
     // ---- showing ----------------------------------------------------------------------------------------------
@@ -559,8 +584,7 @@ impl Session {
     /// Materials that answer a query, for the page to choose from.
     pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<crate::view::MaterialHit> {
         let found = self.materials.search(query, filter);
-        let open = self.open.map(FormulaId::as_material);
-        found.into_iter().filter(|id| Some(*id) != open).map(|id| self.present_hit(id)).collect()
+        found.into_iter().map(|id| self.present_hit(id)).collect()
     }
 }
 
@@ -576,12 +600,17 @@ fn key_of(slot: &Slot) -> String {
     match slot {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
+        Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
     }
 }
 
 fn formula_of(key: &str) -> Option<FormulaId> {
     FormulaId::try_from(key.strip_prefix(FORMULA_KEY)?.to_owned()).ok()
+}
+
+fn holding_of(key: &str) -> Option<MaterialId> {
+    key.strip_prefix(HOLDING_KEY)?.parse().ok()
 }
 
 fn material_of(key: &str) -> Option<u64> {

@@ -486,6 +486,56 @@ pub struct MaterialView {
     pub values: Vec<ValueView>,
     /// Formulas that use it.
     pub used_in: Vec<String>,
+    /// What the maker has of it.
+    pub holding: HoldingView,
+}
+
+/// What the maker has of a material, as its fields hold it.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct HoldingView {
+    /// Price of a pack.
+    pub price: String,
+    /// Its currency.
+    pub currency: String,
+    /// What a pack holds.
+    pub pack: String,
+    /// How much is there.
+    pub stock: String,
+    /// Lot number.
+    pub lot: String,
+    /// Last day it should be used, as `2027-05-31`.
+    pub expiry: String,
+    /// Density as measured.
+    pub density: String,
+    /// Usual percent by experience.
+    pub usual: String,
+    /// Notes.
+    pub note: String,
+    /// Price per 100 of the maker's unit and whether the material is past its date, in sentences.
+    pub remarks: Vec<String>,
+}
+
+/// A table of materials that was read.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct TableView {
+    /// What was read, in a sentence.
+    pub summary: String,
+    /// What is wrong, line by line, in sentences.
+    pub problems: Vec<String>,
+    /// How many materials can be taken in; none if anything is wrong.
+    pub ready: usize,
+}
+
+/// A row of the bibliography.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct SourceView {
+    /// Citation.
+    pub citation: String,
+    /// What it is, and to which day it was valid.
+    pub about: String,
 }
 
 /// One part of a composite.

@@ -5,6 +5,7 @@ mod bench;
 mod check;
 mod compress;
 mod delegate;
+mod http;
 mod policy;
 mod serve;
 mod site;

@@ -2,26 +2,25 @@
 //! lasting caches for what never changes.
 
 use crate::compress;
+use crate::http::{self, Request, Response};
 use crate::policy;
 use crate::site::hash_of_file;
 use crate::workspace::{ending, say};
 use anyhow::{Context, Result, bail, ensure};
 use std::collections::HashMap;
-use std::io::Cursor;
+use std::net::TcpListener;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
-use tiny_http::{Header, Method, Request, Response, Server};
 
 /// Where `serve` listens unless told otherwise.
 pub const USUAL_PORT: u16 = 8411;
 /// How many ports after a taken one are tried.
 const PORTS_TRIED: u16 = 20;
-const WORKERS: usize = 4;
 
 /// A folder served at an address of this machine.
 pub struct Site {
     folder: PathBuf,
-    server: Server,
+    listener: TcpListener,
     compressed: Compressed,
 }
 
@@ -40,30 +39,24 @@ impl Site {
         let folder = folder.canonicalize().with_context(|| format!("{} is not there", folder.display()))?;
         ensure!(folder.join("index.html").is_file(), "{} holds no index.html", folder.display());
         for port in port..=port.saturating_add(PORTS_TRIED) {
-            if let Ok(server) = Server::http(("127.0.0.1", port)) {
-                return Ok(Self { folder, server, compressed: Mutex::default() });
+            if let Ok(listener) = TcpListener::bind(("127.0.0.1", port)) {
+                return Ok(Self { folder, listener, compressed: Mutex::default() });
             }
         }
         bail!("no port from {port} to {} is free", port.saturating_add(PORTS_TRIED))
     }
 
     /// The address a browser opens.
-    pub fn address(&self) -> String {
-        format!("http://{}/", self.server.server_addr())
+    pub fn address(&self) -> Result<String> {
+        Ok(format!("http://{}/", self.listener.local_addr()?))
     }
 
     /// Answers requests until the program is ended.
-    pub fn serve(&self) {
-        std::thread::scope(|scope| {
-            scope.spawn(|| self.compress_ahead());
-            for _ in 0..WORKERS {
-                scope.spawn(|| {
-                    while let Ok(request) = self.server.recv() {
-                        self.answer(request);
-                    }
-                });
-            }
-        });
+    pub fn serve(self: &Arc<Self>) {
+        let site = Arc::clone(self);
+        std::thread::spawn(move || site.compress_ahead());
+        let site = Arc::clone(self);
+        http::answer_all(&self.listener, &Arc::new(move |request: &Request| site.response_to(request)));
     }
 
     /// Compresses every file as well as can be, while requests are already answered.
@@ -102,43 +95,39 @@ impl Site {
         }))
     }
 
-    fn answer(&self, request: Request) {
-        let response = self.response_to(&request);
-        // A client that went away meanwhile is no fault of ours.
-        let _ = request.respond(response);
-    }
-
-    fn response_to(&self, request: &Request) -> Response<Cursor<Vec<u8>>> {
-        if !matches!(request.method(), Method::Get | Method::Head) {
-            return plain(405, "only GET and HEAD are answered here").with_header(header("Allow", "GET, HEAD"));
+    fn response_to(&self, request: &Request) -> Response {
+        if !matches!(request.method.as_str(), "GET" | "HEAD") {
+            let mut response = plain(405, "only GET and HEAD are answered here");
+            response.headers.push(("Allow", "GET, HEAD".to_owned()));
+            return response;
         }
-        let found = file_named(request.url()).and_then(|path| self.read(&path).map(|content| (path, content)));
+        let found = file_named(&request.target).and_then(|path| self.read(&path).map(|content| (path, content)));
         let Some((path, content)) = found else {
             return plain(404, "there is no such file");
         };
         let hash = hash_of_file(&content);
         let tag = format!("\"{}\"", &hash[..32]);
         let mut headers = vec![
-            header("Content-Type", media_type(&path)),
-            header("Cache-Control", cache_rule(&path)),
-            header("Vary", "Accept-Encoding"),
-            header("ETag", &tag),
+            ("Content-Type", media_type(&path).to_owned()),
+            ("Cache-Control", cache_rule(&path).to_owned()),
+            ("Vary", "Accept-Encoding".to_owned()),
+            ("ETag", tag.clone()),
         ];
-        if sent_header(request, "If-None-Match").is_some_and(|tags| tags.contains(&tag)) {
-            return respond(304, Vec::new(), headers);
+        if request.header("if-none-match").is_some_and(|tags| tags.contains(&tag)) {
+            return respond(304, Arc::default(), headers);
         }
         let encoding = if compress::is_worthwhile(&path) {
-            best_encoding(sent_header(request, "Accept-Encoding").unwrap_or_default())
+            best_encoding(request.header("accept-encoding").unwrap_or_default())
         } else {
             None
         };
         let body = match encoding.map(|encoding| (encoding, self.encode(&content, &hash, encoding))) {
             Some((encoding, Ok(bytes))) => {
                 let name = if encoding == Encoding::Brotli { "br" } else { "gzip" };
-                headers.push(header("Content-Encoding", name));
-                bytes.to_vec()
+                headers.push(("Content-Encoding", name.to_owned()));
+                bytes
             }
-            _ => content,
+            _ => Arc::new(content),
         };
         respond(200, body, headers)
     }
@@ -155,8 +144,8 @@ impl Site {
 
 /// Serves a folder and says where.
 pub fn serve(folder: &Path, port: u16) -> Result<()> {
-    let site = Site::open(folder, port)?;
-    println!("{}", site.address());
+    let site = Arc::new(Site::open(folder, port)?);
+    println!("{}", site.address()?);
     say("serving; end with Ctrl-C");
     site.serve();
     Ok(())
@@ -236,35 +225,26 @@ fn best_encoding(accepted: &str) -> Option<Encoding> {
     if accepts("br") { Some(Encoding::Brotli) } else { accepts("gzip").then_some(Encoding::Gzip) }
 }
 
-fn sent_header<'r>(request: &'r Request, name: &'static str) -> Option<&'r str> {
-    request.headers().iter().find(|header| header.field.equiv(name)).map(|header| header.value.as_str())
+fn respond(status: u16, body: Arc<Vec<u8>>, mut headers: Vec<(&'static str, String)>) -> Response {
+    headers.push(("Content-Security-Policy", policy::header()));
+    headers.extend(
+        [
+            ("X-Content-Type-Options", "nosniff"),
+            ("Referrer-Policy", "no-referrer"),
+            ("Permissions-Policy", "camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()"),
+            ("Cross-Origin-Opener-Policy", "same-origin"),
+            ("Cross-Origin-Embedder-Policy", "require-corp"),
+            ("Cross-Origin-Resource-Policy", "same-origin"),
+        ]
+        .map(|(name, value)| (name, value.to_owned())),
+    );
+    Response { status, headers, body }
 }
 
-fn header(name: &str, value: &str) -> Header {
-    // Every name and value here is written in this file in plain ASCII, so the conversion cannot fail.
-    Header::from_bytes(name, value).unwrap_or_else(|()| unreachable!("{name}: {value} is no header"))
-}
-
-fn respond(status: u16, body: Vec<u8>, headers: Vec<Header>) -> Response<Cursor<Vec<u8>>> {
-    let security = [
-        ("Content-Security-Policy", policy::header().as_str()),
-        ("X-Content-Type-Options", "nosniff"),
-        ("Referrer-Policy", "no-referrer"),
-        ("Permissions-Policy", "camera=(), microphone=(), geolocation=(), payment=(), usb=(), browsing-topics=()"),
-        ("Cross-Origin-Opener-Policy", "same-origin"),
-        ("Cross-Origin-Embedder-Policy", "require-corp"),
-        ("Cross-Origin-Resource-Policy", "same-origin"),
-    ]
-    .map(|(name, value)| header(name, value));
-    let length = body.len();
-    let headers = headers.into_iter().chain(security).collect();
-    // Known lengths are sent as such, never in chunks.
-    Response::new(status.into(), headers, Cursor::new(body), Some(length), None).with_chunked_threshold(usize::MAX)
-}
-
-fn plain(status: u16, sentence: &str) -> Response<Cursor<Vec<u8>>> {
-    let headers = vec![header("Content-Type", "text/plain; charset=utf-8"), header("Cache-Control", "no-store")];
-    respond(status, sentence.as_bytes().to_vec(), headers)
+fn plain(status: u16, sentence: &str) -> Response {
+    let headers =
+        vec![("Content-Type", "text/plain; charset=utf-8".to_owned()), ("Cache-Control", "no-store".to_owned())];
+    respond(status, Arc::new(sentence.as_bytes().to_vec()), headers)
 }
 
 #[cfg(test)]
@@ -338,9 +318,9 @@ mod tests {
         std::os::unix::fs::symlink(outside.join("secret.txt"), folder.join("link.txt")).unwrap();
 
         let site = Arc::new(Site::open(&folder, 18411).unwrap());
-        let address = site.address();
+        let address = site.address().unwrap();
         let serving = Arc::clone(&site);
-        let server = std::thread::spawn(move || serving.serve());
+        std::thread::spawn(move || serving.serve());
 
         let (head, body) = ask(&address, "GET /#x HTTP/1.1");
         assert!(head.starts_with("HTTP/1.1 200") && body == "<p>page ".repeat(50).as_bytes(), "{head}");
@@ -363,11 +343,24 @@ mod tests {
         }
         assert!(ask(&address, "DELETE / HTTP/1.1").0.starts_with("HTTP/1.1 405"));
 
-        // Each worker ends when it is unblocked once.
-        for _ in 0..WORKERS {
-            site.server.unblock();
+        // Connections that are kept open, as a browser does, hold up nobody.
+        let host = address.trim_start_matches("http://").trim_end_matches('/');
+        let mut kept: Vec<_> = (0..32).map(|_| TcpStream::connect(host).unwrap()).collect();
+        for visit in 0..2 {
+            for connection in &mut kept {
+                write!(connection, "GET /v-0123456789ab/seam.wasm HTTP/1.1\r\nHost: {host}\r\n\r\n").unwrap();
+            }
+            for connection in &mut kept {
+                connection.set_read_timeout(Some(std::time::Duration::from_secs(20))).unwrap();
+                let mut answer = vec![0; 4096];
+                let mut length = 0;
+                while !answer[..length].ends_with(b"\0asm") {
+                    let read = connection.read(&mut answer[length..]).unwrap();
+                    assert!(read > 0, "a kept connection was closed at visit {visit}");
+                    length += read;
+                }
+            }
         }
-        server.join().unwrap();
         std::fs::remove_dir_all(outside).unwrap();
     }
 }

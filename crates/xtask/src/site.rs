@@ -145,8 +145,13 @@ fn generate_bindings(workspace: &Workspace, wasm: &Path) -> Result<Files> {
     Ok(files)
 }
 
-const WASM_OPT_FLAGS: [&str; 9] = [
+/// The compiler has inlined already. Doing it again saves raw bytes but makes functions less alike: brotli then needs
+/// about 6 % more, as measured on the whole seam.
+const WASM_OPT_FLAGS: [&str; 12] = [
     "-Oz",
+    "--always-inline-max-function-size=0",
+    "--flexible-inline-max-function-size=0",
+    "--one-caller-inline-max-function-size=0",
     "--enable-bulk-memory",
     "--enable-nontrapping-float-to-int",
     "--enable-sign-ext",

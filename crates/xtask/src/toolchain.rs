@@ -81,10 +81,13 @@ impl WasmToolchain {
     pub fn cargo(&self, workspace: &Workspace, subcommand: &str) -> Command {
         let mut command = workspace.cargo();
         command.args([subcommand, "--target", TARGET]);
-        // The built file must not tell whose machine built it, and must be the same on each.
+        // The built file must not tell whose machine built it, and must be the same on each. Later remaps win.
         let mut remaps = vec![(workspace.root.clone(), "stillroom")];
         if let Some(home) = cargo_home() {
+            let sources = home.join("registry/src");
             remaps.push((home, "cargo"));
+            let registries = std::fs::read_dir(sources).into_iter().flatten().flatten();
+            remaps.extend(registries.map(|registry| (registry.path(), "crates")));
         }
         let flags: Vec<String> =
             remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();

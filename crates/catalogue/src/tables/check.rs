@@ -389,3 +389,47 @@ fn numbers(tables: &Tables, findings: &mut Findings) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{decimal, find_cycle, packed_cas};
+
+    #[test]
+    fn a_cas_number_is_known_by_its_check_digit() {
+        // 7732-18-5 (water) and 58-08-2 (caffeine) are the examples with which the registry explains its check digit.
+        for (written, packed) in [("7732-18-5", 7_732_185), ("58-08-2", 58_082), ("56-81-5", 56_815)] {
+            assert_eq!(packed_cas(written), Some(packed));
+            for (place, digit) in written.char_indices().filter(|(_, digit)| digit.is_ascii_digit()) {
+                let other = char::from(b'0' + (digit as u8 - b'0' + 1) % 10);
+                let wrong: String = format!("{}{other}{}", &written[..place], &written[place + 1..]);
+                assert_eq!(packed_cas(&wrong), None, "{wrong}");
+            }
+        }
+        for wrong in
+            ["", "-", "--", "7732-18", "7732-18-55", "7732-1-5", "7732185", "7-18-5", "7732-18-5-1", "а732-18-5"]
+        {
+            assert_eq!(packed_cas(wrong), None, "{wrong}");
+        }
+    }
+
+    #[test]
+    fn a_number_is_written_plainly() {
+        assert!(decimal("-0.5").is_some() && decimal("12").is_some());
+        for wrong in ["", "1,5", "1e3", "1_000", " 1", "+1", "ten", "0x1", "1.2.3", "99999999999999999999999999999999"]
+        {
+            assert_eq!(decimal(wrong), None, "{wrong}");
+        }
+    }
+
+    #[test]
+    fn a_composite_inside_itself_is_found_at_any_depth() {
+        let parts = |number: &'static str| match number {
+            "1" => vec!["2", "3"],
+            "3" => vec!["4"],
+            "4" => vec!["1"],
+            _ => vec![],
+        };
+        assert_eq!(find_cycle("1", &mut Vec::new(), &parts), Some(vec!["1", "3", "4", "1"]));
+        assert_eq!(find_cycle("2", &mut Vec::new(), &parts), None);
+    }
+}

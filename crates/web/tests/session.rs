@@ -1,0 +1,477 @@
+//! The session without a browser: a store in memory, a clock that is told the time, dice that count.
+#![cfg(not(target_arch = "wasm32"))]
+
+use proptest::prelude::*;
+use std::cell::Cell;
+use std::rc::Rc;
+use stillroom_core::number::DecimalMark;
+use stillroom_core::scaling::BatchWay;
+use stillroom_core::{Class, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
+use stillroom_web::command::{Command, HoldingField, MaterialField};
+use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
+use stillroom_web::session::Session;
+use stillroom_web::settings::SettingName;
+use stillroom_web::view::{KeepState, LineView, Update};
+
+#[derive(Debug, Clone, Default)]
+struct Workbench {
+    time: Rc<Cell<u64>>,
+    drawn: Rc<Cell<u64>>,
+}
+
+impl Surroundings for Workbench {
+    fn now(&self) -> u64 {
+        // Every look at the clock is ten seconds later, so that no two acts melt into one.
+        self.time.set(self.time.get() + 10_000);
+        self.time.get()
+    }
+    fn minutes_ahead(&self) -> i64 {
+        60
+    }
+    fn today(&self) -> String {
+        "2026-11-25".to_owned()
+    }
+    fn random(&self) -> u64 {
+        self.drawn.set(self.drawn.get() + 1);
+        0x1000 + self.drawn.get()
+    }
+}
+
+fn open_on(store: &MemoryStore) -> Session {
+    Session::open(Box::new(store.clone()), Box::new(Workbench::default()), DecimalMark::Point)
+}
+
+fn open() -> Session {
+    open_on(&MemoryStore::default())
+}
+
+fn line<'a>(view: &'a Update, name: &str) -> &'a LineView {
+    view.lines.iter().find(|line| line.name.starts_with(name)).unwrap_or_else(|| panic!("no line of {name}"))
+}
+
+fn set(line: u32, text: &str) -> Command {
+    Command::SetAmount { line: LineId(line), text: text.to_owned() }
+}
+
+#[test]
+fn the_example_stands_on_the_shelf_at_the_first_visit_and_is_sound() {
+    let mut session = open();
+    let view = session.show_everything();
+    let formula = view.formula.unwrap();
+    assert_eq!(formula.name, "Cucumber and oat gel cream");
+    assert!(formula.sound);
+    assert_eq!(formula.total, "100.00");
+    assert!(formula.notes.contains("invented"));
+    let shelf = view.shelf.unwrap();
+    assert_eq!(shelf.cards.len(), 1);
+    assert_eq!(view.history.unwrap().undo, None, "nobody did this, so there is nothing to take back");
+    let jar = view.jar.unwrap();
+    assert!(jar.unresolved.is_empty());
+    let drawn: f64 = jar.layers.iter().map(|layer| layer.height).sum();
+    assert!((drawn - 1.0).abs() < 1e-9, "the layers fill the jar");
+}
+
+#[test]
+fn a_shelf_that_was_emptied_stays_empty() {
+    let store = MemoryStore::default();
+    let mut session = open_on(&store);
+    let id = session.show_everything().shelf.unwrap().cards[0].id.clone();
+    session.apply(Command::DeleteFormula { formula: id.try_into().unwrap() });
+    session.keep();
+    let view = open_on(&store).show_everything();
+    assert!(view.shelf.unwrap().cards.is_empty());
+    assert_eq!(view.formula.unwrap().id, None);
+}
+
+#[test]
+fn only_what_changed_is_handed_out() {
+    let mut session = open();
+    let all = session.show_everything();
+    let betaine = line(&all, "Betaine").id;
+    let update = session.apply(set(betaine, "2.5"));
+    let names: Vec<&str> = update.lines.iter().map(|line| line.name.as_str()).collect();
+    assert_eq!(names, ["Water, distilled", "Betaine"]);
+    assert_eq!(line(&update, "Water").amount, "61.90");
+    let constituents: Vec<&str> = update.constituents.iter().map(|each| each.inci.as_str()).collect();
+    assert_eq!(constituents, ["Aqua", "Betaine"]);
+    assert!(update.shelf.is_some() && update.settings.is_none() && update.own_materials.is_none());
+}
+
+#[test]
+fn a_text_that_is_not_understood_changes_nothing() {
+    let mut session = open();
+    let all = session.show_everything();
+    let betaine = line(&all, "Betaine").id;
+    let update = session.apply(set(betaine, "a pinch"));
+    let answer = update.answer.unwrap();
+    assert_eq!(answer.code, Some("number.not-a-number"));
+    assert_eq!(answer.field.as_deref(), Some(format!("amount:{betaine}").as_str()));
+    assert!(update.lines.is_empty() && update.formula.is_none() && update.history.is_none());
+}
+
+#[test]
+fn the_scaled_sheet_sums_to_the_batch_it_shows() {
+    let mut session = open();
+    session.show_everything();
+    session.apply(Command::SetBatchWay { way: BatchWay::Containers });
+    session.apply(Command::SetContainerCount { text: "7".into() });
+    session.apply(Command::SetContainerVolume { text: "30 ml".into() });
+    session.apply(Command::SetLoss { text: "4".into() });
+    let view = session.show_everything();
+    let batch = view.batch.unwrap();
+    assert!(batch.arithmetic[0].starts_with("7 \u{d7} 30\u{a0}mL"), "{:?}", batch.arithmetic);
+    let hundredths = |text: &str| -> i64 {
+        let digits: String = text.chars().filter(|c| c.is_ascii_digit() || *c == '.').collect();
+        let (whole, fraction) = digits.split_once('.').unwrap_or((&digits, ""));
+        whole.parse::<i64>().unwrap() * 100 + format!("{fraction:0<2}").parse::<i64>().unwrap()
+    };
+    let sum: i64 = view.lines.iter().map(|line| hundredths(&line.mass)).sum();
+    assert_eq!(sum, hundredths(&view.formula.unwrap().total_mass));
+    assert_eq!(sum, hundredths(&batch.batch));
+}
+
+#[test]
+fn typing_on_in_one_field_is_one_act_to_take_back() {
+    #[derive(Clone, Default)]
+    struct Slow(Workbench);
+    impl Surroundings for Slow {
+        fn now(&self) -> u64 {
+            self.0.time.set(self.0.time.get() + 100);
+            self.0.time.get()
+        }
+        fn minutes_ahead(&self) -> i64 {
+            0
+        }
+        fn today(&self) -> String {
+            self.0.today()
+        }
+        fn random(&self) -> u64 {
+            self.0.random()
+        }
+    }
+    let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(Slow::default()), DecimalMark::Point);
+    let all = session.show_everything();
+    let betaine = line(&all, "Betaine").id;
+    for text in ["3", "3.", "3.1", "3.15"] {
+        session.apply(set(betaine, text));
+    }
+    let update = session.apply(Command::Undo {});
+    assert_eq!(line(&update, "Betaine").amount, "2.00");
+    assert_eq!(update.history.unwrap().undo, None);
+    let update = session.apply(Command::Redo {});
+    assert_eq!(line(&update, "Betaine").amount, "3.15");
+}
+
+#[test]
+fn what_is_kept_is_found_again() {
+    let store = MemoryStore::default();
+    let mut session = open_on(&store);
+    session.show_everything();
+    session.apply(Command::SetNotes { text: "keeps \u{201c}quotes\u{201d} and \u{1f952}".into() });
+    session.apply(Command::SetSetting { name: SettingName::MainStep, text: "1".into() });
+    session.apply(Command::NewMaterial { composite: true, name: "Stock".into() });
+    assert!(session.has_unkept());
+    let status = session.keep().status.unwrap();
+    assert_eq!(status.state, KeepState::Kept);
+    assert!(!session.has_unkept());
+    let mut again = open_on(&store);
+    let (was, is) = (session.show_everything(), again.show_everything());
+    assert_eq!(was.formula, is.formula);
+    assert_eq!(was.lines, is.lines);
+    assert_eq!(was.settings, is.settings);
+    assert_eq!(was.own_materials, is.own_materials);
+}
+
+#[test]
+fn a_full_store_is_said_and_tried_again() {
+    let store = MemoryStore::default();
+    let mut session = open_on(&store);
+    session.keep();
+    store.fail_with(Some(StoreError::Full));
+    session.apply(Command::SetNotes { text: "more".into() });
+    assert_eq!(session.keep().status.unwrap().state, KeepState::Full);
+    assert!(session.has_unkept());
+    store.fail_with(None);
+    assert_eq!(session.keep().status.unwrap().state, KeepState::Kept);
+    assert_eq!(open_on(&store).formula().unwrap().notes, "more");
+}
+
+#[test]
+fn two_pages_on_one_store_do_not_overwrite_each_other() {
+    let store = MemoryStore::default();
+    let mut one = open_on(&store);
+    one.keep();
+    let mut other = open_on(&store);
+    one.apply(Command::SetNotes { text: "one".into() });
+    one.keep();
+    other.apply(Command::SetNotes { text: "other".into() });
+    let status = other.keep().status.unwrap();
+    assert_eq!(status.state, KeepState::Conflict);
+    assert_eq!(open_on(&store).formula().unwrap().notes, "one");
+
+    // Keeping both: the version of the other page stays under its own name.
+    let key = status.conflicts[0].key.clone();
+    other.apply(Command::KeepBoth { key });
+    assert_eq!(other.keep().status.unwrap().state, KeepState::Kept);
+    let shelf = open_on(&store).show_everything().shelf.unwrap();
+    assert_eq!(shelf.cards.len(), 2);
+
+    // A page that has changed nothing takes over what another kept.
+    one.apply(Command::SetNotes { text: "one again".into() });
+    one.keep();
+    let key =
+        store.keys().unwrap().into_iter().find(|key| key.contains("formula") && key.ends_with("cc00a7e")).unwrap();
+    other.apply(Command::ChangedElsewhere { key });
+    assert_eq!(other.formula_of(stillroom_core::FormulaId(0x0cc0_0a7e)).unwrap().notes, "one again");
+}
+
+#[test]
+fn a_copy_shows_every_line_although_none_of_them_differs() {
+    let mut session = open();
+    let id = session.show_everything().formula.unwrap().id.unwrap();
+    let update = session.apply(Command::DuplicateFormula { formula: id.try_into().unwrap() });
+    assert_eq!(update.lines.len(), 13);
+}
+
+#[test]
+fn deleting_a_material_in_use_is_said_and_can_be_taken_back() {
+    let mut session = open();
+    let all = session.show_everything();
+    let glycerite = all.own_materials.unwrap()[0].id.parse::<MaterialId>().unwrap();
+    let update = session.apply(Command::DeleteMaterial { material: glycerite });
+    assert!(update.notices[0].text.contains("misses it now"));
+    assert_eq!(update.jar.unwrap().unresolved.len(), 1);
+    let update = session.apply(Command::Undo {});
+    assert!(update.jar.unwrap().unresolved.is_empty());
+}
+
+#[test]
+fn a_density_of_ones_own_takes_the_place_of_the_catalogues_and_is_marked() {
+    let mut session = open();
+    session.show_everything();
+    let rosehip = MaterialId::Catalogue(10);
+    session.apply(Command::OpenMaterial { material: rosehip });
+    let set = |field, text: &str| Command::SetHolding { material: rosehip, field, text: text.to_owned() };
+    let update = session.apply(set(HoldingField::Density, "0,5"));
+    let values = update.material.unwrap().values;
+    assert_eq!((values[0].value.as_str(), values[0].basis.as_str()), ("0.50\u{a0}g/mL", "yours"));
+    assert!(update.jar.unwrap().density.contains("0.99"), "the lighter oil makes the product lighter");
+    let update = session.apply(set(HoldingField::Expiry, "2026-11-24"));
+    assert!(update.material.unwrap().holding.remarks[0].starts_with("Past its date"));
+    let update = session.apply(set(HoldingField::Expiry, "2026-02-30"));
+    assert_eq!(update.answer.unwrap().code, Some("holding.not-a-day"));
+    session.apply(set(HoldingField::Price, "12,90"));
+    let update = session.apply(set(HoldingField::Pack, "50"));
+    assert!(update.material.unwrap().holding.remarks[0].starts_with("25.80\u{a0}EUR"));
+    let update = session.apply(set(HoldingField::Currency, "euros"));
+    assert_eq!(update.answer.unwrap().code, Some("quantity.not-a-currency"));
+}
+
+#[test]
+fn a_table_is_taken_in_whole_or_not_at_all_and_comes_out_again() {
+    let mut session = open();
+    session.show_everything();
+    let bad = session.read_table(b"name,parts\nA,2 % Unobtainium; q.s. Glycerin\nB,50 % Caffeine\n");
+    assert_eq!(bad.ready, 0);
+    assert_eq!(bad.problems.len(), 3, "{:?}", bad.problems);
+    let update = session.apply(Command::ImportTable {});
+    assert_eq!(update.own_materials, None);
+    let good = session.read_table(
+        "name,inci,class,parts\nA,,active,\"2 % b; q.s. Water, distilled\"\nB,Baz Extract,extract,\n".as_bytes(),
+    );
+    assert_eq!((good.ready, good.problems.len()), (2, 0));
+    let update = session.apply(Command::ImportTable {});
+    let names: Vec<String> = update.own_materials.unwrap().into_iter().map(|hit| hit.name).collect();
+    assert_eq!(names, ["A", "B", "Cucumber glycerite, lot 7 (invented)"]);
+    let table = session.write_table();
+    assert!(table.contains("A,,active,heated-water,,\"2 % B; q.s. Water, distilled\","), "{table}");
+    let update = session.apply(Command::Undo {});
+    assert_eq!(update.own_materials.unwrap().len(), 1);
+}
+
+#[test]
+fn a_formula_can_be_a_material_and_follows_its_changes() {
+    let mut session = open();
+    let all = session.show_everything();
+    let betaine = line(&all, "Betaine").id;
+    let example = all.formula.unwrap().id.unwrap();
+    session.apply(Command::NewFormula { basis: WrittenIn::Percent });
+    let phase = session.show_everything().formula.unwrap().phases[0].id;
+    let material = MaterialId::Formula(u64::from_str_radix(&example, 16).unwrap());
+    session.apply(Command::AddLine { phase: PhaseId(phase), material });
+    let amount = |session: &mut Session| {
+        let view = session.show_everything();
+        view.constituents.iter().find(|each| each.inci == "Betaine").map(|each| each.percent.clone())
+    };
+    assert_eq!(amount(&mut session).as_deref(), Some("2.000"));
+    let second = session.show_everything().formula.unwrap().id.unwrap();
+    session.apply(Command::OpenFormula { formula: example.try_into().unwrap() });
+    session.apply(set(betaine, "4"));
+    session.apply(Command::OpenFormula { formula: second.try_into().unwrap() });
+    assert_eq!(amount(&mut session).as_deref(), Some("4.000"));
+}
+
+#[test]
+fn ounces_are_read_shown_and_weighed() {
+    let mut session = open();
+    session.show_everything();
+    session.apply(Command::SetSetting { name: SettingName::MassUnit, text: "oz".into() });
+    session.apply(Command::SetSetting { name: SettingName::MainStep, text: "0.1 oz".into() });
+    session.apply(Command::SetSetting { name: SettingName::FineScale, text: "no".into() });
+    session.apply(Command::SetBatchMass { text: "8".into() });
+    let view = session.show_everything();
+    assert_eq!(view.formula.unwrap().total_mass, "8.0");
+    assert_eq!(view.batch.unwrap().batch, "8\u{a0}oz");
+}
+
+fn any_text() -> impl Strategy<Value = String> {
+    prop_oneof![
+        4 => "[0-9]{1,3}([.,][0-9]{0,3})?( ?(%|g|oz|ml|kg))?",
+        1 => Just("q.s.".to_owned()),
+        2 => "\\PC{0,12}",
+        1 => Just(String::new()),
+    ]
+}
+
+fn any_material() -> impl Strategy<Value = MaterialId> {
+    prop_oneof![
+        6 => (1u32..160).prop_map(MaterialId::Catalogue),
+        2 => (0x1000u64..0x1010).prop_map(MaterialId::Own),
+        1 => (0x1000u64..0x1010).prop_map(MaterialId::Formula),
+        1 => Just(MaterialId::Formula(0x0cc0_0a7e)),
+        1 => any::<u64>().prop_map(MaterialId::Own),
+    ]
+}
+
+fn any_command() -> impl Strategy<Value = Command> {
+    let line = || (0u32..24).prop_map(LineId);
+    let phase = || (0u32..24).prop_map(PhaseId);
+    let kind = || prop::sample::select(PhaseKind::ALL.to_vec());
+    prop_oneof![
+        (line(), any_text()).prop_map(|(line, text)| Command::SetAmount { line, text }),
+        (line(), any_text()).prop_map(|(line, text)| Command::SetAmount { line, text }),
+        line().prop_map(|line| Command::SetQuantumSatis { line }),
+        (phase(), any_material()).prop_map(|(phase, material)| Command::AddLine { phase, material }),
+        line().prop_map(|line| Command::RemoveLine { line }),
+        (line(), any::<bool>()).prop_map(|(line, down)| Command::StepLine { line, down }),
+        (line(), phase(), 0usize..9).prop_map(|(line, phase, position)| Command::MoveLine { line, phase, position }),
+        (line(), any_material()).prop_map(|(line, material)| Command::ReplaceMaterial { line, material }),
+        kind().prop_map(|kind| Command::AddPhase { kind }),
+        phase().prop_map(|phase| Command::RemovePhase { phase }),
+        (phase(), any_text()).prop_map(|(phase, text)| Command::SetPhaseTemperature { phase, text }),
+        any::<bool>()
+            .prop_map(|grams| Command::WriteIn { basis: if grams { WrittenIn::Grams } else { WrittenIn::Percent } }),
+        (0usize..3, 0usize..3).prop_map(|(problem, cure)| Command::ApplyCure {
+            code: "formula.total-not-100".into(),
+            problem,
+            cure
+        }),
+        any_text().prop_map(|text| Command::SetBatchMass { text }),
+        any_text().prop_map(|text| Command::SetContainerVolume { text }),
+        any_text().prop_map(|text| Command::SetLoss { text }),
+        any_text().prop_map(|text| Command::SetDensity { text }),
+        (any_material(), any_text()).prop_map(|(material, text)| Command::SetStock { material, text }),
+        prop::sample::select(vec![BatchWay::Mass, BatchWay::Containers, BatchWay::Stock])
+            .prop_map(|way| Command::SetBatchWay { way }),
+        (prop::sample::select(vec![SettingName::MainStep, SettingName::FineStep, SettingName::FineBelow]), any_text())
+            .prop_map(|(name, text)| Command::SetSetting { name, text }),
+        any::<bool>().prop_map(|composite| Command::NewMaterial { composite, name: String::new() }),
+        any_material().prop_map(|material| Command::OpenMaterial { material }),
+        any_material().prop_map(|material| Command::AddPart { material }),
+        (0usize..4, any_text()).prop_map(|(part, text)| Command::SetPartAmount { part, text }),
+        any_text().prop_map(|text| Command::SetMaterialText { field: MaterialField::Inci, text }),
+        Just(Command::SetMaterialClass { class: Class::Active }),
+        any_material().prop_map(|material| Command::DeleteMaterial { material }),
+        (
+            any_material(),
+            prop::sample::select(vec![
+                HoldingField::Density,
+                HoldingField::Price,
+                HoldingField::Stock,
+                HoldingField::Expiry
+            ]),
+            any_text()
+        )
+            .prop_map(|(material, field, text)| Command::SetHolding { material, field, text }),
+        Just(Command::NewFormula { basis: WrittenIn::Percent }),
+        Just(Command::SetPurpose { purpose: Purpose::RinseOff }),
+        Just(Command::RestoreExample {}),
+    ]
+}
+
+/// What a maker sees of the open formula and the shelf.
+fn seen(session: &mut Session) -> String {
+    let mut all = session.show_everything();
+    all.status = None;
+    all.history = None;
+    all.notices.clear();
+    // Which material's card lies open is no act that is taken back.
+    all.material = None;
+    format!("{all:?}")
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 48, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn whatever_is_done_can_be_taken_back_and_done_again(commands in prop::collection::vec(any_command(), 1..40)) {
+        let mut session = open();
+        let before = seen(&mut session);
+        let acts = commands.len();
+        for command in commands {
+            session.apply(command);
+        }
+        let after = seen(&mut session);
+        for _ in 0..acts {
+            session.apply(Command::Undo {});
+        }
+        prop_assert_eq!(seen(&mut session), before);
+        for _ in 0..acts {
+            session.apply(Command::Redo {});
+        }
+        prop_assert_eq!(seen(&mut session), after);
+    }
+
+    #[test]
+    fn the_parts_handed_out_add_up_to_the_whole(commands in prop::collection::vec(any_command(), 1..25)) {
+        let mut session = open();
+        let first = session.show_everything();
+        let mut lines: Vec<_> = first.lines;
+        let mut formula = first.formula.unwrap();
+        for command in commands {
+            let update = session.apply(command);
+            if let Some(changed) = update.formula {
+                if changed.id != formula.id {
+                    lines.clear();
+                }
+                formula = changed;
+            }
+            for line in update.lines {
+                lines.retain(|each| each.id != line.id);
+                lines.push(line);
+            }
+        }
+        let whole = session.show_everything();
+        prop_assert_eq!(&formula, whole.formula.as_ref().unwrap());
+        let wanted: Vec<u32> = formula.phases.iter().flat_map(|phase| phase.lines.clone()).collect();
+        let held: Vec<_> = wanted.iter().map(|id| lines.iter().find(|line| line.id == *id).unwrap()).collect();
+        let all: Vec<_> = wanted.iter().map(|id| whole.lines.iter().find(|line| line.id == *id).unwrap()).collect();
+        prop_assert_eq!(held, all);
+    }
+
+    #[test]
+    fn what_a_session_keeps_another_shows_alike(commands in prop::collection::vec(any_command(), 1..30)) {
+        let store = MemoryStore::default();
+        let mut session = open_on(&store);
+        for command in commands {
+            session.apply(command);
+        }
+        session.keep();
+        let open = session.show_everything().shelf.unwrap().open;
+        let mut again = open_on(&store);
+        if let Some(open) = open {
+            again.apply(Command::OpenFormula { formula: open.try_into().unwrap() });
+        }
+        prop_assert_eq!(seen(&mut session), seen(&mut again));
+    }
+}
