@@ -65,15 +65,14 @@ impl Session {
         let mut constituents = Vec::with_capacity(composition.entries.len());
         for (at, entry) in composition.entries.iter().enumerate() {
             let before = self.last.position_of(at, entry.constituent).filter(|at| self.last.entries[*at] == *entry);
-            let view = match before.and_then(|at| self.last.constituents.get(at)) {
-                Some(before) => Rc::clone(before),
-                None => {
-                    let view = Rc::new(self.present_constituent(entry, evaluation, decimals));
-                    if !self.last.constituents.contains(&view) {
-                        update.constituents.push(Rc::clone(&view));
-                    }
-                    view
+            let view = if let Some(before) = before.and_then(|at| self.last.constituents.get(at)) {
+                Rc::clone(before)
+            } else {
+                let view = Rc::new(self.present_constituent(entry, evaluation, decimals));
+                if !self.last.constituents.contains(&view) {
+                    update.constituents.push(Rc::clone(&view));
                 }
+                view
             };
             constituents.push(view);
         }
