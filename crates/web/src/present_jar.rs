@@ -177,6 +177,9 @@ mod tests {
         fn minutes_ahead(&self) -> i64 {
             0
         }
+        fn today(&self) -> String {
+            String::new()
+        }
         fn random(&self) -> u64 {
             self.0.set(self.0.get() + 1);
             self.0.get()
