@@ -29,7 +29,10 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    if (room === 'materials') materials.enter();
+    if (room === 'materials') {
+      materials.enter();
+      void session.whole().then(() => materials.enter());
+    }
   });
   const { go } = rooms;
   const materials = createMaterials(session, { ask });

@@ -111,24 +111,30 @@ impl Session {
 
     /// Reads the record under a key into the session. One that cannot be read is reported and left alone.
     fn read_record(&mut self, key: &str) {
-        let Ok(Some(text)) = self.store.get(key) else { return };
+        if let Ok(Some(text)) = self.store.get(key) {
+            self.read_text(key, &text);
+        }
+    }
+
+    /// Reads the text of a record into the session.
+    fn read_text(&mut self, key: &str, text: &str) {
         let slot = if key == SETTINGS_KEY {
-            self.decode::<SettingsRecord>(key, &text).map(|record| {
+            self.decode::<SettingsRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Settings(Rc::new(record.settings))
             })
         } else if key.starts_with(FORMULA_KEY) {
-            self.decode::<FormulaRecord>(key, &text).map(|record| {
+            self.decode::<FormulaRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Formula(record.id, Some(Rc::new(record)))
             })
         } else if key.starts_with(HOLDING_KEY) {
-            self.decode::<HoldingRecord>(key, &text).map(|record| {
+            self.decode::<HoldingRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Holding(record.material, Some(Rc::new(record.holding)))
             })
         } else {
-            self.decode::<MaterialRecord>(key, &text).and_then(|record| {
+            self.decode::<MaterialRecord>(key, text).and_then(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 match record.own.material.id {
                     MaterialId::Own(number) => Some(Slot::Material(number, Some(Rc::new(record.own)))),
@@ -444,7 +450,20 @@ impl Session {
             Some(Ok(_)) | None => {}
         }
         let revision = known + 1;
-        let text = if key == SETTINGS_KEY {
+        let text = self.text_of(key, revision);
+        if let Some(text) = text {
+            self.store.set(key, &text)?;
+            self.revisions.insert(key.to_owned(), revision);
+        } else {
+            self.store.remove(key)?;
+            self.revisions.remove(key);
+        }
+        Ok(true)
+    }
+
+    /// A record as it is kept; nothing where it was deleted.
+    fn text_of(&self, key: &str, revision: u64) -> Option<String> {
+        if key == SETTINGS_KEY {
             Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
         } else if let Some(id) = formula_of(key) {
             self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
@@ -456,15 +475,38 @@ impl Session {
             material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
                 record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
             })
-        };
-        if let Some(text) = text {
-            self.store.set(key, &text)?;
-            self.revisions.insert(key.to_owned(), revision);
-        } else {
-            self.store.remove(key)?;
-            self.revisions.remove(key);
         }
-        Ok(true)
+    }
+
+    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted.
+    #[must_use]
+    pub fn hand_over(&self) -> Vec<String> {
+        let revision = |key: &str| self.revisions.get(key).copied().unwrap_or(0);
+        self.unkept.keys().flat_map(|key| [key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]).collect()
+    }
+
+    /// Takes records that another session of this page has not kept.
+    pub fn take_over(&mut self, records: Vec<String>) {
+        let mut records = records.into_iter();
+        while let (Some(key), Some(text)) = (records.next(), records.next()) {
+            if text.is_empty() {
+                self.take_out(&key);
+            } else {
+                self.read_text(&key, &text);
+            }
+            self.unkept.insert(key, ());
+        }
+    }
+
+    /// Takes the record under a key out of the session.
+    fn take_out(&mut self, key: &str) {
+        if let Some(id) = formula_of(key) {
+            self.place(Slot::Formula(id, None));
+        } else if let Some(number) = material_of(key) {
+            self.place(Slot::Material(number, None));
+        } else if let Some(material) = holding_of(key) {
+            self.place(Slot::Holding(material, None));
+        }
     }
 
     /// Another page wrote a record: take it, unless this page has changed it too.
@@ -490,13 +532,7 @@ impl Session {
             Ok(Some(_)) => self.read_record(key),
             Ok(None) => {
                 self.revisions.remove(key);
-                if let Some(id) = formula_of(key) {
-                    self.place(Slot::Formula(id, None));
-                } else if let Some(number) = material_of(key) {
-                    self.place(Slot::Material(number, None));
-                } else if let Some(material) = holding_of(key) {
-                    self.place(Slot::Holding(material, None));
-                }
+                self.take_out(key);
             }
             Err(_) => return,
         }
