@@ -8,7 +8,6 @@ import { registerOffline } from './offline.js';
 import { createAlerts, createNotices, sayBroken } from './parts/notices.js';
 import { createPicker } from './parts/picker.js';
 import { createBench } from './rooms/bench.js';
-import { createExtracts } from './rooms/extract.js';
 import { createFormula } from './rooms/formula.js';
 import { createJar } from './rooms/jar.js';
 import { createMaterials } from './rooms/materials.js';
@@ -30,18 +29,35 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
-    if (room === 'materials') materials.enter();
+    if (room === 'materials') {
+      materials.enter();
+      void session.whole().then(() => materials.enter());
+    }
+    void enterExtracts(room === 'extracts');
   });
   const { go } = rooms;
+  const extracts = make('section', { class: 'room', 'data-room': 'extracts' }, make('p', { class: 'opening' }, words.opening));
   const materials = createMaterials(session, { ask });
   const main = /** @type {HTMLElement} */ (document.getElementById('main'));
   main.replaceChildren(
     createShelf(session, go),
     materials.root,
-    createExtracts(session, { ask }),
+    extracts,
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
+  /** @type {ReturnType<typeof import('./rooms/extract.js').createExtracts> | undefined} */
+  let extractRoom;
+  /**
+   * The extract room is fetched when it is first entered.
+   * @param {boolean} looking
+   */
+  async function enterExtracts(looking) {
+    if (!looking && !extractRoom) return;
+    const [{ createExtracts }] = await Promise.all([import('./rooms/extract.js'), session.whole()]);
+    extractRoom ??= createExtracts(session, extracts, { ask });
+    session.send({ do: 'look-at-extracts', looking });
+    if (looking) session.showEverything();
+  }
   document.body.dataset.ready = 'true';
   session.showEverything();
   rooms.enter();

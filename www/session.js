@@ -20,6 +20,8 @@ export class Session {
   #onBroken;
   #keepAsked = false;
   #broken = false;
+  /** @type {Promise<void> | undefined} */
+  #growing;
 
   /**
    * @param {Stillroom} seam
@@ -44,6 +46,35 @@ export class Session {
   static async open(onBroken) {
     await open();
     return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }), onBroken);
+  }
+
+  /**
+   * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open and what is
+   * not kept yet goes along; only undo begins anew.
+   * @returns {Promise<void>} fulfilled once it is there, or could not be had
+   */
+  whole() {
+    this.#growing ??= this.#grow().catch((problem) => {
+      // Without a network before the first complete visit: the main job goes on, and the next call tries again.
+      console.warn(problem);
+      this.#growing = undefined;
+    });
+    return this.#growing;
+  }
+
+  async #grow() {
+    const form = /** @type {typeof import('./seam/stillroom.js')} */ (await import('./whole/stillroom.js'));
+    await form.default();
+    if (this.#broken) return;
+    const before = this.#seam;
+    const { formula, material } = before.showEverything();
+    const seam = new form.Stillroom({ decimalMark: decimalMark(), keepNothing: false });
+    seam.takeOver(before.handOver());
+    if (formula?.id) seam.apply({ do: 'open-formula', formula: formula.id });
+    if (material?.id) seam.apply({ do: 'open-material', material: material.id });
+    this.#seam = seam;
+    before.free();
+    this.showEverything();
   }
 
   /** @param {(update: Update) => void} listener */

@@ -4,6 +4,7 @@
 
 export const words = Object.freeze({
   rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
+  opening: 'Opening…',
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'Nothing to undo',

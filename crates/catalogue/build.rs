@@ -33,7 +33,9 @@ fn main() -> Result<(), Box<dyn Error>> {
         println!("cargo::error=data/{problem}");
     }
     if problems.is_empty() {
-        let bytes = tables::pack_bytes(&tables).map_err(|problem| problem.to_string())?;
+        let cards = std::env::var_os("CARGO_FEATURE_CARDS").is_some();
+        let extent = if cards { tables::Extent::Cards } else { tables::Extent::MainJob };
+        let bytes = tables::pack_bytes(&tables, extent).map_err(|problem| problem.to_string())?;
         std::fs::write(out.join("catalogue.postcard"), bytes)?;
         for table in tables::EXTRA_TABLES {
             let bytes = tables::pack_table(&tables, table).map_err(|problem| problem.to_string())?;

@@ -109,6 +109,20 @@ pub struct Inside {
 }
 
 impl Inside {
+    /// The largest constituents, most first.
+    #[must_use]
+    pub fn largest(&self, count: usize) -> Vec<(ConstituentId, Decimal)> {
+        let mut largest: Vec<(ConstituentId, Decimal)> = Vec::with_capacity(count + 1);
+        for (constituent, percent) in &self.constituents {
+            let at = largest.iter().position(|(_, other)| other < percent).unwrap_or(largest.len());
+            if at < count {
+                largest.insert(at, (*constituent, *percent));
+                largest.truncate(count);
+            }
+        }
+        largest
+    }
+
     /// The constituents, most first.
     #[must_use]
     pub fn most_first(&self) -> Vec<(ConstituentId, Decimal)> {
@@ -443,6 +457,16 @@ mod tests {
             composition.entries[0].trail.iter().map(|each| (each.line.0, each.percent.value())).collect();
         assert_eq!(of_water, [(0, dec!(88)), (1, dec!(4.104))]);
         assert_eq!(composition.total, Percent::HUNDRED);
+    }
+
+    #[test]
+    fn the_largest_come_first_and_equals_keep_their_order() {
+        let of = |number: u32, percent: Decimal| (ConstituentId::Catalogue(number), percent);
+        let constituents = vec![of(1, dec!(5)), of(2, dec!(60)), of(3, dec!(5)), of(4, dec!(30))];
+        let inside = Inside { constituents, specific_volume: None, volume_known: Decimal::ZERO };
+        assert_eq!(inside.most_first(), [of(2, dec!(60)), of(4, dec!(30)), of(1, dec!(5)), of(3, dec!(5))]);
+        assert_eq!(inside.largest(3), inside.most_first()[..3]);
+        assert_eq!(inside.largest(9), inside.most_first());
     }
 
     #[test]

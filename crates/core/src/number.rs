@@ -364,9 +364,14 @@ pub fn write_fixed(value: Decimal, decimals: u32, mark: DecimalMark) -> String {
     let mut written = 0;
     while rest > 0 || written <= scale {
         at -= 1;
+        // Nearly every number fits 64 bits, and WebAssembly has an instruction to divide those.
+        let (tens, digit) = match u64::try_from(rest) {
+            Ok(narrow) => (u128::from(narrow / 10), u128::from(narrow % 10)),
+            Err(_) => (rest / 10, rest % 10),
+        };
         // A digit fits a byte.
-        digits[at] = b'0' + u8::try_from(rest % 10).unwrap_or(0);
-        rest /= 10;
+        digits[at] = b'0' + u8::try_from(digit).unwrap_or(0);
+        rest = tens;
         written += 1;
     }
     let text = &digits[at..];

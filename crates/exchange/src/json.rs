@@ -219,7 +219,7 @@ impl<'a> Reader<'a> {
                 Content::List(values)
             }
             Some(b'"') => Content::Text(self.string()?),
-            Some(b'-' | b'0'..=b'9') => self.number()?,
+            Some(b'-' | b'0'..=b'9') => self.number(),
             _ => self.word()?,
         };
         Ok(Value { at, content })
@@ -255,14 +255,14 @@ impl<'a> Reader<'a> {
     }
 
     /// A number. Its shape is checked only as far as a record may hold it.
-    fn number(&mut self) -> Result<Content<'a>, Damage> {
+    fn number(&mut self) -> Content<'a> {
         let start = self.at;
         while let Some(b'0'..=b'9' | b'+' | b'-' | b'.' | b'e' | b'E') = self.next() {
             self.at += 1;
         }
         let digits = &self.text[start..self.at];
         let whole = digits.bytes().all(|byte| byte.is_ascii_digit());
-        Ok(if whole { digits.parse().map_or(Content::OtherNumber, Content::Whole) } else { Content::OtherNumber })
+        if whole { digits.parse().map_or(Content::OtherNumber, Content::Whole) } else { Content::OtherNumber }
     }
 
     fn string(&mut self) -> Result<Cow<'a, str>, Damage> {

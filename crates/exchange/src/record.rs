@@ -139,7 +139,7 @@ fn read_value(text: &str) -> Result<Value<'_>, RecordError> {
 fn damaged(text: &str, Damage(at): Damage) -> RecordError {
     let before = &text.as_bytes()[..at.min(text.len())];
     let line_start = before.iter().rposition(|byte| *byte == b'\n').map_or(0, |at| at + 1);
-    let line = 1 + before.iter().filter(|byte| **byte == b'\n').count();
+    let line = before.split(|byte| *byte == b'\n').count();
     RecordError::Damaged { line, column: 1 + before.len() - line_start }
 }
 
@@ -485,8 +485,11 @@ mod tests {
         if character.is_ascii() {
             return vec![character];
         }
-        let units = character.encode_utf16(&mut [0; 2]).iter().map(|unit| format!("\\u{unit:04X}")).collect::<String>();
-        units.chars().collect()
+        character
+            .encode_utf16(&mut [0; 2])
+            .iter()
+            .flat_map(|unit| format!("\\u{unit:04X}").chars().collect::<Vec<_>>())
+            .collect()
     }
 
     proptest! {

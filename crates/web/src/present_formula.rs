@@ -200,15 +200,15 @@ impl Session {
             return String::new();
         }
         let Ok(inside) = self.makeups.see_through(material, &self.materials) else { return String::new() };
-        let most = inside.most_first();
+        let most = inside.largest(MOST_BRINGS);
         let mark = self.mark();
-        let parts = most.iter().take(MOST_BRINGS).filter_map(|(constituent, percent)| {
+        let parts = most.iter().filter_map(|(constituent, percent)| {
             let brought = percent.checked_mul(share.value())?.checked_div(Decimal::ONE_HUNDRED)?;
             let brought = brought.round_dp(MOST_BRINGS_DECIMALS);
             let number = write_between(brought, FEWEST_DECIMALS, MOST_BRINGS_DECIMALS, mark);
             Some((self.materials.inci(*constituent), number))
         });
-        sentences::brings(parts, most.len() > MOST_BRINGS)
+        sentences::brings(parts, inside.constituents.len() > MOST_BRINGS)
     }
 
     pub(crate) fn name_of_line(&self, formula: &Formula, line: stillroom_core::LineId) -> String {

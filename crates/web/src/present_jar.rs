@@ -2,9 +2,10 @@
 
 use crate::sentences;
 use crate::session::Session;
-use crate::view::{ConstituentView, JarView, LayerView, TrailView, Update, changed_entries, if_changed};
+use crate::view::{ConstituentView, JarView, LayerView, TrailView, Update, if_changed};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
+use std::rc::Rc;
 use stillroom_core::composition::{Composition, Entry};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{align, decimals_of, write_fixed};
@@ -54,9 +55,29 @@ impl Session {
             .max()
             .unwrap_or(0)
             .clamp(DECIMALS.0, DECIMALS.1);
-        let constituents =
-            composition.entries.iter().map(|entry| self.present_constituent(entry, evaluation, decimals)).collect();
-        update.constituents = changed_entries(&mut self.last.constituents, constituents, |a, b| a.key == b.key);
+        let written_with =
+            (decimals, evaluation.lines.iter().map(|(share, material)| (share.line, *material)).collect());
+        if self.last.constituents_written_with != written_with {
+            self.last.entries.clear();
+            self.last.constituents_written_with = written_with;
+        }
+        // An entry that is what it was is written as it was; most are, and writing takes longer than working out.
+        let mut constituents = Vec::with_capacity(composition.entries.len());
+        for (at, entry) in composition.entries.iter().enumerate() {
+            let before = self.last.position_of(at, entry.constituent).filter(|at| self.last.entries[*at] == *entry);
+            let view = if let Some(before) = before.and_then(|at| self.last.constituents.get(at)) {
+                Rc::clone(before)
+            } else {
+                let view = Rc::new(self.present_constituent(entry, evaluation, decimals));
+                if !self.last.constituents.contains(&view) {
+                    update.constituents.push(Rc::clone(&view));
+                }
+                view
+            };
+            constituents.push(view);
+        }
+        self.last.constituents = constituents;
+        self.last.entries.clone_from(&composition.entries);
     }
 
     /// The layers of a composition, top first, high enough to be seen.
@@ -132,5 +153,79 @@ fn key_of(constituent: ConstituentId) -> String {
     match constituent {
         ConstituentId::Catalogue(number) => format!("c{number}"),
         ConstituentId::Own(number) => format!("o{number:x}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::command::{Command, MaterialField};
+    use crate::keeping::{MemoryStore, Surroundings};
+    use crate::session::Session;
+    use crate::view::{ConstituentView, Update};
+    use std::cell::Cell;
+    use std::collections::BTreeMap;
+    use std::rc::Rc;
+    use stillroom_core::number::DecimalMark;
+    use stillroom_core::{LineId, MaterialId};
+
+    struct Counting(Cell<u64>);
+
+    impl Surroundings for Counting {
+        fn now(&self) -> u64 {
+            1
+        }
+        fn minutes_ahead(&self) -> i64 {
+            0
+        }
+        fn today(&self) -> String {
+            String::new()
+        }
+        fn random(&self) -> u64 {
+            self.0.set(self.0.get() + 1);
+            self.0.get()
+        }
+    }
+
+    type Shown = BTreeMap<String, Rc<ConstituentView>>;
+
+    fn take(shown: &mut Shown, update: &Update) {
+        shown.extend(update.constituents.iter().map(|view| (view.key.clone(), Rc::clone(view))));
+    }
+
+    /// What a page has put together from changes is what a page that asks for everything is told.
+    #[test]
+    fn changes_add_up_to_everything() {
+        let around = Counting(Cell::new(0));
+        let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(around), DecimalMark::Point);
+        let mut shown = Shown::new();
+        take(&mut shown, &session.show_everything());
+        let lines: Vec<LineId> = session.formula().map(|f| f.lines().map(|line| line.id).collect()).unwrap_or_default();
+        let made = session.apply(Command::NewMaterial { composite: true, name: "First".to_owned() }).answer;
+        let material: MaterialId = made.and_then(|answer| answer.made).unwrap().parse().unwrap();
+        let text = |text: &str| text.to_owned();
+        let acts = [
+            Command::OpenMaterial { material },
+            Command::AddPart { material: MaterialId::Catalogue(2) },
+            Command::ReplaceMaterial { line: lines[1], material: MaterialId::Catalogue(2) },
+            // The same constituent from a line of another name.
+            Command::ReplaceMaterial { line: lines[1], material },
+            Command::SetMaterialText { field: MaterialField::Name, text: text("Second") },
+            Command::SetAmount { line: lines[2], text: text("3.21") },
+            Command::SetAmount { line: lines[2], text: text("3.2") },
+            Command::StepLine { line: lines[1], down: true },
+            Command::RemoveLine { line: lines[3] },
+            Command::Undo {},
+            Command::SetSetting { name: crate::settings::SettingName::DecimalMark, text: text("comma") },
+        ];
+        for act in acts {
+            take(&mut shown, &session.apply(act.clone()));
+            let order = session.show_everything();
+            let mut told = Shown::new();
+            take(&mut told, &order);
+            for (key, view) in &told {
+                assert_eq!(shown.get(key), Some(view), "after {act:?}");
+            }
+            shown = told;
+        }
     }
 }

@@ -6,7 +6,9 @@ use crate::command::Command;
 use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
-use crate::view::{MaterialHit, SourceView, TableView, Update};
+use crate::view::{MaterialHit, Update};
+#[cfg(feature = "whole")]
+use crate::view::{SourceView, TableView};
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
@@ -92,6 +94,20 @@ impl Stillroom {
         self.session.has_unkept()
     }
 
+    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted. For the seam
+    /// that takes this one's place.
+    #[wasm_bindgen(js_name = handOver)]
+    #[must_use]
+    pub fn hand_over(&self) -> Vec<String> {
+        self.session.hand_over()
+    }
+
+    /// Takes records that another seam of this page has not kept.
+    #[wasm_bindgen(js_name = takeOver)]
+    pub fn take_over(&mut self, records: Vec<String>) {
+        self.session.take_over(records);
+    }
+
     /// Materials that answer a query, best first.
     ///
     /// # Errors
@@ -103,6 +119,7 @@ impl Stillroom {
     }
 }
 
+#[cfg(feature = "whole")]
 #[wasm_bindgen]
 impl Stillroom {
     /// Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.

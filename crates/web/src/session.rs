@@ -40,6 +40,7 @@ pub struct Session {
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
+    #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
@@ -77,6 +78,7 @@ impl Session {
             open_material: None,
             extracts: SortedMap::new(),
             open_extract: None,
+            #[cfg(feature = "whole")]
             looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
@@ -120,29 +122,35 @@ impl Session {
 
     /// Reads the record under a key into the session. One that cannot be read is reported and left alone.
     fn read_record(&mut self, key: &str) {
-        let Ok(Some(text)) = self.store.get(key) else { return };
+        if let Ok(Some(text)) = self.store.get(key) {
+            self.read_text(key, &text);
+        }
+    }
+
+    /// Reads the text of a record into the session.
+    fn read_text(&mut self, key: &str, text: &str) {
         let slot = if key == SETTINGS_KEY {
-            self.decode::<SettingsRecord>(key, &text).map(|record| {
+            self.decode::<SettingsRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Settings(Rc::new(record.settings))
             })
         } else if key.starts_with(FORMULA_KEY) {
-            self.decode::<FormulaRecord>(key, &text).map(|record| {
+            self.decode::<FormulaRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Formula(record.id, Some(Rc::new(record)))
             })
         } else if key.starts_with(EXTRACT_KEY) {
-            self.decode::<ExtractRecord>(key, &text).map(|record| {
+            self.decode::<ExtractRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Extract(record.id, Some(Rc::new(record)))
             })
         } else if key.starts_with(HOLDING_KEY) {
-            self.decode::<HoldingRecord>(key, &text).map(|record| {
+            self.decode::<HoldingRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Holding(record.material, Some(Rc::new(record.holding)))
             })
         } else {
-            self.decode::<MaterialRecord>(key, &text).and_then(|record| {
+            self.decode::<MaterialRecord>(key, text).and_then(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 match record.own.material.id {
                     MaterialId::Own(number) => Some(Slot::Material(number, Some(Rc::new(record.own)))),
@@ -212,6 +220,7 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            #[cfg(feature = "whole")]
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }
@@ -372,6 +381,7 @@ impl Session {
                     self.count_uses(parts_of(own), true);
                 }
                 self.materials.set_own(number, own);
+                self.last.own_materials_stale = true;
                 self.forget_makeups();
             }
             Slot::Extract(id, record) => {
@@ -389,6 +399,7 @@ impl Session {
                 self.bench = settings.bench();
                 self.settings = settings;
                 self.cards.clear();
+                self.last.entries.clear();
             }
         }
     }
@@ -396,6 +407,8 @@ impl Session {
     fn forget_makeups(&mut self) {
         self.makeups.clear();
         self.cards.clear();
+        // Names may have changed.
+        self.last.entries.clear();
     }
 
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {
@@ -470,7 +483,20 @@ impl Session {
             Some(Ok(_)) | None => {}
         }
         let revision = known + 1;
-        let text = if key == SETTINGS_KEY {
+        let text = self.text_of(key, revision);
+        if let Some(text) = text {
+            self.store.set(key, &text)?;
+            self.revisions.insert(key.to_owned(), revision);
+        } else {
+            self.store.remove(key)?;
+            self.revisions.remove(key);
+        }
+        Ok(true)
+    }
+
+    /// A record as it is kept; nothing where it was deleted.
+    fn text_of(&self, key: &str, revision: u64) -> Option<String> {
+        if key == SETTINGS_KEY {
             Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
         } else if let Some(id) = formula_of(key) {
             self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
@@ -484,15 +510,40 @@ impl Session {
             material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
                 record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
             })
-        };
-        if let Some(text) = text {
-            self.store.set(key, &text)?;
-            self.revisions.insert(key.to_owned(), revision);
-        } else {
-            self.store.remove(key)?;
-            self.revisions.remove(key);
         }
-        Ok(true)
+    }
+
+    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted.
+    #[must_use]
+    pub fn hand_over(&self) -> Vec<String> {
+        let revision = |key: &str| self.revisions.get(key).copied().unwrap_or(0);
+        self.unkept.keys().flat_map(|key| [key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]).collect()
+    }
+
+    /// Takes records that another session of this page has not kept.
+    pub fn take_over(&mut self, records: Vec<String>) {
+        let mut records = records.into_iter();
+        while let (Some(key), Some(text)) = (records.next(), records.next()) {
+            if text.is_empty() {
+                self.take_out(&key);
+            } else {
+                self.read_text(&key, &text);
+            }
+            self.unkept.insert(key, ());
+        }
+    }
+
+    /// Takes the record under a key out of the session.
+    fn take_out(&mut self, key: &str) {
+        if let Some(id) = formula_of(key) {
+            self.place(Slot::Formula(id, None));
+        } else if let Some(number) = material_of(key) {
+            self.place(Slot::Material(number, None));
+        } else if let Some(material) = holding_of(key) {
+            self.place(Slot::Holding(material, None));
+        } else if let Some(id) = extract_of(key) {
+            self.place(Slot::Extract(id, None));
+        }
     }
 
     /// Another page wrote a record: take it, unless this page has changed it too.
@@ -521,15 +572,7 @@ impl Session {
             Ok(Some(_)) => self.read_record(key),
             Ok(None) => {
                 self.revisions.remove(key);
-                if let Some(id) = formula_of(key) {
-                    self.place(Slot::Formula(id, None));
-                } else if let Some(number) = material_of(key) {
-                    self.place(Slot::Material(number, None));
-                } else if let Some(id) = extract_of(key) {
-                    self.place(Slot::Extract(id, None));
-                } else if let Some(material) = holding_of(key) {
-                    self.place(Slot::Holding(material, None));
-                }
+                self.take_out(key);
             }
             Err(_) => return,
         }
@@ -580,8 +623,11 @@ impl Session {
         }
         let mut update = Update { answer, notices: std::mem::take(&mut self.notices), ..Update::default() };
         self.present_formula(&mut update);
-        let own = self.present_own_materials();
-        update.own_materials = if_changed(&mut self.last.own_materials, own);
+        if self.last.own_materials_stale || self.last.own_materials.is_none() {
+            self.last.own_materials_stale = false;
+            let own = self.present_own_materials();
+            update.own_materials = if_changed(&mut self.last.own_materials, own);
+        }
         let material = self.present_open_material();
         update.material = if_changed(&mut self.last.material, material);
         let settings = self.present_settings();
@@ -590,6 +636,7 @@ impl Session {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
         }
+        #[cfg(feature = "whole")]
         if self.looking_at_extracts {
             let extracts = self.present_extracts();
             update.extracts = if_changed(&mut self.last.extracts, extracts);

@@ -1,10 +1,12 @@
 //! What the page shows: texts and numbers formatted for the reader, and what was not understood.
 
+#[cfg(feature = "whole")]
 use crate::view_extract::{ExtractView, ExtractsView};
 use serde::Serialize;
 use std::rc::Rc;
+use stillroom_core::composition::Entry;
 use stillroom_core::scaling::BatchWay;
-use stillroom_core::{Class, Layer, PhaseKind, Purpose, WrittenIn};
+use stillroom_core::{Class, ConstituentId, Layer, LineId, MaterialId, PhaseKind, Purpose, WrittenIn};
 use tsify::Tsify;
 
 /// The parts of the view that changed. A part that is absent stands as it was.
@@ -50,9 +52,11 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub material: Option<MaterialView>,
     /// The maker's extracts.
+    #[cfg(feature = "whole")]
     #[serde(skip_serializing_if = "Option::is_none")]
     pub extracts: Option<ExtractsView>,
     /// The open extract.
+    #[cfg(feature = "whole")]
     #[serde(skip_serializing_if = "Option::is_none")]
     pub extract: Option<ExtractView>,
     /// What the maker should hear once.
@@ -595,11 +599,27 @@ pub struct LastView {
     pub(crate) lines: Vec<Rc<LineView>>,
     pub(crate) jar: Option<JarView>,
     pub(crate) constituents: Vec<Rc<ConstituentView>>,
+    /// What each of `constituents` was written from; empty where they have to be written anew.
+    pub(crate) entries: Vec<Entry>,
+    /// Decimals, and lines with their materials, that `constituents` were written with.
+    pub(crate) constituents_written_with: (u32, Vec<(LineId, MaterialId)>),
     pub(crate) batch: Option<BatchView>,
     pub(crate) own_materials: Option<Vec<MaterialHit>>,
+    /// Whether an own material changed since.
+    pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
+    #[cfg(feature = "whole")]
     pub(crate) extracts: Option<ExtractsView>,
+    #[cfg(feature = "whole")]
     pub(crate) extract: Option<ExtractView>,
+}
+
+impl LastView {
+    /// Where a constituent stood, looking first where it stands now.
+    pub(crate) fn position_of(&self, at: usize, constituent: ConstituentId) -> Option<usize> {
+        let is_it = |entry: &Entry| entry.constituent == constituent;
+        if self.entries.get(at).is_some_and(is_it) { Some(at) } else { self.entries.iter().position(is_it) }
+    }
 }
 
 /// Remembers a part; returns it if it differs from what was handed out last.

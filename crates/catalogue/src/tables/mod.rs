@@ -15,7 +15,7 @@ use std::fmt;
 use std::path::Path;
 
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
-pub use pack::pack_bytes;
+pub use pack::{Extent, pack_bytes};
 pub use report::{Report, report};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
 

@@ -10,18 +10,53 @@ use crate::stored::{
     Figure, Stored, StoredConstituent, StoredMaterial, StoredOrigin, StoredPart, StoredSource, StoredValue, Subject,
 };
 
+/// How much of the catalogue a page carries.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Extent {
+    /// What the main job needs: names, compositions, densities.
+    MainJob,
+    /// Every value with its source, too.
+    Cards,
+}
+
 /// Packs checked tables into the bytes that are compiled in. After [`super::read`] found no problem there is none here.
 ///
 /// # Errors
 /// A [`Problem`] naming the row that cannot be packed.
-pub fn pack_bytes(tables: &Tables) -> Result<Vec<u8>, Problem> {
-    let packed = Packed::pack(&pack(tables)?);
+pub fn pack_bytes(tables: &Tables, extent: Extent) -> Result<Vec<u8>, Problem> {
+    let mut stored = pack(tables)?;
+    if extent == Extent::MainJob {
+        keep_for_main_job(&mut stored);
+    }
+    let packed = Packed::pack(&stored);
     postcard::to_stdvec(&packed).map_err(|error| Problem {
         file: MATERIALS,
         line: 1,
         code: "data.unpackable",
         message: error.to_string(),
     })
+}
+
+/// Takes away what only the card of a material shows.
+fn keep_for_main_job(stored: &mut Stored<'_>) {
+    let nowhere = StoredOrigin { source: 0, locator: "", basis: Basis::Memory };
+    stored.sources.clear();
+    for constituent in &mut stored.constituents {
+        constituent.formula = "";
+        constituent.origin = nowhere.clone();
+    }
+    for material in &mut stored.materials {
+        material.origin = nowhere.clone();
+    }
+    for part in &mut stored.parts {
+        part.note = "";
+        part.origin = nowhere.clone();
+    }
+    stored.values.retain(|value| value.property == Property::Density);
+    for value in &mut stored.values {
+        (value.minimum, value.maximum, value.note) = (None, None, "");
+        value.origin = nowhere.clone();
+    }
 }
 
 fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
@@ -134,17 +169,41 @@ pub fn origin<'a>(
 
 #[cfg(test)]
 mod tests {
-    use super::{pack, pack_bytes};
+    use super::{Extent, pack, pack_bytes};
     use crate::packed::Packed;
+    use crate::property::Property;
+    use crate::stored::Stored;
     use std::path::Path;
 
     #[test]
     fn what_is_packed_unpacks_to_the_same_rows() {
         let (tables, problems) = crate::tables::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"));
         assert!(problems.is_empty());
-        let bytes = pack_bytes(&tables).unwrap();
+        let bytes = pack_bytes(&tables, Extent::Cards).unwrap();
         let unpacked = postcard::from_bytes::<Packed<&str>>(&bytes).unwrap().unpack();
         assert_eq!(unpacked, pack(&tables).unwrap());
         assert!(unpacked.materials.len() >= 300);
+    }
+
+    #[test]
+    fn the_main_job_knows_every_name_composition_and_density_that_the_cards_know() {
+        let (tables, _) = crate::tables::read(&Path::new(env!("CARGO_MANIFEST_DIR")).join("data"));
+        let [short, long] = [Extent::MainJob, Extent::Cards].map(|extent| pack_bytes(&tables, extent).unwrap());
+        let unpack = |bytes| postcard::from_bytes::<Packed<&str>>(bytes).unwrap().unpack();
+        let (short, long) = (unpack(&short), unpack(&long));
+        let names = |stored: &Stored<'_>| {
+            let materials = stored.materials.iter();
+            materials.map(|each| (each.number, each.name.to_owned(), each.class, each.constituent)).collect::<Vec<_>>()
+        };
+        assert_eq!(names(&short), names(&long));
+        let parts = |stored: &Stored<'_>| {
+            stored.parts.iter().map(|each| (each.material, each.part, each.percent)).collect::<Vec<_>>()
+        };
+        assert_eq!(parts(&short), parts(&long));
+        let densities = |stored: &Stored<'_>| {
+            let values = stored.values.iter().filter(|each| each.property == Property::Density);
+            values.map(|each| (each.subject, each.value, each.conditions.to_owned())).collect::<Vec<_>>()
+        };
+        assert_eq!(densities(&short), densities(&long));
     }
 }
