@@ -73,6 +73,7 @@ test('a maker plans a glycerite, adjusts it, reads it, shelves it and uses it in
   await field(page, 'lot').fill('8');
   await page.getByRole('button', { name: 'Put it on the shelf of materials' }).click();
   await expect(page.locator('.notice').first()).toContainText('Cucumber, spring, lot 8');
+  await page.locator('.notice').getByRole('button', { name: 'Close' }).first().click();
 
   const before = { glycerin: await inTheJar(page, 'Glycerin'), water: await inTheJar(page, 'Aqua') };
   await goTo(page, 'extracts');

@@ -260,7 +260,7 @@ impl Session {
         let holding = self.materials.holding(id).map(Rc::clone);
         let mut held = holding.as_deref().cloned().unwrap_or_default();
         extract.text("lot").clone_into(&mut held.lot);
-        held.expiry = self.last_day(extract).unwrap_or(held.expiry);
+        held.expiry = Self::last_day_of(extract).unwrap_or(held.expiry);
         if extract.kind == ExtractKind::Glycerite {
             let mass = brew(extract).ok().and_then(|brew| brew.liquid.mass().ok());
             held.stock = mass.and_then(|mass| Grams::new(mass.value().round_dp(2)).ok()).or(held.stock);

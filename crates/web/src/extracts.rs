@@ -34,6 +34,7 @@ pub(crate) enum Takes {
 
 /// What a field takes and where it stands until it is filled in; an empty text means that it may stay empty. `None`
 /// where there is no such field.
+#[expect(clippy::match_same_arms, reason = "fields stand in the order of the page, whatever they take")]
 pub(crate) fn rule(field: &str) -> Option<(Takes, &'static str)> {
     const PERCENT: Takes = Takes::Number(Decimal::ZERO, Decimal::ONE_HUNDRED);
     const TEMPERATURE: Takes = Takes::Number(dec!(-20), dec!(100));
@@ -173,11 +174,12 @@ pub(crate) trait Fields {
 
 impl Fields for Extract {
     fn text(&self, field: &str) -> &str {
-        self.values.get(field).map(String::as_str).unwrap_or_else(|| match rule(field) {
+        let usual = || match rule(field) {
             Some((Takes::Choice(choices), _)) => choices[0],
             Some((_, usual)) => usual,
             None => "",
-        })
+        };
+        self.values.get(field).map_or_else(usual, String::as_str)
     }
 
     fn number(&self, field: &str) -> Option<Decimal> {
@@ -309,13 +311,12 @@ pub(crate) fn plan_of(extract: &Extract) -> Result<Plan, Trouble> {
 
 /// What an extract comes to: planned, pressed and everything that was done to it since.
 pub(crate) fn brew(extract: &Extract) -> Result<Brew, Trouble> {
-    let (planned, mut liquid) = match &extract.blend {
-        Some(liquid) => (None, *liquid),
-        None => {
-            let plan = plan_of(extract)?;
-            let pressed = plan.press()?;
-            (Some((plan, pressed)), pressed.liquid)
-        }
+    let (planned, mut liquid) = if let Some(liquid) = &extract.blend {
+        (None, *liquid)
+    } else {
+        let plan = plan_of(extract)?;
+        let pressed = plan.press()?;
+        (Some((plan, pressed)), pressed.liquid)
     };
     let mut measured = false;
     for step in &extract.steps {

@@ -390,27 +390,10 @@ impl Session {
         view
     }
 
-    /// Shares of the open formula with the material in it: as it stands where it holds the material, else with so many
-    /// percent of it more, for which the q.s. line makes room.
-    fn shares_with(
-        &self,
-        formula: &Formula,
-        material: MaterialId,
-        percent: Percent,
-    ) -> Option<Vec<(LineShare, MaterialId)>> {
-        let mut with = formula.clone();
-        if !with.lines().any(|line| line.material == material) {
-            let phase = with.phases.first()?.id;
-            with.add_line(phase, material, Amount::Percent(percent));
-        }
-        let balance = with.balance();
-        balance.is_sound().then(|| balance.shares.into_iter().zip(with.lines().map(|line| line.material)).collect())
-    }
-
     pub(crate) fn present_comparison(&self, extract: &Extract, view: &mut ExtractView) {
         let (Some(material), Some(formula)) = (self.shelved(extract), self.formula()) else { return };
         let Ok(percent) = extract.percent("use-percent") else { return };
-        let Some(with) = self.shares_with(formula, material, percent) else {
+        let Some(with) = shares_with(formula, material, percent) else {
             view.compared = sentences::formula_does_not_total(&formula.name);
             return;
         };
@@ -464,4 +447,16 @@ pub(crate) fn plant_name(extract: &Extract) -> String {
 
 fn to_density(density: f64) -> Option<Density> {
     Decimal::from_f64(density).and_then(|density| Density::new(density.round_dp(3)).ok())
+}
+
+/// Shares of the open formula with the material in it: as it stands where it holds the material, else with so many
+/// percent of it more, for which the q.s. line makes room.
+fn shares_with(formula: &Formula, material: MaterialId, percent: Percent) -> Option<Vec<(LineShare, MaterialId)>> {
+    let mut with = formula.clone();
+    if !with.lines().any(|line| line.material == material) {
+        let phase = with.phases.first()?.id;
+        with.add_line(phase, material, Amount::Percent(percent));
+    }
+    let balance = with.balance();
+    balance.is_sound().then(|| balance.shares.into_iter().zip(with.lines().map(|line| line.material)).collect())
 }

@@ -85,8 +85,7 @@ impl Session {
     }
 
     pub(crate) fn about_volume(&self, millilitres: f64) -> String {
-        let volume =
-            Decimal::from_f64(millilitres).map(|volume| volume.round_dp(if millilitres < 100.0 { 1 } else { 0 }));
+        let volume = Decimal::from_f64(millilitres).map(|volume| volume.round_dp(u32::from(millilitres < 100.0)));
         volume.and_then(|volume| Millilitres::new(volume).ok()).map(|volume| self.volume(volume)).unwrap_or_default()
     }
 
@@ -175,7 +174,7 @@ impl Session {
         view.parts = self.present_parts_of(extract, brew, &description);
         view.figures = self.present_figures(&description);
         if let Some((activity, keeping)) = Self::judge(extract, brew) {
-            view.scale = self.present_scale(activity, &keeping);
+            view.scale = Some(self.present_scale(activity, &keeping));
             view.keeping = Some(self.present_keeping(extract, brew.measured, &keeping));
         }
     }
@@ -266,7 +265,7 @@ impl Session {
         ]
     }
 
-    fn present_scale(&self, activity: Band, keeping: &Keeping) -> Option<ScaleView> {
+    fn present_scale(&self, activity: Band, keeping: &Keeping) -> ScaleView {
         let mark = self.mark();
         // Above what is claimed for, all stand at the top of it.
         let percent = |activity: f64| find_glycerin_percent(activity).unwrap_or(95.0);
@@ -284,7 +283,7 @@ impl Session {
         let (top, foot) = (place(activity.low), place(upper));
         let outward = label((upper * 100.0).ceil() / 100.0);
         let here = MarkView { at: foot.clamp(0.0, 100.0), label: sentences::here(&outward), criterion: false };
-        Some(ScaleView {
+        ScaleView {
             description: sentences::scale(
                 &outward,
                 &sentences::fixed(percent(upper), 0, mark),
@@ -305,7 +304,7 @@ impl Session {
             here,
             top: top.min(foot),
             height: (foot - top).abs().max(0.4),
-        })
+        }
     }
 
     /// Whether an extract keeps, as far as its water activity is known.
@@ -318,7 +317,7 @@ impl Session {
     }
 
     /// Last day a glycerite should be used, by when it was made.
-    pub(crate) fn last_day(&self, extract: &Extract) -> Option<String> {
+    pub(crate) fn last_day_of(extract: &Extract) -> Option<String> {
         if extract.kind != ExtractKind::Glycerite {
             return None;
         }

@@ -88,11 +88,12 @@ pub(crate) fn trouble(trouble: &Trouble, mark: DecimalMark) -> String {
 pub(crate) fn extract_error(error: &ExtractError, mark: DecimalMark) -> String {
     let number = |value: Decimal| write_between(value.round_dp(2), 0, 2, mark);
     match error {
-        ExtractError::Quantity(_) => "The numbers are too large to be worked with.".to_owned(),
         ExtractError::Arithmetic(error) if error.code() == "arithmetic.nothing-to-mix" => {
             "There is nothing to work with: a mass is still at 0.".to_owned()
         }
-        ExtractError::Arithmetic(_) => "The numbers are too large to be worked with.".to_owned(),
+        ExtractError::Quantity(_) | ExtractError::Arithmetic(_) => {
+            "The numbers are too large to be worked with.".to_owned()
+        }
         ExtractError::Physics(error) => physics_error(error, mark),
         ExtractError::NotAShare { quantity, value, minimum, maximum } => format!(
             "The {quantity} is {}{NB}%; it lies between {} and {}{NB}%.",

@@ -3,12 +3,13 @@
 #![allow(clippy::unwrap_used, clippy::panic)]
 
 use std::cell::Cell;
+use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::extract::{ExtractId, ExtractKind};
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, Store, Surroundings};
 use stillroom_web::session::Session;
-use stillroom_web::view::Update;
+use stillroom_web::view::{Answer, Update};
 use stillroom_web::view_extract::{ExtractView, OfferView};
 
 /// A clock that goes on a minute at each look, so that no two acts are one.
@@ -106,7 +107,7 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     assert!(read.lines[1].contains("within"), "{:?}", read.lines);
 
     let made = take(&mut session, "shelve").answer.unwrap().made.unwrap();
-    let hit = session.search("Cucumber, spring", &Default::default()).remove(0);
+    let hit = session.search("Cucumber, spring", &Filter::default()).remove(0);
     assert_eq!((hit.id, hit.name.as_str()), (made.clone(), "Cucumber, spring, lot 8"));
     session.apply(Command::OpenMaterial { material: made.parse().unwrap() });
     let card = session.show_everything().material.unwrap();
@@ -134,7 +135,7 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     session.apply(Command::Undo {});
     assert_eq!(glycerin(&mut session), before);
     session.apply(Command::Undo {});
-    assert!(session.search("Cucumber, spring", &Default::default()).iter().all(|hit| hit.id != made));
+    assert!(session.search("Cucumber, spring", &Filter::default()).iter().all(|hit| hit.id != made));
     session.apply(Command::Undo {});
     session.apply(Command::Undo {});
     assert_eq!(percent_of(&extract(&mut session), "Glycerin"), "62.9\u{a0}%");
@@ -200,8 +201,8 @@ fn a_text_that_is_not_understood_says_so_and_the_last_good_value_stays() {
         ("300".into(), "99.5".into(), "2026-03-01".into())
     );
     set_well(&mut session, "plant-mass", "1,5");
-    assert_eq!(set(&mut session, "no-such-field", "1").answer.unwrap(), Default::default());
-    assert_eq!(set(&mut session, "press", "by foot").answer.unwrap(), Default::default());
+    assert_eq!(set(&mut session, "no-such-field", "1").answer.unwrap(), Answer::default());
+    assert_eq!(set(&mut session, "press", "by foot").answer.unwrap(), Answer::default());
 }
 
 #[test]
@@ -272,7 +273,7 @@ fn a_stock_solution_and_an_alcohol_are_weighed_and_shelved() {
     let mut session = open(&MemoryStore::default());
     session.apply(Command::NewExtract { kind: ExtractKind::Solution });
     assert!(offer(&extract(&mut session), "shelve").problem.contains("Choose"));
-    let gum = session.search("xanthan", &Default::default()).remove(0).id;
+    let gum = session.search("xanthan", &Filter::default()).remove(0).id;
     set_well(&mut session, "substance", &gum);
     let stock = offer(&extract(&mut session), "shelve");
     assert!(stock.lines[0].starts_with("2.5\u{a0}g"), "{stock:?}");

@@ -73,7 +73,9 @@ const OF_LATER_ROOMS: [&str; 2] = ["rooms/extract.js", "words-extract.js"];
 
 /// Whether the page does its main job before it has this file.
 fn is_later(path: &str) -> bool {
-    path.starts_with("icons/") || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module)) || path.split('/').any(|folder| folder == WHOLE_SEAM)
+    path.starts_with("icons/")
+        || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module))
+        || path.split('/').any(|folder| folder == WHOLE_SEAM)
 }
 
 fn read_budget(text: &str) -> Result<Budget> {
