@@ -587,7 +587,7 @@ function createStock(session, form, page) {
   /** @param {string} name @param {string} label */
   const material = (name, label) => {
     const choose = button(text.choose, () => page.ask(label, (id) => form.send(name, id)), { class: 'chosen-material' });
-    const root = make('div', { class: 'field' }, make('span', { class: 'quiet' }, label), choose);
+    const root = make('div', { class: 'field' }, make('small', {}, label), choose);
     choose.dataset.field = `extract.${name}`;
     form.add(name, {
       root,
