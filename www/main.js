@@ -10,7 +10,6 @@ import { createPicker } from './parts/picker.js';
 import { createBench } from './rooms/bench.js';
 import { createFormula } from './rooms/formula.js';
 import { createJar } from './rooms/jar.js';
-import { createMaterials } from './rooms/materials.js';
 import { createRooms } from './rooms/rooms.js';
 import { createShelf } from './rooms/shelf.js';
 import { Session } from './session.js';
@@ -29,17 +28,28 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    if (room === 'materials') {
-      materials.enter();
-      void session.whole().then(() => materials.enter());
-    }
+    if (room === 'materials') void enterMaterials();
   });
   const { go } = rooms;
-  const materials = createMaterials(session, { ask });
+  const materialsPlace = make('section', { class: 'room', 'data-room': 'materials' }, make('p', { class: 'opening' }, words.opening));
+  /** @type {ReturnType<typeof import('./whole/materials.js').createMaterials> | undefined} */
+  let materials;
+
+  /** A room beyond the main job: its script and the whole seam are fetched when it is first entered. */
+  async function enterMaterials() {
+    const [room] = await Promise.all([import('./whole/materials.js'), session.whole()]);
+    if (!materials) {
+      materials = room.createMaterials(session, { ask });
+      materialsPlace.replaceChildren(materials.root);
+      session.showEverything();
+    }
+    materials.enter();
+  }
+
   const main = /** @type {HTMLElement} */ (document.getElementById('main'));
   main.replaceChildren(
     createShelf(session, go),
-    materials.root,
+    materialsPlace,
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
   document.body.dataset.ready = 'true';

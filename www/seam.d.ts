@@ -939,6 +939,11 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
+     * Records that are not kept yet, as key and text in turn; an empty text for one that was deleted. For the seam
+     * that takes this one's place.
+     */
+    handOver(): string[];
+    /**
      * Whether something is still to be kept.
      */
     hasUnkept(): boolean;
@@ -985,6 +990,10 @@ export class Stillroom {
      */
     sources(): SourceView[];
     /**
+     * Takes records that another seam of this page has not kept.
+     */
+    takeOver(records: string[]): void;
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
@@ -1011,6 +1020,7 @@ export interface InitOutput {
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
+    readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
@@ -1018,6 +1028,7 @@ export interface InitOutput {
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
+    readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;

@@ -4,6 +4,7 @@
 
 export const words = Object.freeze({
   rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials' },
+  opening: 'Fetching this room…',
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'Nothing to undo',

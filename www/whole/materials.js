@@ -71,9 +71,9 @@ export function createMaterials(session, page) {
   );
   const none = make('p', { class: 'sheet quiet nothing-open' }, text.none);
   const root = make(
-    'section',
-    { class: 'room', 'data-room': 'materials', 'aria-labelledby': 'materials-title' },
-    make('h2', { id: 'materials-title' }, text.title),
+    'div',
+    {},
+    make('h2', {}, text.title),
     make('div', { class: 'materials' }, none, card.root, list),
   );
 
