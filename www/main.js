@@ -28,28 +28,45 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    if (room === 'materials') void enterMaterials();
+    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
+    void later.get(room)?.();
   });
   const { go } = rooms;
-  const materialsPlace = make('section', { class: 'room', 'data-room': 'materials' }, make('p', { class: 'opening' }, words.opening));
-  /** @type {ReturnType<typeof import('./whole/materials.js').createMaterials> | undefined} */
-  let materials;
-
-  /** A room beyond the main job: its script and the whole seam are fetched when it is first entered. */
-  async function enterMaterials() {
-    const [room] = await Promise.all([import('./whole/materials.js'), session.whole()]);
-    if (!materials) {
-      materials = room.createMaterials(session, { ask });
-      materialsPlace.replaceChildren(materials.root);
-      session.showEverything();
-    }
-    materials.enter();
+  /** Rooms beyond the main job: script and whole seam are fetched when one is first entered. @type {Map<string, () => Promise<void>>} */
+  const later = new Map();
+  /**
+   * @param {string} name
+   * @param {() => Promise<(place: HTMLElement) => { enter?: () => void }>} fetchRoom fulfilled with what furnishes the place
+   */
+  function laterRoom(name, fetchRoom) {
+    const place = make('section', { class: 'room', 'data-room': name }, make('p', { class: 'opening' }, words.opening));
+    /** @type {{ enter?: () => void } | undefined} */
+    let room;
+    later.set(name, async () => {
+      if (!room) {
+        const [furnish] = await Promise.all([fetchRoom(), session.whole()]);
+        place.replaceChildren();
+        room ??= furnish(place);
+        session.showEverything();
+      }
+      room.enter?.();
+    });
+    return place;
   }
+  const materials = laterRoom('materials', async () => {
+    const { createMaterials } = await import('./whole/materials.js');
+    return (place) => createMaterials(session, { ask }, place);
+  });
+  const extracts = laterRoom('extracts', async () => {
+    const { createExtracts } = await import('./whole/extract.js');
+    return (place) => createExtracts(session, { ask }, place);
+  });
 
   const main = /** @type {HTMLElement} */ (document.getElementById('main'));
   main.replaceChildren(
     createShelf(session, go),
-    materialsPlace,
+    materials,
+    extracts,
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
   document.body.dataset.ready = 'true';

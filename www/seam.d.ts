@@ -1,10 +1,56 @@
 /* tslint:disable */
 /* eslint-disable */
 
+export type ExtractKind = "glycerite" | "solution" | "alcohol";
+export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
 export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";
 
+
+/**
+ * A figure and how it was come by.
+ */
+export interface FigureView {
+    /**
+     * What it is.
+     */
+    label: string;
+    /**
+     * The figure; empty where there is none.
+     */
+    value: string;
+    /**
+     * Its range, or why there is no figure.
+     */
+    range: string;
+    /**
+     * Arithmetic or equation.
+     */
+    how: string;
+    /**
+     * Where that was published.
+     */
+    source: string;
+}
+
+/**
+ * A mark of the scale.
+ */
+export interface MarkView {
+    /**
+     * Its place.
+     */
+    at: number;
+    /**
+     * What stands beside it.
+     */
+    label: string;
+    /**
+     * Whether the low-risk criterion of ISO 29621 stands here.
+     */
+    criterion: boolean;
+}
 
 /**
  * A problem and its cures.
@@ -170,7 +216,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -232,6 +278,46 @@ export interface BringsView {
      * Percent of the material.
      */
     percent: string;
+}
+
+/**
+ * One constituent of two jars.
+ */
+export interface ComparedView {
+    /**
+     * Its INCI name.
+     */
+    inci: string;
+    /**
+     * Percent with the extract.
+     */
+    with: string;
+    /**
+     * Percent with glycerin and water in its place.
+     */
+    without: string;
+}
+
+/**
+ * One extract in the list.
+ */
+export interface ExtractCard {
+    /**
+     * Names it.
+     */
+    id: string;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * What it is in a few words.
+     */
+    about: string;
+    /**
+     * Whether it is the open one.
+     */
+    open: boolean;
 }
 
 /**
@@ -491,6 +577,28 @@ export interface SettingsView {
 }
 
 /**
+ * Something that can be done, worked out.
+ */
+export interface OfferView {
+    /**
+     * Which.
+     */
+    offer: ExtractOffer;
+    /**
+     * What it comes to, a line each.
+     */
+    lines: string[];
+    /**
+     * Why it cannot be done.
+     */
+    problem: string;
+    /**
+     * What its button says; empty where it cannot be done.
+     */
+    label: string;
+}
+
+/**
  * Something the maker should hear once.
  */
 export interface Notice {
@@ -506,6 +614,20 @@ export interface Notice {
      * Whether it can be taken back with undo.
      */
     undo: boolean;
+}
+
+/**
+ * Something to choose.
+ */
+export interface ChoiceView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * What it is called.
+     */
+    label: string;
 }
 
 /**
@@ -576,6 +698,94 @@ export interface BatchView {
      * Lines whose rounding error is larger than the maker accepts, in a sentence.
      */
     warning: string;
+}
+
+/**
+ * The maker's extracts and solutions.
+ */
+export interface ExtractsView {
+    /**
+     * Each of them, last changed first.
+     */
+    cards: ExtractCard[];
+    /**
+     * Plants the catalogue knows the water of.
+     */
+    plants: ChoiceView[];
+}
+
+/**
+ * The open extract.
+ */
+export interface ExtractView {
+    /**
+     * Names it; absent when none is open.
+     */
+    id?: string;
+    /**
+     * What it is.
+     */
+    kind: ExtractKind;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * Whether it was blended, so that there is no plan.
+     */
+    blended: boolean;
+    /**
+     * What each field holds.
+     */
+    fields: FieldText[];
+    /**
+     * Sentences beside fields that depend on them.
+     */
+    plant: string;
+    /**
+     * Why there is nothing to predict.
+     */
+    problem: string;
+    /**
+     * What it is made of.
+     */
+    parts: FigureView[];
+    /**
+     * What to expect of it.
+     */
+    figures: FigureView[];
+    /**
+     * What was done to it after pressing.
+     */
+    steps: string[];
+    /**
+     * Where it stands between water and pure glycerin.
+     */
+    scale?: ScaleView;
+    /**
+     * Whether it keeps.
+     */
+    keeping?: KeepingView;
+    /**
+     * What can be done, worked out.
+     */
+    offers: OfferView[];
+    /**
+     * Batches chosen for a blend.
+     */
+    blend: ChoiceView[];
+    /**
+     * Other extracts a blend could take.
+     */
+    others: ChoiceView[];
+    /**
+     * The open formula with it, and with glycerin and water in its place.
+     */
+    comparison: ComparedView[];
+    /**
+     * What is compared, or why nothing is.
+     */
+    compared: string;
 }
 
 /**
@@ -709,9 +919,51 @@ export interface Update {
      */
     material?: MaterialView;
     /**
+     * The maker's extracts.
+     */
+    extracts?: ExtractsView;
+    /**
+     * The open extract.
+     */
+    extract?: ExtractView;
+    /**
      * What the maker should hear once.
      */
     notices?: Notice[];
+}
+
+/**
+ * The scale from water to pure glycerin. Places are in percent of its height, from the top.
+ */
+export interface ScaleView {
+    /**
+     * The scale in words.
+     */
+    description: string;
+    /**
+     * Steps at which more can multiply.
+     */
+    marks: MarkView[];
+    /**
+     * Where organisms begin to multiply.
+     */
+    ticks: number[];
+    /**
+     * The glycerin in percent along it.
+     */
+    percents: MarkView[];
+    /**
+     * Where this liquid stands.
+     */
+    here: MarkView;
+    /**
+     * Where its band ends on the strong side.
+     */
+    top: number;
+    /**
+     * How long the band is.
+     */
+    height: number;
 }
 
 /**
@@ -737,6 +989,20 @@ export interface ShelfView {
  * The texts of an own material.
  */
 export type MaterialField = "name" | "inci" | "density" | "note";
+
+/**
+ * What a field holds.
+ */
+export interface FieldText {
+    /**
+     * Its name.
+     */
+    field: string;
+    /**
+     * Its text.
+     */
+    text: string;
+}
 
 /**
  * What a maker says of what they have of a material.
@@ -909,6 +1175,36 @@ export interface HoldingView {
  * Where a material comes from.
  */
 export type Origin = "catalogue" | "own" | "formula";
+
+/**
+ * Whether it keeps.
+ */
+export interface KeepingView {
+    /**
+     * In a sentence.
+     */
+    verdict: string;
+    /**
+     * Tone of the verdict.
+     */
+    tone: "stop" | "caution" | "note";
+    /**
+     * When to throw it away at the latest.
+     */
+    useBy: string;
+    /**
+     * What else is to be said.
+     */
+    remarks: string[];
+    /**
+     * Organisms that can multiply, the hardiest first.
+     */
+    multiply: ChoiceView[];
+    /**
+     * Organisms that cannot, the nearest first.
+     */
+    heldBack: ChoiceView[];
+}
 
 /**
  * Which materials a search may return.

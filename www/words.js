@@ -3,7 +3,7 @@
 // Every fixed text of the page, in English. What the session says is in the session.
 
 export const words = Object.freeze({
-  rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials' },
+  rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
   opening: 'Fetching this room…',
   undo: 'Undo',
   redo: 'Redo',

@@ -31,6 +31,7 @@ export function createShelf(session, go) {
       button(text.newFormula, () => begin('percent'), { class: 'main-act' }),
       button(text.fromGrams, () => begin('grams')),
       button(text.materials, () => go('materials'), { class: 'on-phone' }),
+      button(words.rooms.extracts, () => go('extracts'), { class: 'on-phone' }),
     ),
     empty,
     list,

@@ -15,8 +15,9 @@ const text = words.materials;
 /**
  * @param {Session} session
  * @param {{ ask: ReturnType<typeof import('../parts/picker.js').createPicker> }} page
+ * @param {HTMLElement} place
  */
-export function createMaterials(session, page) {
+export function createMaterials(session, page, place) {
   const searchId = freshId();
   /** @param {{ id: string }} hit */
   const openHit = (hit) => {
@@ -63,6 +64,7 @@ export function createMaterials(session, page) {
       { class: 'acts' },
       button(text.newComposite, () => describe(true)),
       button(text.newSimple, () => describe(false)),
+      make('a', { class: 'to-extracts', href: '#extracts' }, words.rooms.extracts),
     ),
     own.root,
     createTables(session),
@@ -70,9 +72,7 @@ export function createMaterials(session, page) {
     createSources(session),
   );
   const none = make('p', { class: 'sheet quiet nothing-open' }, text.none);
-  const root = make(
-    'div',
-    {},
+  place.append(
     make('h2', {}, text.title),
     make('div', { class: 'materials' }, none, card.root, list),
   );
@@ -102,7 +102,6 @@ export function createMaterials(session, page) {
   });
 
   return {
-    root,
     enter() {
       everShown = true;
       find();

@@ -5,6 +5,7 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
+use stillroom_exchange::extract::{ExtractId, ExtractKind};
 use tsify::Tsify;
 use wasm_bindgen::prelude::*;
 
@@ -332,6 +333,50 @@ commands! {
         material: MaterialId as "string",
     },
 
+    /// Look at the extracts, or away from them: they are worked out only while somebody looks.
+    "look-at-extracts" LookAtExtracts {
+        /// Whether the page shows them.
+        looking: bool as "boolean",
+    },
+    /// Begin an extract or a solution and open it.
+    "new-extract" NewExtract {
+        /// What is made.
+        kind: ExtractKind as "ExtractKind",
+    },
+    /// Open an extract.
+    "open-extract" OpenExtract {
+        /// Which.
+        extract: ExtractId as "string",
+    },
+    /// Delete an extract.
+    "delete-extract" DeleteExtract {
+        /// Which.
+        extract: ExtractId as "string",
+    },
+    /// Put the invented example among the extracts.
+    "restore-extract-example" RestoreExtractExample {},
+    /// Fill in a field of the open extract.
+    "set-extract" SetExtract {
+        /// Which; `blend:` and the key of a batch puts that batch into the blend.
+        field: String as "string",
+        /// As typed or chosen.
+        text: String as "string",
+    },
+    /// Leave a batch out of the blend.
+    "remove-from-blend" RemoveFromBlend {
+        /// Its field.
+        field: String as "string",
+    },
+    /// Take back something that was done to the open extract.
+    "remove-extract-step" RemoveExtractStep {
+        /// Its position.
+        step: usize as "number",
+    },
+    /// Do what an offer says.
+    "take-extract-offer" TakeExtractOffer {
+        /// Which.
+        offer: String as "ExtractOffer",
+    },
     /// Say what there is of a material, or a value known better than the catalogue does.
     "set-holding" SetHolding {
         /// Which material.
@@ -402,6 +447,8 @@ pub enum HoldingField {
 /// [`PhaseKind`] and [`Class`] as the page writes them.
 #[wasm_bindgen(typescript_custom_section)]
 const SHARED_NAMES: &str = r#"
+export type ExtractKind = "glycerite" | "solution" | "alcohol";
+export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
 export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";

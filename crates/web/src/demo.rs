@@ -1,8 +1,11 @@
 //! The example on the shelf at the first visit: an invented scenario, marked as invented.
 
+use crate::edit_formula::made;
+use crate::extracts;
 use crate::history::Slot;
 use crate::sentences;
 use crate::session::Session;
+use crate::view::Answer;
 use rust_decimal::{Decimal, dec};
 use std::rc::Rc;
 use stillroom_core::scaling::{BatchPlan, Stock};
@@ -10,11 +13,13 @@ use stillroom_core::{
     Amount, Celsius, Class, Density, Formula, FormulaId, Grams, Makeup, Material, MaterialId, Part, Percent, Ph,
     PhaseKind,
 };
+use stillroom_exchange::extract::{Extract, ExtractId, ExtractKind, ExtractRecord, Step};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
 /// Numbers of the example's records, the same on every device.
 const EXAMPLE: FormulaId = FormulaId(0x0000_0000_0cc0_0a7e);
 const GLYCERITE: u64 = 0x0000_0000_0cc0_0007;
+const EXTRACT: ExtractId = ExtractId(0x0000_0000_0cc0_0e71);
 
 /// Catalogue numbers of what the example is made of.
 mod number {
@@ -57,6 +62,32 @@ fn glycerite() -> OwnMaterial {
         constituent: None,
         note: "Invented for the example: fresh cucumber steeped in glycerin, pressed after ten days.".to_owned(),
     }
+}
+
+/// How that glycerite was made: fresh cucumber in glycerin, then strengthened to 65 %.
+fn glycerite_made() -> Extract {
+    let made =
+        extracts::fresh(ExtractKind::Glycerite, "Cucumber glycerite (invented)".to_owned(), "2026-03-01".to_owned());
+    let mut extract = Extract {
+        steps: Grams::new(dec!(48.2))
+            .ok()
+            .zip(Percent::new(dec!(99.5)).ok())
+            .map(|(mass, purity)| vec![Step::Glycerin(mass, purity)])
+            .unwrap_or_default(),
+        ..made
+    };
+    for (field, value) in [
+        ("plant", "cucumber/fruit with peel/fresh"),
+        ("plant-mass", "300"),
+        ("glycerin", "500"),
+        ("lot", "7"),
+        ("optical-value", "50.2"),
+        ("note", "Invented for the example: fresh cucumber steeped in glycerin, pressed after ten days."),
+    ] {
+        extract.values.insert(field.to_owned(), value.to_owned());
+    }
+    extract.values.insert("material".to_owned(), MaterialId::Own(GLYCERITE).to_string());
+    extract
 }
 
 /// The cucumber and oat gel cream.
@@ -131,6 +162,8 @@ impl Session {
         let id = if self.shelf.contains_key(&EXAMPLE) { self.fresh_formula_id() } else { EXAMPLE };
         let glycerite_before = self.materials.own_material(GLYCERITE).map(Rc::clone);
         let glycerite_after = glycerite_before.clone().unwrap_or_else(|| Rc::new(glycerite()));
+        let extract_before = self.extracts.get(&EXTRACT).map(Rc::clone);
+        let extract_after = extract_before.clone().unwrap_or_else(|| self.example_extract());
         let record = FormulaRecord { id, revision: 0, changed_at: self.around.now(), formula: gel_cream() };
         let mut settings = (*self.settings).clone();
         settings.example_shown = true;
@@ -140,14 +173,30 @@ impl Session {
             Some(id),
             vec![
                 Slot::Material(GLYCERITE, glycerite_before),
+                Slot::Extract(EXTRACT, extract_before),
                 Slot::Formula(id, None),
                 Slot::Settings(Rc::clone(&self.settings)),
             ],
             vec![
                 Slot::Material(GLYCERITE, Some(glycerite_after)),
+                Slot::Extract(EXTRACT, Some(extract_after)),
                 Slot::Formula(id, Some(Rc::new(record))),
                 Slot::Settings(Rc::new(settings)),
             ],
         );
+    }
+    fn example_extract(&self) -> Rc<ExtractRecord> {
+        let (changed_at, extract) = (self.around.now(), glycerite_made());
+        Rc::new(ExtractRecord { id: EXTRACT, revision: 0, changed_at, extract })
+    }
+
+    /// Puts the example among the extracts and opens it. One that is there already is left as it is.
+    pub(crate) fn put_extract_example(&mut self) -> Answer {
+        if !self.extracts.contains_key(&EXTRACT) {
+            let after = vec![Slot::Extract(EXTRACT, Some(self.example_extract()))];
+            self.commit("extract.example", None, self.open, vec![Slot::Extract(EXTRACT, None)], after);
+        }
+        self.open_extract = Some(EXTRACT);
+        made(&EXTRACT)
     }
 }

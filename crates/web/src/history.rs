@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::Holding;
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
@@ -19,6 +20,8 @@ pub(crate) enum Slot {
     Formula(FormulaId, Option<Rc<FormulaRecord>>),
     /// A material of the maker's own.
     Material(u64, Option<Rc<OwnMaterial>>),
+    /// An extract.
+    Extract(ExtractId, Option<Rc<ExtractRecord>>),
     /// What the maker has of a material.
     Holding(MaterialId, Option<Rc<Holding>>),
     /// The settings.

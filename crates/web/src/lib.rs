@@ -10,18 +10,25 @@
 //! A [`Command`](command::Command) goes in, an [`Update`](view::Update) comes out: the parts of the view that changed.
 //! What a person typed never throws; a text that is not understood is an entry in [`Answer`](view::Answer).
 
+// Without the whole, rooms beyond the main job are not reached, and the linker leaves them out.
+#![cfg_attr(not(feature = "whole"), allow(dead_code))]
+
 pub mod browser;
 pub mod command;
 mod demo;
 mod edit_batch;
+mod edit_extract;
 mod edit_formula;
 mod edit_holding;
 mod edit_material;
 pub mod evaluate;
+mod extracts;
 mod history;
 pub mod keeping;
 mod materials;
+mod offer_extract;
 mod present_batch;
+mod present_extract;
 mod present_formula;
 mod present_holding;
 mod present_jar;
@@ -29,6 +36,8 @@ mod present_material;
 mod present_shelf;
 pub mod seam;
 pub mod sentences;
+mod sentences_extract;
 pub mod session;
 pub mod settings;
 pub mod view;
+pub mod view_extract;

@@ -161,18 +161,18 @@ impl Session {
     }
 
     /// A mass in the maker's unit with the unit.
-    fn mass(&self, mass: Grams) -> String {
+    pub(crate) fn mass(&self, mass: Grams) -> String {
         with_unit(&self.mass_number(mass), self.settings.mass_unit.symbol())
     }
 
-    fn volume_number(&self, volume: Millilitres) -> String {
+    pub(crate) fn volume_number(&self, volume: Millilitres) -> String {
         let unit = self.settings.volume_unit;
         let number = volume.value().checked_div(unit.millilitres()).unwrap_or_default();
         let decimals = if unit == VolumeUnit::Millilitre { 2 } else { 4 };
         write_between(number.round_dp(decimals), 0, decimals, self.mark())
     }
 
-    fn volume(&self, volume: Millilitres) -> String {
+    pub(crate) fn volume(&self, volume: Millilitres) -> String {
         with_unit(&self.volume_number(volume), self.settings.volume_unit.symbol())
     }
 }

@@ -17,12 +17,14 @@ use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::HoldingRecord;
 use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord, OwnMaterial, RecordError};
 
 pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
 pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
 const HOLDING_KEY: &str = "stillroom.holding.";
+const EXTRACT_KEY: &str = "stillroom.extract.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
 /// What the maker is doing.
@@ -36,6 +38,9 @@ pub struct Session {
     pub(crate) shelf: SortedMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
+    pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
+    pub(crate) open_extract: Option<ExtractId>,
+    pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -70,6 +75,9 @@ impl Session {
             shelf: SortedMap::new(),
             open: None,
             open_material: None,
+            extracts: SortedMap::new(),
+            open_extract: None,
+            looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: SortedMap::new(),
@@ -102,7 +110,8 @@ impl Session {
             return;
         };
         for key in keys {
-            if key == SETTINGS_KEY || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY].iter().any(|kind| key.starts_with(kind))
+            if key == SETTINGS_KEY
+                || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
             {
                 self.read_record(&key);
             }
@@ -127,6 +136,11 @@ impl Session {
             self.decode::<FormulaRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Formula(record.id, Some(Rc::new(record)))
+            })
+        } else if key.starts_with(EXTRACT_KEY) {
+            self.decode::<ExtractRecord>(key, &text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Extract(record.id, Some(Rc::new(record)))
             })
         } else if key.starts_with(HOLDING_KEY) {
             self.decode::<HoldingRecord>(key, text).map(|record| {
@@ -204,6 +218,15 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            Command::LookAtExtracts { .. }
+            | Command::NewExtract { .. }
+            | Command::OpenExtract { .. }
+            | Command::DeleteExtract { .. }
+            | Command::RestoreExtractExample {}
+            | Command::SetExtract { .. }
+            | Command::RemoveFromBlend { .. }
+            | Command::RemoveExtractStep { .. }
+            | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
@@ -214,6 +237,18 @@ impl Session {
             | Command::RestoreExample {} => self.act_on_shelf(command),
             other => self.act_on_formula(other),
         }
+    }
+
+    /// Extracts are a room beyond the main job: without the whole seam, nothing of them is worked out.
+    fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
+        #[cfg(feature = "whole")]
+        let answer = self.act_on_extract(command);
+        #[cfg(not(feature = "whole"))]
+        let answer = {
+            drop(command);
+            Answer::default()
+        };
+        answer
     }
 
     // ---- changing records -------------------------------------------------------------------------------------
@@ -358,6 +393,13 @@ impl Session {
                 self.last.own_materials_stale = true;
                 self.forget_makeups();
             }
+            Slot::Extract(id, record) => {
+                match record {
+                    Some(record) => self.extracts.insert(id, record),
+                    None => self.extracts.remove(&id),
+                };
+                self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
+            }
             Slot::Holding(material, holding) => {
                 self.materials.set_holding(material, holding);
                 self.forget_makeups();
@@ -471,6 +513,8 @@ impl Session {
             self.materials
                 .holding(material)
                 .map(|holding| record::write(&HoldingRecord { revision, material, holding: (**holding).clone() }))
+        } else if let Some(id) = extract_of(key) {
+            self.extracts.get(&id).map(|record| record::write(&ExtractRecord { revision, ..(**record).clone() }))
         } else {
             material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
                 record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
@@ -506,13 +550,18 @@ impl Session {
             self.place(Slot::Material(number, None));
         } else if let Some(material) = holding_of(key) {
             self.place(Slot::Holding(material, None));
+        } else if let Some(id) = extract_of(key) {
+            self.place(Slot::Extract(id, None));
         }
     }
 
     /// Another page wrote a record: take it, unless this page has changed it too.
     fn changed_elsewhere(&mut self, key: &str) -> Answer {
-        let ours =
-            key == SETTINGS_KEY || formula_of(key).is_some() || material_of(key).is_some() || holding_of(key).is_some();
+        let ours = key == SETTINGS_KEY
+            || formula_of(key).is_some()
+            || material_of(key).is_some()
+            || holding_of(key).is_some()
+            || extract_of(key).is_some();
         if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
         }
@@ -568,6 +617,9 @@ impl Session {
         if let Some(id) = formula_of(key) {
             return self.shelf.get(&id).map(|record| record.formula.name.clone()).unwrap_or_default();
         }
+        if let Some(id) = extract_of(key) {
+            return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
+        }
         let material = material_of(key).map(MaterialId::Own).or_else(|| holding_of(key));
         material.map(|material| self.materials.name(material)).unwrap_or_default()
     }
@@ -592,6 +644,13 @@ impl Session {
         if self.looking_at_shelf {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
+        }
+        #[cfg(feature = "whole")]
+        if self.looking_at_extracts {
+            let extracts = self.present_extracts();
+            update.extracts = if_changed(&mut self.last.extracts, extracts);
+            let extract = self.present_open_extract();
+            update.extract = if_changed(&mut self.last.extract, extract);
         }
         let history = HistoryView {
             undo: self.history.next_undo().map(sentences::undo_label),
@@ -636,6 +695,7 @@ fn key_of(slot: &Slot) -> String {
     match slot {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
+        Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
         Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
     }
@@ -651,4 +711,8 @@ fn holding_of(key: &str) -> Option<MaterialId> {
 
 fn material_of(key: &str) -> Option<u64> {
     u64::from_str_radix(key.strip_prefix(MATERIAL_KEY)?, 16).ok()
+}
+
+fn extract_of(key: &str) -> Option<ExtractId> {
+    ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
 }

@@ -1,5 +1,6 @@
 //! What the page shows: texts and numbers formatted for the reader, and what was not understood.
 
+use crate::view_extract::{ExtractView, ExtractsView};
 use serde::Serialize;
 use std::rc::Rc;
 use stillroom_core::composition::Entry;
@@ -49,6 +50,12 @@ pub struct Update {
     /// The open material; `closed` when there is none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub material: Option<MaterialView>,
+    /// The maker's extracts.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub extracts: Option<ExtractsView>,
+    /// The open extract.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub extract: Option<ExtractView>,
     /// What the maker should hear once.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     #[tsify(optional)]
@@ -598,6 +605,8 @@ pub struct LastView {
     /// Whether an own material changed since.
     pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
+    pub(crate) extracts: Option<ExtractsView>,
+    pub(crate) extract: Option<ExtractView>,
 }
 
 impl LastView {
