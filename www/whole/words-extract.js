@@ -47,6 +47,7 @@ export const extractWords = Object.freeze({
   heldBack: 'Held back',
   water: 'water',
   pure: 'pure glycerin',
+  criterion: 'criterion of ISO 29621',
 
   use: 'Label and use',
   madeOn: 'Made on',

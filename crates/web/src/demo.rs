@@ -1,14 +1,16 @@
 //! The example on the shelf at the first visit: an invented scenario, marked as invented.
 
+#[cfg(feature = "whole")]
 use crate::edit_formula::made;
-use crate::extracts;
 use crate::history::Slot;
 use crate::sentences;
 use crate::session::Session;
+#[cfg(feature = "whole")]
 use crate::view::Answer;
 use rust_decimal::{Decimal, dec};
 use std::rc::Rc;
 use stillroom_core::scaling::{BatchPlan, Stock};
+use stillroom_core::sorted::SortedMap;
 use stillroom_core::{
     Amount, Celsius, Class, Density, Formula, FormulaId, Grams, Makeup, Material, MaterialId, Part, Percent, Ph,
     PhaseKind,
@@ -66,28 +68,27 @@ fn glycerite() -> OwnMaterial {
 
 /// How that glycerite was made: fresh cucumber in glycerin, then strengthened to 65 %.
 fn glycerite_made() -> Extract {
-    let made =
-        extracts::fresh(ExtractKind::Glycerite, "Cucumber glycerite (invented)".to_owned(), "2026-03-01".to_owned());
-    let mut extract = Extract {
-        steps: Grams::new(dec!(48.2))
-            .ok()
-            .zip(Percent::new(dec!(99.5)).ok())
-            .map(|(mass, purity)| vec![Step::Glycerin(mass, purity)])
-            .unwrap_or_default(),
-        ..made
-    };
+    let poured = Grams::new(dec!(48.2)).ok().zip(Percent::new(dec!(99.5)).ok());
+    let mut values = SortedMap::new();
     for (field, value) in [
         ("plant", "cucumber/fruit with peel/fresh"),
         ("plant-mass", "300"),
         ("glycerin", "500"),
+        ("made-on", "2026-03-01"),
         ("lot", "7"),
         ("optical-value", "50.2"),
         ("note", "Invented for the example: fresh cucumber steeped in glycerin, pressed after ten days."),
     ] {
-        extract.values.insert(field.to_owned(), value.to_owned());
+        values.insert(field.to_owned(), value.to_owned());
     }
-    extract.values.insert("material".to_owned(), MaterialId::Own(GLYCERITE).to_string());
-    extract
+    values.insert("material".to_owned(), MaterialId::Own(GLYCERITE).to_string());
+    Extract {
+        kind: ExtractKind::Glycerite,
+        name: "Cucumber glycerite (invented)".to_owned(),
+        values,
+        blend: None,
+        steps: poured.map(|(mass, purity)| Step::Glycerin(mass, purity)).into_iter().collect(),
+    }
 }
 
 /// The cucumber and oat gel cream.
@@ -190,6 +191,7 @@ impl Session {
         Rc::new(ExtractRecord { id: EXTRACT, revision: 0, changed_at, extract })
     }
 
+    #[cfg(feature = "whole")]
     /// Puts the example among the extracts and opens it. One that is there already is left as it is.
     pub(crate) fn put_extract_example(&mut self) -> Answer {
         if !self.extracts.contains_key(&EXTRACT) {

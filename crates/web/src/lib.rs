@@ -17,17 +17,21 @@ pub mod browser;
 pub mod command;
 mod demo;
 mod edit_batch;
+#[cfg(feature = "whole")]
 mod edit_extract;
 mod edit_formula;
 mod edit_holding;
 mod edit_material;
 pub mod evaluate;
+#[cfg(feature = "whole")]
 mod extracts;
 mod history;
 pub mod keeping;
 mod materials;
+#[cfg(feature = "whole")]
 mod offer_extract;
 mod present_batch;
+#[cfg(feature = "whole")]
 mod present_extract;
 mod present_formula;
 mod present_holding;
@@ -36,8 +40,10 @@ mod present_material;
 mod present_shelf;
 pub mod seam;
 pub mod sentences;
+#[cfg(feature = "whole")]
 mod sentences_extract;
 pub mod session;
 pub mod settings;
 pub mod view;
+#[cfg(feature = "whole")]
 pub mod view_extract;

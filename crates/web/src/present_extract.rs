@@ -274,7 +274,7 @@ impl Session {
         let label = |activity: f64| sentences::fixed(activity, 2, mark);
         let marks = KeepStep::ALL[1..].iter().map(|(step, from)| {
             let criterion = (*from - LowRisk::WATER_ACTIVITY).abs() < f64::EPSILON;
-            let label = sentences::mark(&label(*from), sentences::keep_step(*step), criterion);
+            let label = sentences::mark(&label(*from), sentences::keep_step(*step));
             MarkView { at: place(*from), label, criterion }
         });
         let mut ticks: Vec<f64> = ORGANISMS.iter().map(|organism| place(organism.minimum)).collect();

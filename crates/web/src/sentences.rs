@@ -4,6 +4,7 @@
 //! is another file like this one.
 
 use crate::keeping::StoreError;
+#[cfg(feature = "whole")]
 use crate::sentences_extract;
 use crate::view::{KeepState, LayerView, Origin};
 use rust_decimal::Decimal;
@@ -70,6 +71,7 @@ fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "formula.ph" => format!("a pH from 0 to 14 such as {}, or nothing", write_fixed(Decimal::new(55, 1), 1, mark)),
         "phase.temperature" => "a temperature in °C such as 70, or nothing".to_owned(),
         "setting.tolerance" => format!("a percent such as {}", write_fixed(Decimal::from(5), 0, mark)),
+        #[cfg(feature = "whole")]
         kind if kind.starts_with("extract.") => sentences_extract::what_field_takes(field, mark),
         _ => format!("a mass such as {half}, {half} g or 2 oz"),
     }
@@ -567,6 +569,7 @@ fn act_name(act: &str) -> &'static str {
         "material.import" => "materials taken in",
         "part.add" | "part.amount" | "part.remove" => "parts of a composite",
         act if act.starts_with("material.") => "material",
+        #[cfg(feature = "whole")]
         act if act.starts_with("extract.") => sentences_extract::act_name(act),
         _ => "last change",
     }

@@ -493,12 +493,12 @@ pub(crate) const fn keep_step(step: KeepStep) -> &'static str {
     }
 }
 /// A mark of the scale.
-pub(crate) fn mark(activity: &str, what: &str, criterion: bool) -> String {
-    if criterion { format!("{activity} {what}, ISO 29621") } else { format!("{activity} {what}") }
+pub(crate) fn mark(activity: &str, what: &str) -> String {
+    format!("{activity} {what}")
 }
 /// Where this liquid stands.
 pub(crate) fn here(activity: &str) -> String {
-    format!("up to {activity}")
+    format!("\u{2264}{NB}{activity}")
 }
 /// The scale in words.
 pub(crate) fn scale(activity: &str, percent: &str, can: &str, criterion: bool) -> String {

@@ -40,6 +40,7 @@ pub struct Session {
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
+    #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
@@ -77,6 +78,7 @@ impl Session {
             open_material: None,
             extracts: SortedMap::new(),
             open_extract: None,
+            #[cfg(feature = "whole")]
             looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
@@ -138,7 +140,7 @@ impl Session {
                 Slot::Formula(record.id, Some(Rc::new(record)))
             })
         } else if key.starts_with(EXTRACT_KEY) {
-            self.decode::<ExtractRecord>(key, &text).map(|record| {
+            self.decode::<ExtractRecord>(key, text).map(|record| {
                 self.revisions.insert(key.to_owned(), record.revision);
                 Slot::Extract(record.id, Some(Rc::new(record)))
             })
@@ -218,6 +220,7 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            #[cfg(feature = "whole")]
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }

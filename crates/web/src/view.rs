@@ -1,5 +1,6 @@
 //! What the page shows: texts and numbers formatted for the reader, and what was not understood.
 
+#[cfg(feature = "whole")]
 use crate::view_extract::{ExtractView, ExtractsView};
 use serde::Serialize;
 use std::rc::Rc;
@@ -51,9 +52,11 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub material: Option<MaterialView>,
     /// The maker's extracts.
+    #[cfg(feature = "whole")]
     #[serde(skip_serializing_if = "Option::is_none")]
     pub extracts: Option<ExtractsView>,
     /// The open extract.
+    #[cfg(feature = "whole")]
     #[serde(skip_serializing_if = "Option::is_none")]
     pub extract: Option<ExtractView>,
     /// What the maker should hear once.
@@ -605,7 +608,9 @@ pub struct LastView {
     /// Whether an own material changed since.
     pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
+    #[cfg(feature = "whole")]
     pub(crate) extracts: Option<ExtractsView>,
+    #[cfg(feature = "whole")]
     pub(crate) extract: Option<ExtractView>,
 }
 
