@@ -252,7 +252,7 @@ impl Session {
                 about: sentences::about_source(source.kind, source.as_of),
             })
             .collect();
-        sources.sort_by(|a, b| a.citation.to_lowercase().cmp(&b.citation.to_lowercase()));
+        sources.sort_by_key(|source| source.citation.to_lowercase());
         sources
     }
 }
