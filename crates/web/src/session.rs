@@ -38,7 +38,7 @@ pub struct Session {
     pub(crate) shelf: LiteMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
-    pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
+    pub(crate) extracts: LiteMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
     #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
@@ -76,7 +76,7 @@ impl Session {
             shelf: LiteMap::new(),
             open: None,
             open_material: None,
-            extracts: SortedMap::new(),
+            extracts: LiteMap::new(),
             open_extract: None,
             #[cfg(feature = "whole")]
             looking_at_extracts: false,
