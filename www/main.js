@@ -10,7 +10,6 @@ import { createPicker } from './parts/picker.js';
 import { createBench } from './rooms/bench.js';
 import { createFormula } from './rooms/formula.js';
 import { createJar } from './rooms/jar.js';
-import { createMaterials } from './rooms/materials.js';
 import { createRooms } from './rooms/rooms.js';
 import { createShelf } from './rooms/shelf.js';
 import { Session } from './session.js';
@@ -29,35 +28,47 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    if (room === 'materials') {
-      materials.enter();
-      void session.whole().then(() => materials.enter());
-    }
-    void enterExtracts(room === 'extracts');
+    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
+    void later.get(room)?.();
   });
   const { go } = rooms;
-  const extracts = make('section', { class: 'room', 'data-room': 'extracts' }, make('p', { class: 'opening' }, words.opening));
-  const materials = createMaterials(session, { ask });
+  /** Rooms beyond the main job: script and whole seam are fetched when one is first entered. @type {Map<string, () => Promise<void>>} */
+  const later = new Map();
+  /**
+   * @param {string} name
+   * @param {() => Promise<(place: HTMLElement) => { enter?: () => void }>} fetchRoom fulfilled with what furnishes the place
+   */
+  function laterRoom(name, fetchRoom) {
+    const place = make('section', { class: 'room', 'data-room': name }, make('p', { class: 'opening' }, words.opening));
+    /** @type {{ enter?: () => void } | undefined} */
+    let room;
+    later.set(name, async () => {
+      if (!room) {
+        const [furnish] = await Promise.all([fetchRoom(), session.whole()]);
+        place.replaceChildren();
+        room ??= furnish(place);
+        session.showEverything();
+      }
+      room.enter?.();
+    });
+    return place;
+  }
+  const materials = laterRoom('materials', async () => {
+    const { createMaterials } = await import('./whole/materials.js');
+    return (place) => createMaterials(session, { ask }, place);
+  });
+  const extracts = laterRoom('extracts', async () => {
+    const { createExtracts } = await import('./whole/extract.js');
+    return (place) => createExtracts(session, { ask }, place);
+  });
+
   const main = /** @type {HTMLElement} */ (document.getElementById('main'));
   main.replaceChildren(
     createShelf(session, go),
-    materials.root,
+    materials,
     extracts,
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
   );
-  /** @type {ReturnType<typeof import('./rooms/extract.js').createExtracts> | undefined} */
-  let extractRoom;
-  /**
-   * The extract room is fetched when it is first entered.
-   * @param {boolean} looking
-   */
-  async function enterExtracts(looking) {
-    if (!looking && !extractRoom) return;
-    const [{ createExtracts }] = await Promise.all([import('./rooms/extract.js'), session.whole()]);
-    extractRoom ??= createExtracts(session, extracts, { ask });
-    session.send({ do: 'look-at-extracts', looking });
-    if (looking) session.showEverything();
-  }
   document.body.dataset.ready = 'true';
   session.showEverything();
   rooms.enter();

@@ -4,7 +4,7 @@
 
 export const words = Object.freeze({
   rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
-  opening: 'Opening…',
+  opening: 'Fetching this room…',
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'Nothing to undo',

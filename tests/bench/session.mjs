@@ -47,6 +47,7 @@ const seam = await loadSeam();
 const reader = /** @type {const} */ ({ decimalMark: 'point' });
 
 // Each opening is a first one: a fresh copy of the seam, whose catalogue is not unpacked yet.
+/** @type {(typeof seam)[]} */
 const fresh = [];
 for (let at = 0; at < 60; at += 1) {
   fresh.push(await loadSeam(String(at)));
@@ -149,7 +150,7 @@ for (let at = 1; at <= SHELF; at += 1) {
 }
 // Keys of a real storage are found by their number at once.
 const keys = [...storage.texts.keys()];
-storage.key = (at) => keys[at] ?? null;
+storage.key = (/** @type {number} */ at) => keys[at] ?? null;
 measure(
   `open.shelf (${SHELF} kept formulas of ${LINES} lines, read, worked out and shown)`,
   () => {

@@ -25,7 +25,7 @@ pub fn largest_remainder(quotas: &[Decimal], units: Decimal) -> Vec<Decimal> {
     }
     let mut by_fraction: Vec<usize> = (0..quotas.len()).filter(|&at| quotas[at] > shares[at]).collect();
     // A stable sort: ties keep the order of the lines.
-    crate::sorted::sort(&mut by_fraction, &|&a, &b| (quotas[b] - shares[b]).cmp(&(quotas[a] - shares[a])));
+    by_fraction.sort_by(|&a, &b| (quotas[b] - shares[b]).cmp(&(quotas[a] - shares[a])));
     for at in by_fraction {
         if left < Decimal::ONE {
             break;

@@ -320,7 +320,7 @@ impl Balance {
                 };
                 let mut lines = lines.clone();
                 // The preferred line is offered first.
-                crate::sorted::sort(&mut lines, &|a, b| (Some(*a) != prefer).cmp(&(Some(*b) != prefer)));
+                lines.sort_by_key(|line| Some(*line) != prefer);
                 lines.into_iter().map(|line| Cure::KeepOneQuantumSatis { line, others }).collect()
             }
             FormulaProblem::QuantumSatisNegative { line, others } => {

@@ -8,7 +8,8 @@ use crate::balance::{FormulaProblem, LineShare, balance};
 use crate::formula::{Amount, LineId, WrittenIn};
 use crate::material::{ConstituentId, Makeup, MaterialId, MaterialSource};
 use crate::quantity::{Density, Percent};
-use crate::sorted::{self, SortedMap};
+use core::cmp::Reverse;
+use litemap::LiteMap;
 use rust_decimal::Decimal;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -127,7 +128,7 @@ impl Inside {
     #[must_use]
     pub fn most_first(&self) -> Vec<(ConstituentId, Decimal)> {
         let mut most = self.constituents.clone();
-        sorted::sort(&mut most, &|a, b| b.1.cmp(&a.1));
+        most.sort_by_key(|(_, percent)| Reverse(*percent));
         most
     }
 }
@@ -212,20 +213,20 @@ impl Makeups {
         if let Some(problem) = balance.problems.into_iter().next() {
             return Err(CompositionError::PartsOutOfBalance { material: id, problem });
         }
-        let mut sums: SortedMap<ConstituentId, Decimal> = SortedMap::new();
+        let mut sums: LiteMap<ConstituentId, Decimal> = LiteMap::new();
         let mut volumes = Volumes::default();
         for (part, share) in parts.iter().zip(&balance.shares) {
             let inside = self.follow(part.material, source, path)?;
             volumes.add(share.percent, &inside);
             for (constituent, percent) in contributions(share.percent, &inside.constituents) {
-                *sums.get_or_insert(constituent, Decimal::ZERO) += percent;
+                *sums.entry(constituent).or_insert(Decimal::ZERO) += percent;
             }
         }
         let (specific_volume, volume_known) = match stated_volume {
             Some(volume) => (Some(volume), Decimal::ONE_HUNDRED),
             None => (volumes.of_one_gram(), volumes.known.round_dp(VOLUME_DECIMALS)),
         };
-        Ok(Rc::new(Inside { constituents: sums.into_entries(), specific_volume, volume_known }))
+        Ok(Rc::new(Inside { constituents: sums.into_tuple_vec(), specific_volume, volume_known }))
     }
 }
 

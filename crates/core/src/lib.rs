@@ -25,7 +25,6 @@ pub mod material;
 pub mod number;
 pub mod quantity;
 pub mod scaling;
-pub mod sorted;
 pub mod unit;
 pub mod weigh_sheet;
 

@@ -273,7 +273,7 @@ pub fn smallest_batch(shares: &[LineShare], scales: &Scales, error: Percent) -> 
         .filter_map(round_up)
         .filter(|batch| *batch > first)
         .collect();
-    crate::sorted::sort(&mut candidates, &Decimal::cmp);
+    candidates.sort_unstable();
     candidates.into_iter().find(|batch| fits(*batch)).and_then(|batch| Grams::new(batch).ok())
 }
 

@@ -2,10 +2,10 @@
 
 use crate::json::{Damage, Value, Writer};
 use crate::record::Kept;
+use litemap::LiteMap;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use stillroom_core::extract::{Liquid, Solids};
-use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Grams, Percent};
 
 /// Names an extract on this device.
@@ -66,7 +66,7 @@ pub struct Extract {
     pub name: String,
     /// What the fields hold, by the name of the field. Numbers are written with a point, masses in grams, volumes in
     /// millilitres. A field that is absent stands at its usual value.
-    pub values: SortedMap<String, String>,
+    pub values: LiteMap<String, String>,
     /// The liquid it began as, where it was blended rather than planned.
     pub blend: Option<Liquid>,
     /// What was done after pressing, in order.
@@ -89,14 +89,17 @@ pub struct ExtractRecord {
 impl Kept for ExtractRecord {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
         let extract = value.need("extract")?;
-        let mut values = SortedMap::new();
+        let mut values = LiteMap::new();
         // Each field with its text, as a list of two.
         for pair in extract.need("values")?.list()? {
-            let [field, text] = pair.list()? else { return pair.damaged() };
+            let mut both = pair.list()?;
+            let (Some(field), Some(text), None) = (both.next(), both.next(), both.next()) else {
+                return pair.damaged();
+            };
             values.insert(field.text()?.to_owned(), text.text()?.to_owned());
         }
         let steps = match extract.field("steps")? {
-            Some(steps) => steps.list()?.iter().map(read_step).collect::<Result<_, _>>()?,
+            Some(steps) => steps.list()?.map(|step| read_step(&step)).collect::<Result<_, _>>()?,
             None => Vec::new(),
         };
         Ok(Self {
@@ -107,7 +110,7 @@ impl Kept for ExtractRecord {
                 kind: extract.need("kind")?.worded()?,
                 name: extract.text_field("name")?,
                 values,
-                blend: extract.field("blend")?.map(read_liquid).transpose()?,
+                blend: extract.field("blend")?.map(|liquid| read_liquid(&liquid)).transpose()?,
                 steps,
             },
         })
@@ -158,7 +161,7 @@ fn write_step(writer: &mut Writer, step: Step) {
 }
 
 fn read_liquid(value: &Value<'_>) -> Result<Liquid, Damage> {
-    let mass = |name: &str| value.worded_field(name).map(|mass| mass.unwrap_or(Grams::ZERO));
+    let mass = |name: &'static str| value.worded_field(name).map(|mass| mass.unwrap_or(Grams::ZERO));
     Ok(Liquid {
         glycerin: mass("glycerin")?,
         water: mass("water")?,

@@ -2,7 +2,7 @@
 //!
 //! A record of a newer schema is reported, never guessed at and never overwritten by what could not read it.
 
-use crate::json::{Damage, Value, Writer};
+use crate::json::{Damage, Document, Value, Writer};
 use stillroom_core::scaling::{BatchPlan, Containers, Stock};
 use stillroom_core::{
     Amount, Constituent, ConstituentId, Formula, FormulaId, Line, LineId, Makeup, Material, Part, Phase, PhaseId,
@@ -59,12 +59,10 @@ pub enum RecordError {
         length: usize,
     },
     /// It is no record, or a damaged one.
-    #[error("damaged at line {line}, column {column}")]
+    #[error("damaged at {place}")]
     Damaged {
-        /// Line at which reading stopped.
-        line: usize,
-        /// Column at which reading stopped.
-        column: usize,
+        /// Where reading stopped.
+        place: Damage,
     },
     /// A later version of Stillroom wrote it.
     #[error("schema {schema} is newer than {SCHEMA}")]
@@ -72,6 +70,12 @@ pub enum RecordError {
         /// Its schema.
         schema: u32,
     },
+}
+
+impl From<Damage> for RecordError {
+    fn from(place: Damage) -> Self {
+        Self::Damaged { place }
+    }
 }
 
 impl RecordError {
@@ -114,7 +118,7 @@ pub fn write(body: &impl Kept) -> String {
 /// # Errors
 /// `record.too-long`, `record.damaged`, `record.newer`.
 pub fn read<T: Kept>(text: &str) -> Result<T, RecordError> {
-    T::read(&read_value(text)?).map_err(|damage| damaged(text, damage))
+    Ok(T::read(&parse(text)?.value())?)
 }
 
 /// Reads how often a record was written, whatever it holds.
@@ -122,30 +126,22 @@ pub fn read<T: Kept>(text: &str) -> Result<T, RecordError> {
 /// # Errors
 /// `record.too-long`, `record.damaged`, `record.newer`.
 pub fn read_revision(text: &str) -> Result<u64, RecordError> {
-    let value = read_value(text)?;
-    value.need("revision").and_then(Value::whole).map_err(|damage| damaged(text, damage))
+    Ok(parse(text)?.value().need("revision")?.whole()?)
 }
 
-fn read_value(text: &str) -> Result<Value<'_>, RecordError> {
+fn parse(text: &str) -> Result<Document, RecordError> {
     if text.len() > LONGEST_RECORD {
         return Err(RecordError::TooLong { length: text.len() });
     }
-    let value = Value::read(text).map_err(|damage| damaged(text, damage))?;
+    let document = Document::read(text)?;
     // The schema first: a newer record may hold what this version cannot read, and that is not damage.
-    let schema = value.need("schema").and_then(Value::whole).map_err(|damage| damaged(text, damage))?;
-    if schema > SCHEMA { Err(RecordError::Newer { schema }) } else { Ok(value) }
-}
-
-fn damaged(text: &str, Damage(at): Damage) -> RecordError {
-    let before = &text.as_bytes()[..at.min(text.len())];
-    let line_start = before.iter().rposition(|byte| *byte == b'\n').map_or(0, |at| at + 1);
-    let line = before.split(|byte| *byte == b'\n').count();
-    RecordError::Damaged { line, column: 1 + before.len() - line_start }
+    let schema = document.value().need("schema")?.whole()?;
+    if schema > SCHEMA { Err(RecordError::Newer { schema }) } else { Ok(document) }
 }
 
 /// Reads every item of a list.
 fn read_list<T>(value: &Value<'_>, read: fn(&Value<'_>) -> Result<T, Damage>) -> Result<Vec<T>, Damage> {
-    value.list()?.iter().map(read).collect()
+    value.list()?.map(|each| read(&each)).collect()
 }
 
 fn write_list<T: Kept>(writer: &mut Writer, items: &[T]) {
@@ -158,7 +154,7 @@ impl Kept for FormulaRecord {
             id: value.need("id")?.worded()?,
             revision: value.need("revision")?.whole()?,
             changed_at: value.need("changed_at")?.whole()?,
-            formula: Formula::read(value.need("formula")?)?,
+            formula: Formula::read(&value.need("formula")?)?,
         })
     }
 
@@ -177,8 +173,8 @@ impl Kept for MaterialRecord {
             revision: value.need("revision")?.whole()?,
             changed_at: value.need("changed_at")?.whole()?,
             own: OwnMaterial {
-                material: Material::read(own.need("material")?)?,
-                constituent: own.field("constituent")?.map(Constituent::read).transpose()?,
+                material: Material::read(&own.need("material")?)?,
+                constituent: own.field("constituent")?.map(|value| Constituent::read(&value)).transpose()?,
                 note: own.text_field("note")?,
             },
         })
@@ -204,13 +200,13 @@ impl Kept for Formula {
             purpose: value.worded_field("purpose")?.unwrap_or_default(),
             target_ph: value.worded_field("target_ph")?,
             written_in: value.worded_field("written_in")?.unwrap_or_default(),
-            phases: read_list(value.need("phases")?, Phase::read)?,
+            phases: read_list(&value.need("phases")?, Phase::read)?,
             steps: match value.field("steps")? {
-                Some(steps) => read_list(steps, |step| step.text().map(str::to_owned))?,
+                Some(steps) => read_list(&steps, |step| step.text().map(str::to_owned))?,
                 None => Vec::new(),
             },
             notes: value.text_field("notes")?,
-            batch: value.field("batch")?.map(BatchPlan::read).transpose()?.unwrap_or_default(),
+            batch: value.field("batch")?.map(|value| BatchPlan::read(&value)).transpose()?.unwrap_or_default(),
             next_number: value.field("next_number")?.map_or(Ok(0), Value::whole)?,
         })
     }
@@ -237,7 +233,7 @@ impl Kept for Phase {
             name: value.need("name")?.text()?.to_owned(),
             kind: value.need("kind")?.worded()?,
             temperature: value.worded_field("temperature")?,
-            lines: read_list(value.need("lines")?, Line::read)?,
+            lines: read_list(&value.need("lines")?, Line::read)?,
         })
     }
 
@@ -255,7 +251,7 @@ impl Kept for Line {
         Ok(Self {
             id: LineId(value.need("id")?.whole()?),
             material: value.need("material")?.worded()?,
-            amount: read_amount(value.need("amount")?)?,
+            amount: read_amount(&value.need("amount")?)?,
             note: value.text_field("note")?,
         })
     }
@@ -268,7 +264,7 @@ impl Kept for Line {
     }
 }
 
-fn read_amount(value: &Value<'_>) -> Result<Amount, Damage> {
+fn read_amount(&value: &Value<'_>) -> Result<Amount, Damage> {
     if value.text() == Ok("quantum-satis") {
         return Ok(Amount::QuantumSatis);
     }
@@ -301,7 +297,7 @@ impl Kept for BatchPlan {
                 loss: containers.need("loss")?.worded()?,
                 density: containers.worded_field("density")?,
             },
-            stock: value.field("stock")?.map_or_else(|| Ok(Vec::new()), |stock| read_list(stock, Stock::read))?,
+            stock: value.field("stock")?.map_or_else(|| Ok(Vec::new()), |stock| read_list(&stock, Stock::read))?,
         })
     }
 
@@ -342,8 +338,8 @@ impl Kept for Material {
             usual_phase: value.need("usual_phase")?.worded()?,
             density: value.worded_field("density")?,
             makeup: match value.need("makeup")?.choice()? {
-                ("Simple", constituent) => Makeup::Simple(read_constituent_id(constituent)?),
-                ("Composite", parts) => Makeup::Composite(read_list(parts, Part::read)?),
+                ("Simple", constituent) => Makeup::Simple(read_constituent_id(&constituent)?),
+                ("Composite", parts) => Makeup::Composite(read_list(&parts, Part::read)?),
                 (_, unknown) => return unknown.damaged(),
             },
         })
@@ -364,7 +360,7 @@ impl Kept for Material {
 
 impl Kept for Part {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
-        Ok(Self { material: value.need("material")?.worded()?, amount: read_amount(value.need("amount")?)? })
+        Ok(Self { material: value.need("material")?.worded()?, amount: read_amount(&value.need("amount")?)? })
     }
 
     fn write(&self, writer: &mut Writer) {
@@ -376,7 +372,7 @@ impl Kept for Part {
 impl Kept for Constituent {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
         Ok(Self {
-            id: read_constituent_id(value.need("id")?)?,
+            id: read_constituent_id(&value.need("id")?)?,
             inci: value.need("inci")?.text()?.to_owned(),
             class: value.need("class")?.worded()?,
         })
@@ -461,7 +457,7 @@ mod tests {
         let json: serde_json::Value = serde_json::from_str(&text).unwrap();
         assert_eq!(serde_json::from_value::<Formula>(json["formula"].clone()).unwrap(), formula);
         let ascii: String = serde_json::to_string(&formula).unwrap().chars().flat_map(escape_past_ascii).collect();
-        assert_eq!(Formula::read(&Value::read(&ascii).unwrap()), Ok(formula));
+        assert_eq!(Formula::read(&Document::read(&ascii).unwrap().value()), Ok(formula));
 
         let part = |amount| Part { material: MaterialId::Formula(9), amount };
         let parts = [Amount::QuantumSatis, Amount::Grams(Grams::ZERO), Amount::Percent(Percent::HUNDRED)].map(part);
@@ -477,7 +473,7 @@ mod tests {
             assert_eq!(serde_json::from_value::<Material>(json["own"]["material"].clone()).unwrap(), material);
             assert_eq!(read::<MaterialRecord>(&text), Ok(record));
             let text = serde_json::to_string(&material).unwrap();
-            assert_eq!(Material::read(&Value::read(&text).unwrap()), Ok(material));
+            assert_eq!(Material::read(&Document::read(&text).unwrap().value()), Ok(material));
         }
     }
 
@@ -494,22 +490,14 @@ mod tests {
 
     proptest! {
         #[test]
-        fn json_is_read_as_serde_json_reads_it(text in "[\\[\\]{}:, \"\\\\/untrefalsd0-9é\n]{0,24}|\"(\\\\u[dD][8-9a-fA-F][0-9a-f]{2}){1,3}\"") {
-            let theirs = serde_json::from_str::<serde_json::Value>(&text).is_ok();
-            let ours = Value::read(&text).is_ok();
-            // The shape of numbers apart, which no record writes wrongly.
-            prop_assert!(ours == theirs || text.contains(|c: char| c.is_ascii_digit() || c == '-'), "{text}");
-        }
-
-        #[test]
         fn no_damaged_record_is_read_or_panics(at in 0usize..1000, byte in 0u8..128) {
             // Without the line end at the end of the file, which a record can do without.
             let mut bytes = include_str!("../golden/formula-1.json").trim_end().as_bytes().to_vec();
             let at = at % bytes.len();
             bytes[at] = byte;
             let text = String::from_utf8_lossy(&bytes);
-            if let Err(RecordError::Damaged { line, column }) = read::<FormulaRecord>(&text) {
-                prop_assert!(line >= 1 && column >= 1);
+            if let Err(RecordError::Damaged { place: Damage::Syntax { line, .. } }) = read::<FormulaRecord>(&text) {
+                prop_assert!(line >= 1);
             }
             prop_assert!(read::<FormulaRecord>(&String::from_utf8_lossy(&bytes[..at])).is_err());
         }
@@ -517,10 +505,16 @@ mod tests {
 
     #[test]
     fn the_place_of_what_is_not_understood_is_told() {
-        let text =
-            write(&record()).replacen("heated-water", "cold-fire", 1).replacen("\"formula\"", "\n\"formula\"", 1);
-        let column = 1 + text.lines().nth(1).unwrap().find("\"cold-fire\"").unwrap();
-        assert_eq!(read::<FormulaRecord>(&text), Err(RecordError::Damaged { line: 2, column }));
+        let text = write(&record()).replacen("heated-water", "cold-fire", 1);
+        assert_eq!(read::<FormulaRecord>(&text), Err(RecordError::Damaged { place: Damage::Field("kind") }));
+        let text = write(&record()).replacen(",\"revision\":3", "", 1);
+        assert_eq!(read::<FormulaRecord>(&text), Err(RecordError::Damaged { place: Damage::Field("revision") }));
+        let text = write(&record()).replacen("\"formula\"", "\n\"formula\" ", 1).replacen("\" :", "\" ;", 1);
+        let column = "\"formula\" ;".len();
+        assert_eq!(
+            read::<FormulaRecord>(&text),
+            Err(RecordError::Damaged { place: Damage::Syntax { line: 2, column } })
+        );
         let deep = "[".repeat(100_000);
         assert_eq!(read::<FormulaRecord>(&deep).unwrap_err().code(), "record.damaged");
     }

@@ -7,10 +7,10 @@ use crate::sentences;
 use crate::session::Session;
 #[cfg(feature = "whole")]
 use crate::view::Answer;
+use litemap::LiteMap;
 use rust_decimal::{Decimal, dec};
 use std::rc::Rc;
 use stillroom_core::scaling::{BatchPlan, Stock};
-use stillroom_core::sorted::SortedMap;
 use stillroom_core::{
     Amount, Celsius, Class, Density, Formula, FormulaId, Grams, Makeup, Material, MaterialId, Part, Percent, Ph,
     PhaseKind,
@@ -69,7 +69,7 @@ fn glycerite() -> OwnMaterial {
 /// How that glycerite was made: fresh cucumber in glycerin, then strengthened to 65 %.
 fn glycerite_made() -> Extract {
     let poured = Grams::new(dec!(48.2)).ok().zip(Percent::new(dec!(99.5)).ok());
-    let mut values = SortedMap::new();
+    let mut values = LiteMap::new();
     for (field, value) in [
         ("plant", "cucumber/fruit with peel/fresh"),
         ("plant-mass", "300"),

@@ -6,8 +6,8 @@ use crate::history::Slot;
 use crate::sentences;
 use crate::session::Session;
 use crate::view::{Answer, SourceView, TableView};
+use litemap::LiteMap;
 use rust_decimal::Decimal;
-use std::collections::HashMap;
 use std::rc::Rc;
 use stillroom_core::balance::balance;
 use stillroom_core::number::{NumberError, read_mass, read_plain};
@@ -122,7 +122,7 @@ impl Session {
 
     /// Makes own materials of rows, finding parts by name among what is at hand and among the rows themselves.
     fn resolve_rows(&self, table: &mut MaterialTable) -> Vec<OwnMaterial> {
-        let mut by_name: HashMap<String, MaterialId> = HashMap::new();
+        let mut by_name: LiteMap<String, MaterialId> = LiteMap::new();
         let catalogue = self.materials.catalogue();
         for material in catalogue.materials() {
             by_name.insert(material.name.to_lowercase(), material.id);
@@ -145,7 +145,7 @@ impl Session {
         &self,
         row: &MaterialRow,
         number: u64,
-        by_name: &HashMap<String, MaterialId>,
+        by_name: &LiteMap<String, MaterialId>,
         table: &mut MaterialTable,
     ) -> OwnMaterial {
         let known = self.materials.catalogue().constituents().find(|each| each.inci.eq_ignore_ascii_case(&row.inci));
@@ -252,7 +252,7 @@ impl Session {
                 about: sentences::about_source(source.kind, source.as_of),
             })
             .collect();
-        sources.sort_by_cached_key(|source| source.citation.to_lowercase());
+        sources.sort_by_key(|source| source.citation.to_lowercase());
         sources
     }
 }

@@ -1,5 +1,6 @@
 //! What the maker's extracts hold and what they come to.
 
+use litemap::LiteMap;
 use rust_decimal::{Decimal, dec};
 use stillroom_catalogue::reference::{PlantWater, plant_waters};
 use stillroom_core::extract::liquid::Solvent;
@@ -9,7 +10,6 @@ use stillroom_core::extract::{
     Addition, Circumstances, ExtractError, Liquid, MarcRetention, Part, Plan, Plant, Pressed, Size, SolubleShare,
     Strength, adjust,
 };
-use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Grams, MaterialId, Millilitres, Percent};
 use stillroom_exchange::extract::{Extract, ExtractKind, Step};
 
@@ -475,7 +475,7 @@ pub(crate) fn catalogue_extract(extract: &Extract) -> Option<MaterialId> {
 
 /// An extract with nothing typed yet.
 pub(crate) fn fresh(kind: ExtractKind, name: String, made_on: String) -> Extract {
-    let mut values = SortedMap::new();
+    let mut values = LiteMap::new();
     values.insert("made-on".to_owned(), made_on);
     if kind == ExtractKind::Solution {
         values.insert("solvent-material".to_owned(), MaterialId::Catalogue(number::WATER).to_string());

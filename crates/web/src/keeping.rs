@@ -1,8 +1,8 @@
 //! Where records are kept, and what can go wrong there.
 
+use litemap::LiteMap;
 use std::cell::RefCell;
 use std::rc::Rc;
-use stillroom_core::sorted::SortedMap;
 
 /// Why a record was not kept or not found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,7 +41,7 @@ pub trait Store {
 /// browser.
 #[derive(Debug, Clone, Default)]
 pub struct MemoryStore {
-    texts: Rc<RefCell<SortedMap<String, String>>>,
+    texts: Rc<RefCell<LiteMap<String, String>>>,
     /// What writing answers, if not success.
     failure: Rc<RefCell<Option<StoreError>>>,
 }

@@ -1,8 +1,8 @@
 //! Every material this maker can weigh: the catalogue, their own, and their other formulas.
 
+use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex};
-use stillroom_core::sorted::SortedMap;
 use stillroom_core::{
     Class, Constituent, ConstituentId, Formula, FormulaId, Makeup, Material, MaterialId, MaterialSource, Part,
     PhaseKind,
@@ -16,11 +16,11 @@ const MOST_HITS: usize = 60;
 /// Every material at hand.
 pub(crate) struct Materials {
     catalogue: &'static Catalogue,
-    own: SortedMap<u64, Rc<OwnMaterial>>,
-    formulas: SortedMap<u64, Material>,
-    holdings: SortedMap<MaterialId, Rc<Holding>>,
+    own: LiteMap<u64, Rc<OwnMaterial>>,
+    formulas: LiteMap<u64, Material>,
+    holdings: LiteMap<MaterialId, Rc<Holding>>,
     /// Materials of the catalogue with a density that the maker measured.
-    measured: SortedMap<MaterialId, Material>,
+    measured: LiteMap<MaterialId, Material>,
     /// Built at the first search after a change.
     index: Option<MaterialIndex>,
 }
@@ -46,10 +46,10 @@ impl Materials {
     pub(crate) fn new() -> Self {
         Self {
             catalogue: Catalogue::get(),
-            own: SortedMap::new(),
-            formulas: SortedMap::new(),
-            holdings: SortedMap::new(),
-            measured: SortedMap::new(),
+            own: LiteMap::new(),
+            formulas: LiteMap::new(),
+            holdings: LiteMap::new(),
+            measured: LiteMap::new(),
             index: None,
         }
     }

@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use stillroom_catalogue::{MaterialCard, Value};
 use stillroom_core::balance::{Balance, balance};
 use stillroom_core::number::{align, with_unit, write_between, write_fixed};
-use stillroom_core::sorted;
+
 use stillroom_core::{Amount, LineId, Makeup, Material, MaterialId, MaterialSource, Part, WrittenIn};
 
 /// Decimals of a part or constituent.
@@ -33,7 +33,7 @@ impl Session {
     pub(crate) fn present_own_materials(&self) -> Vec<MaterialHit> {
         let mut own: Vec<MaterialHit> =
             self.materials.own().map(|(number, _)| self.present_hit(MaterialId::Own(number))).collect();
-        sorted::sort(&mut own, &|a, b| a.name.to_lowercase().cmp(&b.name.to_lowercase()));
+        own.sort_by_key(|hit| hit.name.to_lowercase());
         own
     }
 

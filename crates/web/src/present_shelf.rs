@@ -3,17 +3,18 @@
 use crate::sentences;
 use crate::session::Session;
 use crate::view::{ShelfCard, ShelfView};
+use core::cmp::Reverse;
 use std::rc::Rc;
 use stillroom_core::MaterialId;
 use stillroom_core::balance::LineShare;
 use stillroom_core::composition::resolve_composition;
-use stillroom_core::sorted;
+
 use stillroom_exchange::record::FormulaRecord;
 
 impl Session {
     pub(crate) fn present_shelf(&mut self) -> ShelfView {
         let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
-        sorted::sort(&mut records, &|a, b| b.changed_at.cmp(&a.changed_at).then(a.id.cmp(&b.id)));
+        records.sort_unstable_by_key(|record| (Reverse(record.changed_at), record.id));
         let cards = records.iter().map(|record| self.card_of(record)).collect();
         ShelfView { cards, open: self.open.map(|id| id.to_string()) }
     }

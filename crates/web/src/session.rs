@@ -10,12 +10,12 @@ use crate::settings::{Settings, SettingsRecord};
 use crate::view::{
     Answer, ConflictView, HistoryView, KeepState, LastView, Notice, ShelfCard, StatusView, Update, if_changed,
 };
+use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
-use stillroom_core::sorted::SortedMap;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::HoldingRecord;
@@ -35,26 +35,26 @@ pub struct Session {
     browser_mark: DecimalMark,
     pub(crate) settings: Rc<Settings>,
     pub(crate) bench: Bench,
-    pub(crate) shelf: SortedMap<FormulaId, Rc<FormulaRecord>>,
+    pub(crate) shelf: LiteMap<FormulaId, Rc<FormulaRecord>>,
     pub(crate) open: Option<FormulaId>,
     pub(crate) open_material: Option<MaterialId>,
-    pub(crate) extracts: SortedMap<ExtractId, Rc<ExtractRecord>>,
+    pub(crate) extracts: LiteMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
     #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
-    formula_uses: SortedMap<u64, usize>,
+    formula_uses: LiteMap<u64, usize>,
     history: History,
     pub(crate) looking_at_shelf: bool,
     /// Cards worked out, with the record they were worked out from.
-    pub(crate) cards: SortedMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
-    unkept: SortedMap<String, ()>,
+    pub(crate) cards: LiteMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
+    unkept: LiteMap<String, ()>,
     /// Revision of each record as this page last read or wrote it.
-    revisions: SortedMap<String, u64>,
-    conflicts: SortedMap<String, String>,
-    pub(crate) unreadable: SortedMap<String, RecordError>,
+    revisions: LiteMap<String, u64>,
+    conflicts: LiteMap<String, String>,
+    pub(crate) unreadable: LiteMap<String, RecordError>,
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
@@ -73,23 +73,23 @@ impl Session {
             browser_mark,
             settings: Rc::default(),
             bench: Bench::default(),
-            shelf: SortedMap::new(),
+            shelf: LiteMap::new(),
             open: None,
             open_material: None,
-            extracts: SortedMap::new(),
+            extracts: LiteMap::new(),
             open_extract: None,
             #[cfg(feature = "whole")]
             looking_at_extracts: false,
             materials: Materials::new(),
             makeups: Makeups::default(),
-            formula_uses: SortedMap::new(),
+            formula_uses: LiteMap::new(),
             history: History::default(),
             looking_at_shelf: true,
-            cards: SortedMap::new(),
-            unkept: SortedMap::new(),
-            revisions: SortedMap::new(),
-            conflicts: SortedMap::new(),
-            unreadable: SortedMap::new(),
+            cards: LiteMap::new(),
+            unkept: LiteMap::new(),
+            revisions: LiteMap::new(),
+            conflicts: LiteMap::new(),
+            unreadable: LiteMap::new(),
             keep_state: KeepState::Kept,
             kept_at: None,
             notices: Vec::new(),
@@ -229,7 +229,7 @@ impl Session {
             | Command::SetExtract { .. }
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
-            | Command::TakeExtractOffer { .. } => self.act_on_extract(command),
+            | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
@@ -240,6 +240,18 @@ impl Session {
             | Command::RestoreExample {} => self.act_on_shelf(command),
             other => self.act_on_formula(other),
         }
+    }
+
+    /// Extracts are a room beyond the main job: without the whole seam, nothing of them is worked out.
+    fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
+        #[cfg(feature = "whole")]
+        let answer = self.act_on_extract(command);
+        #[cfg(not(feature = "whole"))]
+        let answer = {
+            drop(command);
+            Answer::default()
+        };
+        answer
     }
 
     // ---- changing records -------------------------------------------------------------------------------------
@@ -414,7 +426,7 @@ impl Session {
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {
         for material in materials {
             if let MaterialId::Formula(number) = material {
-                let uses = self.formula_uses.get_or_insert(number, 0);
+                let uses = self.formula_uses.entry(number).or_insert(0);
                 *uses = if up { *uses + 1 } else { uses.saturating_sub(1) };
             }
         }

@@ -77,7 +77,7 @@ impl Kept for SettingsRecord {
         let settings = value.need("settings")?;
         let scales = match settings.field("scales")? {
             Some(scales) => {
-                let each = scales.list()?.iter().map(read_scale).collect::<Result<_, _>>()?;
+                let each = scales.list()?.map(|scale| read_scale(&scale)).collect::<Result<_, _>>()?;
                 Scales::new(each).or_else(|_| scales.damaged())?
             }
             None => Scales::default(),

@@ -15,8 +15,9 @@ const text = words.materials;
 /**
  * @param {Session} session
  * @param {{ ask: ReturnType<typeof import('../parts/picker.js').createPicker> }} page
+ * @param {HTMLElement} place
  */
-export function createMaterials(session, page) {
+export function createMaterials(session, page, place) {
   const searchId = freshId();
   /** @param {{ id: string }} hit */
   const openHit = (hit) => {
@@ -71,10 +72,8 @@ export function createMaterials(session, page) {
     createSources(session),
   );
   const none = make('p', { class: 'sheet quiet nothing-open' }, text.none);
-  const root = make(
-    'section',
-    { class: 'room', 'data-room': 'materials', 'aria-labelledby': 'materials-title' },
-    make('h2', { id: 'materials-title' }, text.title),
+  place.append(
+    make('h2', {}, text.title),
     make('div', { class: 'materials' }, none, card.root, list),
   );
 
@@ -103,7 +102,6 @@ export function createMaterials(session, page) {
   });
 
   return {
-    root,
     enter() {
       everShown = true;
       find();

@@ -4,7 +4,7 @@
 
 import { arrange, button, draw, freshId, make, setText, show } from '../element.js';
 import { Field, chooser, segments } from '../field.js';
-import { extractWords as text } from '../words-extract.js';
+import { extractWords as text } from './words-extract.js';
 
 /** @typedef {import('../session.js').Session} Session */
 /** @typedef {import('../seam/stillroom.js').ExtractView} ExtractView */
@@ -15,10 +15,10 @@ import { extractWords as text } from '../words-extract.js';
 
 /**
  * @param {Session} session
- * @param {HTMLElement} root the room, empty but for what says that it is being opened
  * @param {{ ask: ReturnType<typeof import('../parts/picker.js').createPicker> }} page
+ * @param {HTMLElement} place
  */
-export function createExtracts(session, root, page) {
+export function createExtracts(session, page, place) {
   const form = createForm(session);
   const plan = createPlan(form);
   const expected = createExpected();
@@ -40,8 +40,8 @@ export function createExtracts(session, root, page) {
     name.input?.focus();
     name.input?.select();
   };
-  root.setAttribute('aria-labelledby', 'extracts-title');
-  const children = [
+  document.head.append(make('link', { rel: 'stylesheet', href: new URL('./extract.css', import.meta.url).href }));
+  place.append(
     make('h2', { id: 'extracts-title' }, text.title),
     make('p', { class: 'quiet' }, text.intro),
     make(
@@ -55,13 +55,11 @@ export function createExtracts(session, root, page) {
     cards,
     opened,
     button(text.example, () => session.send({ do: 'restore-extract-example' }), { class: 'plain' }),
-  ];
+  );
 
   session.listen(({ extracts, extract, settings }) => {
     if (settings) form.showUnits(settings.massSymbol, settings.volumeSymbol);
     if (extracts) {
-      // Without the whole seam, which needs a network once, nothing comes and the room goes on saying that it opens.
-      if (!opened.isConnected) root.replaceChildren(...children);
       plan.showPlants(extracts.plants);
       show(empty, extracts.cards.length === 0);
       cards.replaceChildren(
@@ -101,7 +99,7 @@ export function createExtracts(session, root, page) {
       stock.show(extract);
     }
   });
-  return root;
+  return {};
 }
 
 /**
@@ -197,7 +195,6 @@ const MASS = { unit: 'mass' };
 function createPlan(form) {
   const plant = form.choice('plant', text.plant, { '': text.ownPlant });
   const plantName = form.field('plant-name', text.plantName, { keyboard: 'text', most: 80 });
-  plant.root.classList.add('wide');
   const waterFrom = form.choice('water-from', text.waterFrom, text.waterFroms);
   const percent = form.field('plant-water', text.plantWater);
   const fresh = form.field('sample-fresh', text.sampleFresh, MASS);
@@ -313,7 +310,7 @@ function createExpected() {
 
 /** @param {Form} form */
 function createKeeping(form) {
-  const picture = draw('svg', { viewBox: '0 0 320 550', class: 'keep-scale', role: 'img' });
+  const picture = draw('svg', { viewBox: '0 0 360 470', class: 'keep-scale', role: 'img' });
   const verdict = make('p', { class: 'verdict' });
   const useBy = make('p', { class: 'use-by' });
   const remarks = make('ul', { class: 'remarks' });
@@ -349,10 +346,10 @@ function createKeeping(form) {
       // Places come ready from the session as percent of this inner drawing's height.
       picture.replaceChildren(
         draw('text', { x: 84, y: 14, class: 'end' }, new Text(text.pure)),
-        draw('text', { x: 84, y: 546, class: 'end' }, new Text(text.water)),
+        draw('text', { x: 84, y: 466, class: 'end' }, new Text(text.water)),
         draw(
           'svg',
-          { x: 0, y: 24, width: 320, height: 500, overflow: 'visible' },
+          { x: 0, y: 24, width: 360, height: 420, overflow: 'visible' },
           draw('rect', { x: 74, y: 0, width: 20, height: '100%', rx: 3, class: 'stem' }),
           draw('rect', { x: 74, y: place(scale.top), width: 20, height: place(scale.height), class: 'band' }),
           ...scale.ticks.map((at) => draw('line', { x1: 86, x2: 94, y1: place(at), y2: place(at), class: 'tick' })),
@@ -360,7 +357,6 @@ function createKeeping(form) {
           ...scale.marks.flatMap((mark) => [
             draw('line', { x1: 74, x2: 112, y1: place(mark.at), y2: place(mark.at), class: mark.criterion ? 'mark criterion' : 'mark' }),
             draw('text', { x: 116, y: place(mark.at), dy: 4, class: mark.criterion ? 'criterion' : '' }, new Text(mark.label)),
-            ...(mark.criterion ? [draw('text', { x: 147, y: place(mark.at), dy: 19, class: 'criterion' }, new Text(text.criterion))] : []),
           ]),
           draw(
             'svg',
