@@ -10,7 +10,9 @@ use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
+use std::io::Write as _;
 use std::path::{Path, PathBuf};
+use std::process::Stdio;
 
 /// The crate behind the page.
 pub const SEAM_PACKAGE: &str = "stillroom-web";
@@ -83,6 +85,10 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     for path in files_below(&www)? {
         let content = std::fs::read(www.join(&path))?;
         sources.insert(path, content);
+    }
+    if release {
+        shrink_scripts(workspace, &mut sources)?;
+        shrink_scripts(workspace, &mut seam)?;
     }
     let (version, site) = assemble(&sources, &seam)?;
     replace_folder(&workspace.dist(), &site)?;
@@ -202,6 +208,35 @@ fn shrink_wasm(workspace: &Workspace, wasm: &[u8]) -> Result<Option<Vec<u8>>> {
         std::fs::rename(&unfinished, &after)?;
     }
     Ok(Some(std::fs::read(&after)?))
+}
+
+/// Shrinks every script of the page but the service worker, whose list of files is written in later. Where the Node
+/// package for it is not installed, scripts stay as they were written.
+fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
+    let scripts: BTreeMap<&str, &str> = files
+        .iter()
+        .filter(|(path, _)| ending(path) == "js" && *path != "sw.js")
+        .map(|(path, content)| Ok((path.as_str(), std::str::from_utf8(content)?)))
+        .collect::<Result<_>>()?;
+    let input = serde_json::to_vec(&scripts)?;
+    let Some(mut node) = toolchain::node_script(workspace, "shrink-scripts.mjs", "terser") else {
+        return Ok(());
+    };
+    let mut node = node
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .context("node could not be started to shrink the scripts")?;
+    let mut stdin = node.stdin.take().context("node takes no input")?;
+    // Written from a thread of its own, so that neither side waits for the other.
+    let writing = std::thread::spawn(move || stdin.write_all(&input));
+    let output = node.wait_with_output()?;
+    let written = writing.join().map_err(|_| anyhow::anyhow!("the scripts could not be handed to node"))?;
+    ensure!(output.status.success(), "shrink-scripts.mjs failed: {}", output.status);
+    written?;
+    let shrunk: BTreeMap<String, String> = serde_json::from_slice(&output.stdout)?;
+    files.extend(shrunk.into_iter().map(|(path, script)| (path, script.into_bytes())));
+    Ok(())
 }
 
 /// Whether a file of `www` keeps its name, since browsers come back to that address.

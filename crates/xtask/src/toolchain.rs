@@ -273,6 +273,17 @@ pub fn wasm_opt(workspace: &Workspace) -> Option<Command> {
     Some(command)
 }
 
+/// Node with a script of the Node side, if both Node and the package the script needs are there.
+pub fn node_script(workspace: &Workspace, script: &str, package: &str) -> Option<Command> {
+    let folder = workspace.node_side();
+    if !folder.join("node_modules").join(package).is_dir() {
+        return None;
+    }
+    let mut command = Command::new(node(workspace)?);
+    command.arg(script).current_dir(folder);
+    Some(command)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
