@@ -27,11 +27,16 @@ async function start() {
   createHistory(session);
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
-    session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
-    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
+    look(room);
     void later.get(room)?.();
   });
   const { go } = rooms;
+  /** What is worked out only while somebody looks at it. @param {string} room */
+  function look(room) {
+    session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
+    session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
+  }
+
   /** Rooms beyond the main job: script and whole seam are fetched when one is first entered. @type {Map<string, () => Promise<void>>} */
   const later = new Map();
   /**
@@ -47,6 +52,8 @@ async function start() {
         const [furnish] = await Promise.all([fetchRoom(), session.whole()]);
         place.replaceChildren();
         room ??= furnish(place);
+        // The whole seam has taken the place of the first, and nobody has told it yet where the person is.
+        look(document.body.dataset.room ?? name);
         session.showEverything();
       }
       room.enter?.();

@@ -5,7 +5,7 @@
 
 use crate::compress;
 use crate::site::{Built, WHOLE_SEAM};
-use crate::workspace::{Workspace, ending, files_below};
+use crate::workspace::{Workspace, ending, files_below, run};
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -51,6 +51,9 @@ pub struct SizeReport {
     kinds: Vec<(String, usize, usize)>,
     #[serde(skip)]
     wasm_before_shrinking: BTreeMap<String, usize>,
+    /// What the packed catalogue costs inside each form of the seam: name, bytes, bytes with brotli on its own.
+    #[serde(skip)]
+    catalogue: Vec<(&'static str, usize, usize)>,
 }
 
 /// Measures `dist/`.
@@ -65,11 +68,29 @@ pub fn measure(workspace: &Workspace, built: &Built) -> Result<SizeReport> {
         let later = is_later(&path);
         files.push(FileSize { path, raw: content.len(), brotli, later });
     }
-    Ok(compare(files, &budget, built.wasm_before_shrinking.clone()))
+    let mut report = compare(files, &budget, built.wasm_before_shrinking.clone());
+    report.catalogue = measure_catalogue(workspace)?;
+    Ok(report)
 }
 
 /// Modules the page imports when a room is first entered.
 const OF_LATER_ROOMS: [&str; 2] = ["rooms/extract.js", "words-extract.js"];
+
+/// Packs the catalogue as the build does and measures it on its own: its share of a seam.
+fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, usize)>> {
+    let folder = workspace.target.join("xtask/catalogue");
+    std::fs::create_dir_all(&folder)?;
+    let mut data = workspace.cargo();
+    data.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "pack"]).arg(&folder);
+    run(&mut data)?;
+    [("main-job.postcard", "catalogue in the first load"), ("cards.postcard", "catalogue with every card")]
+        .into_iter()
+        .map(|(file, name)| {
+            let bytes = std::fs::read(folder.join(file))?;
+            Ok((name, bytes.len(), compress::brotli(&bytes, 11)?.len()))
+        })
+        .collect()
+}
 
 /// Whether the page does its main job before it has this file.
 fn is_later(path: &str) -> bool {
@@ -104,6 +125,7 @@ fn compare(files: Vec<FileSize>, budget: &Budget, wasm_before_shrinking: BTreeMa
         aim: budget.aim,
         kinds,
         wasm_before_shrinking,
+        catalogue: Vec::new(),
     }
 }
 
@@ -139,6 +161,9 @@ impl SizeReport {
         };
         let _ = writeln!(table, "{:<width$} {:>9} of {:>9}{mark}", "first load", self.total_brotli, self.budget);
         let _ = writeln!(table, "{:<width$} {:>9}", "later, in the background", self.later_brotli);
+        for (name, raw, brotli) in &self.catalogue {
+            let _ = writeln!(table, "{name:<width$} {brotli:>9}, {raw} before brotli");
+        }
         table
     }
 }

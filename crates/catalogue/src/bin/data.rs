@@ -2,7 +2,8 @@
 //!
 //! `data check` prints every problem, a line each, and ends with 1 if there is one. `data report` prints what the
 //! catalogue knows, by file and basis; `--json` prints the sums alone. `--folder PATH` reads other files than those
-//! the catalogue is built from.
+//! the catalogue is built from. `data pack FOLDER` writes the packed catalogue as a page carries it, for its size to be
+//! measured.
 #![forbid(unsafe_code)]
 
 use std::fmt::Display;
@@ -14,13 +15,14 @@ use stillroom_catalogue::tables::{self, Report};
 
 fn main() -> ExitCode {
     let mut folder = PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/data"));
-    let (mut command, mut json) = (None, false);
+    let (mut command, mut operand, mut json) = (None, None, false);
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
         match argument.as_str() {
             "--json" => json = true,
             "--folder" => folder = arguments.next().map_or(folder, PathBuf::from),
-            _ => command = Some(argument),
+            _ if command.is_none() => command = Some(argument),
+            _ => operand = Some(argument),
         }
     }
     let (tables, problems) = tables::read(&folder);
@@ -29,11 +31,26 @@ fn main() -> ExitCode {
         Some("check") => (problems.iter().map(|problem| problem.to_string() + "\n").collect(), 1),
         Some("report") if json => (as_json(&tables::report(&tables)), 0),
         Some("report") => (as_table(&tables::report(&tables)), 0),
-        _ => ("data check | data report [--json]   [--folder PATH]\n".to_owned(), 2),
+        Some("pack") => pack(&tables, operand.as_deref()),
+        _ => ("data check | data report [--json] | data pack FOLDER   [--folder PATH]\n".to_owned(), 2),
     };
     // A reader that has gone away is no failure.
     let _ = std::io::stdout().write_all(text.as_bytes());
     ExitCode::from(code)
+}
+
+/// Writes the packed catalogue in both extents.
+fn pack(tables: &tables::Tables, folder: Option<&str>) -> (String, u8) {
+    let Some(folder) = folder else { return ("data pack needs a folder\n".to_owned(), 2) };
+    for (name, extent) in [("main-job", tables::Extent::MainJob), ("cards", tables::Extent::Cards)] {
+        let packed = tables::pack_bytes(tables, extent).map_err(|problem| problem.to_string());
+        let place = PathBuf::from(folder).join(format!("{name}.postcard"));
+        let written = packed.and_then(|bytes| std::fs::write(place, bytes).map_err(|error| error.to_string()));
+        if let Err(error) = written {
+            return (format!("{error}\n"), 1);
+        }
+    }
+    (String::new(), 0)
 }
 
 fn as_json(report: &Report) -> String {
