@@ -35,26 +35,13 @@ impl Session {
     pub(crate) fn present_jar(&mut self, evaluation: Evaluation, update: &mut Update) {
         let composition = &evaluation.composition;
         let mark = self.mark();
-        let layers = self.present_layers(composition);
-        let jar = JarView {
-            description: sentences::jar_description(&layers),
-            layers,
-            order: composition.entries.iter().map(|entry| key_of(entry.constituent)).collect(),
-            unresolved: composition
-                .unresolved
-                .iter()
-                .map(|(_, error)| sentences::composition_error(error, &|id| self.materials.name(id)))
-                .collect(),
-            density: sentences::density(evaluation.density.as_ref(), mark),
-        };
-        update.jar = if_changed(&mut self.last.jar, jar);
-        let decimals = composition
-            .entries
-            .iter()
-            .map(|entry| decimals_of(entry.percent.value()))
-            .max()
-            .unwrap_or(0)
-            .clamp(DECIMALS.0, DECIMALS.1);
+        let mut decimals = DECIMALS.0;
+        for entry in &composition.entries {
+            decimals = decimals_of(entry.percent.value()).clamp(decimals, DECIMALS.1);
+            if decimals == DECIMALS.1 {
+                break;
+            }
+        }
         let written_with =
             (decimals, evaluation.lines.iter().map(|(share, material)| (share.line, *material)).collect());
         if self.last.constituents_written_with != written_with {
@@ -80,6 +67,19 @@ impl Session {
             };
             constituents.push(view);
         }
+        let layers = self.present_layers(composition);
+        let jar = JarView {
+            description: sentences::jar_description(&layers),
+            layers,
+            order: constituents.iter().map(|view| Rc::clone(&view.key)).collect(),
+            unresolved: composition
+                .unresolved
+                .iter()
+                .map(|(_, error)| sentences::composition_error(error, &|id| self.materials.name(id)))
+                .collect(),
+            density: sentences::density(evaluation.density.as_ref(), mark),
+        };
+        update.jar = if_changed(&mut self.last.jar, jar);
         self.last.constituents = constituents;
         self.last.entries = evaluation.composition.entries;
     }
@@ -136,7 +136,7 @@ impl Session {
         };
         let trail_before = before.into_iter().flat_map(|(entry, view)| entry.trail.iter().zip(&view.trail));
         ConstituentView {
-            key: key_of(entry.constituent),
+            key: before.map_or_else(|| key_of(entry.constituent).into(), |(_, view)| Rc::clone(&view.key)),
             inci: sentences::inci_or_unnamed(self.materials.inci(entry.constituent)).to_owned(),
             layer: self.layer_of(entry.constituent),
             percent: number(entry.percent.value()),
@@ -203,10 +203,10 @@ mod tests {
         }
     }
 
-    type Shown = BTreeMap<String, Rc<ConstituentView>>;
+    type Shown = BTreeMap<Rc<str>, Rc<ConstituentView>>;
 
     fn take(shown: &mut Shown, update: &Update) {
-        shown.extend(update.constituents.iter().map(|view| (view.key.clone(), Rc::clone(view))));
+        shown.extend(update.constituents.iter().map(|view| (Rc::clone(&view.key), Rc::clone(view))));
     }
 
     /// What a page has put together from changes is what a page that asks for everything is told.

@@ -311,7 +311,8 @@ pub struct JarView {
     /// The jar in a sentence, for those who do not see it.
     pub description: String,
     /// Constituents by key, most first.
-    pub order: Vec<String>,
+    #[tsify(type = "string[]")]
+    pub order: Vec<Rc<str>>,
     /// Lines that could not be seen through.
     pub unresolved: Vec<String>,
     /// How dense the product is, as far as known.
@@ -340,7 +341,8 @@ pub struct LayerView {
 #[serde(rename_all = "camelCase")]
 pub struct ConstituentView {
     /// Names it.
-    pub key: String,
+    #[tsify(type = "string")]
+    pub key: Rc<str>,
     /// Its INCI name.
     pub inci: String,
     /// The layer it is drawn in.
