@@ -11,7 +11,6 @@ use crate::quantity::{Density, Percent};
 use core::cmp::Reverse;
 use litemap::LiteMap;
 use rust_decimal::Decimal;
-use std::collections::HashMap;
 use std::rc::Rc;
 
 /// Decimals a contribution keeps: with up to three whole digits it fits a [`Decimal`], so sums stay exact.
@@ -137,7 +136,7 @@ impl Inside {
 /// again. Forget a material's answer with [`Makeups::clear`] when any composite changes.
 #[derive(Debug, Default)]
 pub struct Makeups {
-    known: HashMap<MaterialId, Result<Rc<Inside>, CompositionError>>,
+    known: LiteMap<MaterialId, Result<Rc<Inside>, CompositionError>>,
 }
 
 impl Makeups {
@@ -317,7 +316,8 @@ pub fn resolve_composition(
     makeups: &mut Makeups,
 ) -> Composition {
     let mut composition = Composition { entries: Vec::new(), total: Percent::ZERO, unresolved: Vec::new() };
-    let mut positions: HashMap<ConstituentId, usize> = HashMap::with_capacity(64);
+    let mut positions: LiteMap<ConstituentId, usize> = LiteMap::new();
+    let mut sums: Vec<Decimal> = Vec::new();
     let mut total = Decimal::ZERO;
     for (share, material) in lines {
         let inside = match makeups.see_through(*material, source) {
@@ -331,19 +331,23 @@ pub fn resolve_composition(
         for (constituent, percent) in contributions(share.percent, &inside.constituents) {
             let position = *positions.entry(constituent).or_insert_with(|| {
                 composition.entries.push(Entry { constituent, percent: Percent::ZERO, trail: Vec::new() });
-                composition.entries.len() - 1
+                sums.push(Decimal::ZERO);
+                sums.len() - 1
             });
-            let entry = &mut composition.entries[position];
+            sums[position] += percent;
             // Contributions are never negative and their sum is the total, which is a percent already.
             let Ok(percent) = Percent::new(percent) else { continue };
-            entry.percent = entry.percent.checked_add(percent).unwrap_or(entry.percent);
-            match entry.trail.last_mut() {
+            let trail = &mut composition.entries[position].trail;
+            match trail.last_mut() {
                 Some(last) if last.line == share.line => {
                     last.percent = last.percent.checked_add(percent).unwrap_or(last.percent);
                 }
-                _ => entry.trail.push(Contribution { line: share.line, percent }),
+                _ => trail.push(Contribution { line: share.line, percent }),
             }
         }
+    }
+    for (entry, sum) in composition.entries.iter_mut().zip(sums) {
+        entry.percent = Percent::new(sum).unwrap_or(Percent::ZERO);
     }
     composition.total = Percent::new(total).unwrap_or(Percent::ZERO);
     composition.entries.sort_unstable_by(|a, b| b.percent.cmp(&a.percent).then(a.constituent.cmp(&b.constituent)));
@@ -390,6 +394,7 @@ mod tests {
     use crate::material::{Class, Constituent, Material, Part};
     use proptest::prelude::*;
     use rust_decimal::dec;
+    use std::collections::HashMap;
 
     /// A handful of materials.
     #[derive(Debug, Default)]

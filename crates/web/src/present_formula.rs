@@ -2,8 +2,9 @@
 
 use crate::sentences;
 use crate::session::Session;
-use crate::view::{FormulaView, LineView, PhaseView, ProblemView, Update, changed_entries, if_changed};
+use crate::view::{FormulaView, LineInput, LineView, PhaseView, ProblemView, Update, if_changed};
 use rust_decimal::Decimal;
+use std::rc::Rc;
 use stillroom_core::balance::LineShare;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{align, decimals_of, write_between, write_fixed};
@@ -26,6 +27,7 @@ impl Session {
         let Some((record, evaluation)) = self.evaluate_open() else {
             update.formula = if_changed(&mut self.last.formula, FormulaView::default());
             self.last.lines.clear();
+            self.last.line_inputs.clear();
             return;
         };
         let formula = &record.formula;
@@ -33,14 +35,14 @@ impl Session {
         if self.last.formula.as_ref().and_then(|last| last.id.as_ref()) != Some(&id) {
             // Line numbers mean something within their formula only.
             self.last.lines.clear();
+            self.last.line_inputs.clear();
         }
         let head = self.present_head(id, formula, &evaluation);
         update.formula = if_changed(&mut self.last.formula, head);
-        let lines = self.present_lines(formula, &evaluation);
-        update.lines = changed_entries(&mut self.last.lines, lines, |a, b| a.id == b.id);
-        self.present_jar(&evaluation, update);
+        self.present_lines(formula, &evaluation, update);
         let batch = self.present_batch(formula, &evaluation);
         update.batch = if_changed(&mut self.last.batch, batch);
+        self.present_jar(evaluation, update);
     }
 
     fn present_head(&self, id: String, formula: &Formula, evaluation: &Evaluation) -> FormulaView {
@@ -136,50 +138,76 @@ impl Session {
         }
     }
 
-    fn present_lines(&mut self, formula: &Formula, evaluation: &Evaluation) -> Vec<LineView> {
-        let mark = self.mark();
+    /// The lines. One that is written from what it was is what it was; most are, and writing takes longer than comparing.
+    fn present_lines(&mut self, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
         let decimals = percent_decimals(&evaluation.balance.shares);
         let sheet = evaluation.sheet.as_ref();
         let most_mass_decimals =
             sheet.and_then(|sheet| sheet.lines.iter().map(|line| self.mass_decimals(line.scale)).max()).unwrap_or(0);
-        let main_scale = self.settings.scales.as_slice().len() - 1;
-        formula
-            .lines()
-            .zip(&evaluation.balance.shares)
-            .enumerate()
-            .map(|(at, (line, share))| {
-                let weighed = sheet.and_then(|sheet| sheet.lines.get(at));
-                let error = weighed.map(|line| line.relative_error.value());
-                let large = error.is_some_and(|error| error.abs() > self.settings.tolerance.value());
-                let unresolved = evaluation.composition.unresolved.iter().find(|(each, _)| *each == line.id);
-                LineView {
-                    id: line.id.0,
-                    material: line.material.to_string(),
-                    name: self.materials.name(line.material),
-                    brings: self.brings(line.material, share.percent),
-                    amount: self.amount_text(line.amount, share.percent, decimals),
-                    quantum_satis: share.quantum_satis,
-                    percent: align(write_fixed(share.percent.value(), decimals, mark), decimals, decimals),
-                    mass: weighed.map_or_else(String::new, |line| {
-                        let decimals = self.mass_decimals(line.scale);
-                        let mass = self.settings.mass_unit.from_grams(line.target);
-                        align(write_fixed(mass, decimals, mark), decimals, most_mass_decimals)
-                    }),
-                    scale: weighed
-                        .filter(|line| line.scale != main_scale)
-                        .and_then(|line| self.settings.scales.as_slice().get(line.scale))
-                        .map_or_else(String::new, |scale| scale.name.clone()),
-                    error: error
-                        .filter(|error| !error.is_zero())
-                        .map_or_else(String::new, |error| sentences::relative_error(error, mark)),
-                    error_large: large,
-                    note: line.note.clone(),
-                    problem: unresolved.map_or_else(String::new, |(_, error)| {
-                        sentences::composition_error(error, &|id| self.materials.name(id))
-                    }),
+        let written_with = (decimals, most_mass_decimals);
+        if self.last.lines_written_with != written_with {
+            self.last.line_inputs.clear();
+            self.last.lines_written_with = written_with;
+        }
+        let count = evaluation.balance.shares.len();
+        let (mut lines, mut inputs) = (Vec::with_capacity(count), Vec::with_capacity(count));
+        for (at, (line, share)) in formula.lines().zip(&evaluation.balance.shares).enumerate() {
+            let weighed = sheet.and_then(|sheet| sheet.lines.get(at)).copied();
+            let input = LineInput { line: line.clone(), share: *share, weighed };
+            let before = self.last.position_of_line(at, &input).and_then(|at| self.last.lines.get(at));
+            let view = if let Some(before) = before {
+                Rc::clone(before)
+            } else {
+                let view = Rc::new(self.present_line(&input, evaluation, written_with));
+                if !self.last.lines.contains(&view) {
+                    update.lines.push(Rc::clone(&view));
                 }
-            })
-            .collect()
+                view
+            };
+            lines.push(view);
+            inputs.push(input);
+        }
+        self.last.lines = lines;
+        self.last.line_inputs = inputs;
+    }
+
+    fn present_line(
+        &mut self,
+        input: &LineInput,
+        evaluation: &Evaluation,
+        (decimals, most_mass_decimals): (u32, u32),
+    ) -> LineView {
+        let LineInput { line, share, weighed } = input;
+        let mark = self.mark();
+        let main_scale = self.settings.scales.as_slice().len() - 1;
+        let error = weighed.map(|line| line.relative_error.value());
+        let unresolved = evaluation.composition.unresolved.iter().find(|(each, _)| *each == line.id);
+        LineView {
+            id: line.id.0,
+            material: line.material.to_string(),
+            name: self.materials.name(line.material),
+            brings: self.brings(line.material, share.percent),
+            amount: self.amount_text(line.amount, share.percent, decimals),
+            quantum_satis: share.quantum_satis,
+            percent: align(write_fixed(share.percent.value(), decimals, mark), decimals, decimals),
+            mass: weighed.map_or_else(String::new, |line| {
+                let decimals = self.mass_decimals(line.scale);
+                let mass = self.settings.mass_unit.from_grams(line.target);
+                align(write_fixed(mass, decimals, mark), decimals, most_mass_decimals)
+            }),
+            scale: weighed
+                .filter(|line| line.scale != main_scale)
+                .and_then(|line| self.settings.scales.as_slice().get(line.scale))
+                .map_or_else(String::new, |scale| scale.name.clone()),
+            error: error
+                .filter(|error| !error.is_zero())
+                .map_or_else(String::new, |error| sentences::relative_error(error, mark)),
+            error_large: error.is_some_and(|error| error.abs() > self.settings.tolerance.value()),
+            note: line.note.clone(),
+            problem: unresolved.map_or_else(String::new, |(_, error)| {
+                sentences::composition_error(error, &|id| self.materials.name(id))
+            }),
+        }
     }
 
     fn amount_text(&self, amount: Amount, share: Percent, decimals: u32) -> String {

@@ -32,29 +32,16 @@ const LOWEST_LAYER: f64 = 0.022;
 const DECIMALS: (u32, u32) = (2, 4);
 
 impl Session {
-    pub(crate) fn present_jar(&mut self, evaluation: &Evaluation, update: &mut Update) {
+    pub(crate) fn present_jar(&mut self, evaluation: Evaluation, update: &mut Update) {
         let composition = &evaluation.composition;
         let mark = self.mark();
-        let layers = self.present_layers(composition);
-        let jar = JarView {
-            description: sentences::jar_description(&layers),
-            layers,
-            order: composition.entries.iter().map(|entry| key_of(entry.constituent)).collect(),
-            unresolved: composition
-                .unresolved
-                .iter()
-                .map(|(_, error)| sentences::composition_error(error, &|id| self.materials.name(id)))
-                .collect(),
-            density: sentences::density(evaluation.density.as_ref(), mark),
-        };
-        update.jar = if_changed(&mut self.last.jar, jar);
-        let decimals = composition
-            .entries
-            .iter()
-            .map(|entry| decimals_of(entry.percent.value()))
-            .max()
-            .unwrap_or(0)
-            .clamp(DECIMALS.0, DECIMALS.1);
+        let mut decimals = DECIMALS.0;
+        for entry in &composition.entries {
+            decimals = decimals_of(entry.percent.value()).clamp(decimals, DECIMALS.1);
+            if decimals == DECIMALS.1 {
+                break;
+            }
+        }
         let written_with =
             (decimals, evaluation.lines.iter().map(|(share, material)| (share.line, *material)).collect());
         if self.last.constituents_written_with != written_with {
@@ -64,20 +51,37 @@ impl Session {
         // An entry that is what it was is written as it was; most are, and writing takes longer than working out.
         let mut constituents = Vec::with_capacity(composition.entries.len());
         for (at, entry) in composition.entries.iter().enumerate() {
-            let before = self.last.position_of(at, entry.constituent).filter(|at| self.last.entries[*at] == *entry);
-            let view = if let Some(before) = before.and_then(|at| self.last.constituents.get(at)) {
-                Rc::clone(before)
-            } else {
-                let view = Rc::new(self.present_constituent(entry, evaluation, decimals));
-                if !self.last.constituents.contains(&view) {
-                    update.constituents.push(Rc::clone(&view));
+            let before = self
+                .last
+                .position_of(at, entry.constituent)
+                .and_then(|at| Some((self.last.entries.get(at)?, self.last.constituents.get(at)?)));
+            let view = match before {
+                Some((before, view)) if before == entry => Rc::clone(view),
+                before => {
+                    let view = Rc::new(self.present_constituent(entry, &evaluation, decimals, before));
+                    if !self.last.constituents.contains(&view) {
+                        update.constituents.push(Rc::clone(&view));
+                    }
+                    view
                 }
-                view
             };
             constituents.push(view);
         }
+        let layers = self.present_layers(composition);
+        let jar = JarView {
+            description: sentences::jar_description(&layers),
+            layers,
+            order: constituents.iter().map(|view| Rc::clone(&view.key)).collect(),
+            unresolved: composition
+                .unresolved
+                .iter()
+                .map(|(_, error)| sentences::composition_error(error, &|id| self.materials.name(id)))
+                .collect(),
+            density: sentences::density(evaluation.density.as_ref(), mark),
+        };
+        update.jar = if_changed(&mut self.last.jar, jar);
         self.last.constituents = constituents;
-        self.last.entries.clone_from(&composition.entries);
+        self.last.entries = evaluation.composition.entries;
     }
 
     /// The layers of a composition, top first, high enough to be seen.
@@ -116,25 +120,38 @@ impl Session {
             .collect()
     }
 
-    fn present_constituent(&self, entry: &Entry, evaluation: &Evaluation, decimals: u32) -> ConstituentView {
+    /// One constituent. What a line brings of it as it did `before` is written as it was.
+    fn present_constituent(
+        &self,
+        entry: &Entry,
+        evaluation: &Evaluation,
+        decimals: u32,
+        before: Option<(&Entry, &Rc<ConstituentView>)>,
+    ) -> ConstituentView {
         let mark = self.mark();
         let number = |value: Decimal| align(write_fixed(value, decimals, mark), decimals, decimals);
         let name = |line| {
             let material = evaluation.lines.iter().find(|(share, _)| share.line == line).map(|(_, material)| *material);
             material.map(|material| self.materials.name(material)).unwrap_or_default()
         };
+        let trail_before = before.into_iter().flat_map(|(entry, view)| entry.trail.iter().zip(&view.trail));
         ConstituentView {
-            key: key_of(entry.constituent),
+            key: before.map_or_else(|| key_of(entry.constituent).into(), |(_, view)| Rc::clone(&view.key)),
             inci: sentences::inci_or_unnamed(self.materials.inci(entry.constituent)).to_owned(),
             layer: self.layer_of(entry.constituent),
             percent: number(entry.percent.value()),
             trail: entry
                 .trail
                 .iter()
-                .map(|each| TrailView {
-                    line: each.line.0,
-                    name: name(each.line),
-                    percent: number(each.percent.value()),
+                .map(|each| {
+                    let unchanged = trail_before.clone().find(|(before, _)| *before == each);
+                    unchanged.map_or_else(
+                        || {
+                            let percent = number(each.percent.value());
+                            Rc::new(TrailView { line: each.line.0, name: name(each.line), percent })
+                        },
+                        |(_, view)| Rc::clone(view),
+                    )
                 })
                 .collect(),
         }
@@ -186,10 +203,10 @@ mod tests {
         }
     }
 
-    type Shown = BTreeMap<String, Rc<ConstituentView>>;
+    type Shown = BTreeMap<Rc<str>, Rc<ConstituentView>>;
 
     fn take(shown: &mut Shown, update: &Update) {
-        shown.extend(update.constituents.iter().map(|view| (view.key.clone(), Rc::clone(view))));
+        shown.extend(update.constituents.iter().map(|view| (Rc::clone(&view.key), Rc::clone(view))));
     }
 
     /// What a page has put together from changes is what a page that asks for everything is told.

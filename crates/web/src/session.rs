@@ -411,7 +411,7 @@ impl Session {
                 self.bench = settings.bench();
                 self.settings = settings;
                 self.cards.clear();
-                self.last.entries.clear();
+                self.last.forget_inputs();
             }
         }
     }
@@ -420,7 +420,7 @@ impl Session {
         self.makeups.clear();
         self.cards.clear();
         // Names may have changed.
-        self.last.entries.clear();
+        self.last.forget_inputs();
     }
 
     fn count_uses(&mut self, materials: impl Iterator<Item = MaterialId>, up: bool) {

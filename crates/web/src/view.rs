@@ -4,9 +4,11 @@
 use crate::view_extract::{ExtractView, ExtractsView};
 use serde::Serialize;
 use std::rc::Rc;
+use stillroom_core::balance::LineShare;
 use stillroom_core::composition::Entry;
 use stillroom_core::scaling::BatchWay;
-use stillroom_core::{Class, ConstituentId, Layer, LineId, MaterialId, PhaseKind, Purpose, WrittenIn};
+use stillroom_core::weigh_sheet::WeighedLine;
+use stillroom_core::{Class, ConstituentId, Layer, Line, LineId, MaterialId, PhaseKind, Purpose, WrittenIn};
 use tsify::Tsify;
 
 /// The parts of the view that changed. A part that is absent stands as it was.
@@ -319,7 +321,8 @@ pub struct JarView {
     /// The jar in a sentence, for those who do not see it.
     pub description: String,
     /// Constituents by key, most first.
-    pub order: Vec<String>,
+    #[tsify(type = "string[]")]
+    pub order: Vec<Rc<str>>,
     /// Lines that could not be seen through.
     pub unresolved: Vec<String>,
     /// How dense the product is, as far as known.
@@ -348,7 +351,8 @@ pub struct LayerView {
 #[serde(rename_all = "camelCase")]
 pub struct ConstituentView {
     /// Names it.
-    pub key: String,
+    #[tsify(type = "string")]
+    pub key: Rc<str>,
     /// Its INCI name.
     pub inci: String,
     /// The layer it is drawn in.
@@ -357,7 +361,8 @@ pub struct ConstituentView {
     /// Its percent, aligned.
     pub percent: String,
     /// Which line brings how much.
-    pub trail: Vec<TrailView>,
+    #[tsify(type = "TrailView[]")]
+    pub trail: Vec<Rc<TrailView>>,
 }
 
 /// What one line brings.
@@ -597,6 +602,10 @@ pub struct LastView {
     pub(crate) shelf: Option<ShelfView>,
     pub(crate) formula: Option<FormulaView>,
     pub(crate) lines: Vec<Rc<LineView>>,
+    /// What each of `lines` was written from; empty where they have to be written anew.
+    pub(crate) line_inputs: Vec<LineInput>,
+    /// Decimals of percents and masses that `lines` were written with.
+    pub(crate) lines_written_with: (u32, u32),
     pub(crate) jar: Option<JarView>,
     pub(crate) constituents: Vec<Rc<ConstituentView>>,
     /// What each of `constituents` was written from; empty where they have to be written anew.
@@ -614,11 +623,31 @@ pub struct LastView {
     pub(crate) extract: Option<ExtractView>,
 }
 
+/// What a line is written from, names and settings apart.
+#[derive(Debug, Clone, PartialEq)]
+pub(crate) struct LineInput {
+    pub(crate) line: Line,
+    pub(crate) share: LineShare,
+    pub(crate) weighed: Option<WeighedLine>,
+}
+
 impl LastView {
     /// Where a constituent stood, looking first where it stands now.
     pub(crate) fn position_of(&self, at: usize, constituent: ConstituentId) -> Option<usize> {
         let is_it = |entry: &Entry| entry.constituent == constituent;
         if self.entries.get(at).is_some_and(is_it) { Some(at) } else { self.entries.iter().position(is_it) }
+    }
+
+    /// Where what a line is written from stood, looking first where it stands now.
+    pub(crate) fn position_of_line(&self, at: usize, input: &LineInput) -> Option<usize> {
+        let before = &self.line_inputs;
+        if before.get(at) == Some(input) { Some(at) } else { before.iter().position(|each| each == input) }
+    }
+
+    /// Has lines and constituents written anew: names, units or marks may have changed.
+    pub(crate) fn forget_inputs(&mut self) {
+        self.entries.clear();
+        self.line_inputs.clear();
     }
 }
 
@@ -629,31 +658,4 @@ pub(crate) fn if_changed<T: PartialEq + Clone>(last: &mut Option<T>, now: T) -> 
     }
     *last = Some(now.clone());
     Some(now)
-}
-
-/// Remembers a list; returns the entries that are new or differ. Entries are compared with the one that stood at the
-/// same place first, since an edit seldom changes the order.
-pub(crate) fn changed_entries<T: PartialEq>(
-    last: &mut Vec<Rc<T>>,
-    now: Vec<T>,
-    same: impl Fn(&T, &T) -> bool,
-) -> Vec<Rc<T>> {
-    let mut changed = Vec::new();
-    let mut kept = Vec::with_capacity(now.len());
-    for (at, entry) in now.into_iter().enumerate() {
-        let before = last
-            .get(at)
-            .filter(|before| same(before, &entry))
-            .or_else(|| last.iter().find(|before| same(before, &entry)));
-        match before {
-            Some(before) if **before == entry => kept.push(Rc::clone(before)),
-            _ => {
-                let entry = Rc::new(entry);
-                changed.push(Rc::clone(&entry));
-                kept.push(entry);
-            }
-        }
-    }
-    *last = kept;
-    changed
 }
