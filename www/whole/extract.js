@@ -99,7 +99,12 @@ export function createExtracts(session, page, place) {
       stock.show(extract);
     }
   });
-  return {};
+  return {
+    enter() {
+      // The seam that a first visit has knows no extracts: the whole one has to hear it again, unless one has left.
+      if (document.body.dataset.room === 'extracts') session.send({ do: 'look-at-extracts', looking: true });
+    },
+  };
 }
 
 /**
