@@ -1,0 +1,300 @@
+//! The records of a session: reading them from the store, keeping them there, and what happens when another page of the
+//! same browser changed one.
+
+use super::Session;
+use crate::history::Slot;
+use crate::keeping::StoreError;
+use crate::sentences;
+use crate::settings::SettingsRecord;
+use crate::view::{Answer, KeepState, Update, if_changed};
+use std::rc::Rc;
+use stillroom_core::{FormulaId, MaterialId};
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
+use stillroom_exchange::holding::HoldingRecord;
+use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord};
+
+pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
+pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
+const HOLDING_KEY: &str = "stillroom.holding.";
+const EXTRACT_KEY: &str = "stillroom.extract.";
+const SETTINGS_KEY: &str = "stillroom.settings";
+
+impl Session {
+    pub(super) fn read_everything(&mut self) {
+        let Ok(keys) = self.store.keys() else {
+            self.keep_state = KeepState::Blocked;
+            return;
+        };
+        for key in keys {
+            if key == SETTINGS_KEY
+                || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
+            {
+                self.read_record(&key);
+            }
+        }
+    }
+
+    /// Reads the record under a key into the session. One that cannot be read is reported and left alone.
+    fn read_record(&mut self, key: &str) {
+        if let Ok(Some(text)) = self.store.get(key) {
+            self.read_text(key, &text);
+        }
+    }
+
+    /// Reads the text of a record into the session.
+    fn read_text(&mut self, key: &str, text: &str) {
+        let slot = if key == SETTINGS_KEY {
+            self.decode::<SettingsRecord>(key, text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Settings(Rc::new(record.settings))
+            })
+        } else if key.starts_with(FORMULA_KEY) {
+            self.decode::<FormulaRecord>(key, text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Formula(record.id, Some(Rc::new(record)))
+            })
+        } else if key.starts_with(EXTRACT_KEY) {
+            self.decode::<ExtractRecord>(key, text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Extract(record.id, Some(Rc::new(record)))
+            })
+        } else if key.starts_with(HOLDING_KEY) {
+            self.decode::<HoldingRecord>(key, text).map(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                Slot::Holding(record.material, Some(Rc::new(record.holding)))
+            })
+        } else {
+            self.decode::<MaterialRecord>(key, text).and_then(|record| {
+                self.revisions.insert(key.to_owned(), record.revision);
+                match record.own.material.id {
+                    MaterialId::Own(number) => Some(Slot::Material(number, Some(Rc::new(record.own)))),
+                    MaterialId::Catalogue(_) | MaterialId::Formula(_) => None,
+                }
+            })
+        };
+        if let Some(slot) = slot {
+            self.place(slot);
+        }
+    }
+
+    fn decode<T: Kept>(&mut self, key: &str, text: &str) -> Option<T> {
+        match record::read(text) {
+            Ok(body) => {
+                self.unreadable.remove(key);
+                Some(body)
+            }
+            Err(error) => {
+                self.unreadable.insert(key.to_owned(), error);
+                None
+            }
+        }
+    }
+
+    /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
+    pub fn keep(&mut self) -> Update {
+        let keys: Vec<String> = self.unkept.keys().cloned().collect();
+        let mut failure = None;
+        for key in keys {
+            if self.conflicts.contains_key(&key) {
+                continue;
+            }
+            match self.keep_one(&key) {
+                Ok(true) => {
+                    self.unkept.remove(&key);
+                    self.kept_at = Some(self.around.now());
+                }
+                Ok(false) => {
+                    let name = self.name_of(&key);
+                    self.conflicts.insert(key, name);
+                }
+                Err(error) => failure = Some(error),
+            }
+        }
+        self.keep_state = match failure {
+            Some(StoreError::Full) => KeepState::Full,
+            Some(StoreError::Blocked) => KeepState::Blocked,
+            None if !self.conflicts.is_empty() => KeepState::Conflict,
+            // A store that cannot even be listed keeps nothing, whether or not there was something to keep.
+            None if self.keep_state == KeepState::Blocked && self.store.keys().is_err() => KeepState::Blocked,
+            None => KeepState::Kept,
+        };
+        let status = self.present_status();
+        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
+    }
+
+    /// Whether something is still to be kept.
+    #[must_use]
+    pub fn has_unkept(&self) -> bool {
+        !self.unkept.is_empty()
+    }
+
+    /// Keeps one record. `Ok(false)` if another page changed it since this one read it: then nothing is written.
+    fn keep_one(&mut self, key: &str) -> Result<bool, StoreError> {
+        let known = self.revisions.get(key).copied().unwrap_or(0);
+        let elsewhere = self.store.get(key)?.map(|text| record::read_revision(&text));
+        match elsewhere {
+            Some(Ok(revision)) if revision != known => return Ok(false),
+            // What cannot be read is not ours to overwrite.
+            Some(Err(_)) => return Ok(false),
+            Some(Ok(_)) | None => {}
+        }
+        let revision = known + 1;
+        let text = self.text_of(key, revision);
+        if let Some(text) = text {
+            self.store.set(key, &text)?;
+            self.revisions.insert(key.to_owned(), revision);
+        } else {
+            self.store.remove(key)?;
+            self.revisions.remove(key);
+        }
+        Ok(true)
+    }
+
+    /// A record as it is kept; nothing where it was deleted.
+    fn text_of(&self, key: &str, revision: u64) -> Option<String> {
+        if key == SETTINGS_KEY {
+            Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
+        } else if let Some(id) = formula_of(key) {
+            self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
+        } else if let Some(material) = holding_of(key) {
+            self.materials
+                .holding(material)
+                .map(|holding| record::write(&HoldingRecord { revision, material, holding: (**holding).clone() }))
+        } else if let Some(id) = extract_of(key) {
+            self.extracts.get(&id).map(|record| record::write(&ExtractRecord { revision, ..(**record).clone() }))
+        } else {
+            material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
+                record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
+            })
+        }
+    }
+
+    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted.
+    #[must_use]
+    pub fn hand_over(&self) -> Vec<String> {
+        let revision = |key: &str| self.revisions.get(key).copied().unwrap_or(0);
+        self.unkept.keys().flat_map(|key| [key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]).collect()
+    }
+
+    /// Takes records that another session of this page has not kept.
+    pub fn take_over(&mut self, records: Vec<String>) {
+        let mut records = records.into_iter();
+        while let (Some(key), Some(text)) = (records.next(), records.next()) {
+            if text.is_empty() {
+                self.take_out(&key);
+            } else {
+                self.read_text(&key, &text);
+            }
+            self.unkept.insert(key, ());
+        }
+    }
+
+    /// Takes the record under a key out of the session.
+    fn take_out(&mut self, key: &str) {
+        if let Some(id) = formula_of(key) {
+            self.place(Slot::Formula(id, None));
+        } else if let Some(number) = material_of(key) {
+            self.place(Slot::Material(number, None));
+        } else if let Some(material) = holding_of(key) {
+            self.place(Slot::Holding(material, None));
+        } else if let Some(id) = extract_of(key) {
+            self.place(Slot::Extract(id, None));
+        }
+    }
+
+    /// Another page wrote a record: take it, unless this page has changed it too.
+    pub(super) fn changed_elsewhere(&mut self, key: &str) -> Answer {
+        let ours = key == SETTINGS_KEY
+            || formula_of(key).is_some()
+            || material_of(key).is_some()
+            || holding_of(key).is_some()
+            || extract_of(key).is_some();
+        if ours && !self.unkept.contains_key(key) {
+            self.take_from_store(key);
+        }
+        Answer::default()
+    }
+
+    pub(super) fn take_theirs(&mut self, key: &str) -> Answer {
+        self.unkept.remove(key);
+        self.conflicts.remove(key);
+        self.take_from_store(key);
+        self.keep_state = KeepState::Keeping;
+        Answer::default()
+    }
+
+    fn take_from_store(&mut self, key: &str) {
+        match self.store.get(key) {
+            Ok(Some(_)) => self.read_record(key),
+            Ok(None) => {
+                self.revisions.remove(key);
+                self.take_out(key);
+            }
+            Err(_) => return,
+        }
+        // Undo would bring back records that are no longer what they were.
+        self.history.clear();
+        self.open = self.open.filter(|id| self.shelf.contains_key(id)).or_else(|| self.last_changed());
+    }
+
+    pub(super) fn keep_both(&mut self, key: &str) -> Answer {
+        if let Some(id) = formula_of(key)
+            && let Some(ours) = self.shelf.get(&id).map(Rc::clone)
+        {
+            let copy_id = self.fresh_formula_id();
+            let mut copy = FormulaRecord { id: copy_id, revision: 0, ..(*ours).clone() };
+            copy.formula.name = sentences::this_pages_version(&ours.formula.name);
+            let was_open = self.open == Some(id);
+            self.take_theirs(key);
+            self.put(Slot::Formula(copy_id, Some(Rc::new(copy))));
+            if was_open {
+                self.open = Some(copy_id);
+            }
+        } else {
+            // Of settings and materials there is no second place to keep: this page's version is written anew.
+            self.conflicts.remove(key);
+            let elsewhere = self.store.get(key).ok().flatten();
+            let revision = elsewhere.and_then(|text| record::read_revision(&text).ok());
+            self.revisions.insert(key.to_owned(), revision.unwrap_or(0));
+        }
+        Answer::default()
+    }
+
+    fn name_of(&self, key: &str) -> String {
+        if let Some(id) = formula_of(key) {
+            return self.shelf.get(&id).map(|record| record.formula.name.clone()).unwrap_or_default();
+        }
+        if let Some(id) = extract_of(key) {
+            return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
+        }
+        let material = material_of(key).map(MaterialId::Own).or_else(|| holding_of(key));
+        material.map(|material| self.materials.name(material)).unwrap_or_default()
+    }
+}
+
+/// Key a record is kept under.
+pub(super) fn key_of(slot: &Slot) -> String {
+    match slot {
+        Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
+        Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
+        Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
+        Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
+        Slot::Settings(_) => SETTINGS_KEY.to_owned(),
+    }
+}
+
+fn formula_of(key: &str) -> Option<FormulaId> {
+    FormulaId::try_from(key.strip_prefix(FORMULA_KEY)?.to_owned()).ok()
+}
+
+fn holding_of(key: &str) -> Option<MaterialId> {
+    key.strip_prefix(HOLDING_KEY)?.parse().ok()
+}
+
+fn material_of(key: &str) -> Option<u64> {
+    u64::from_str_radix(key.strip_prefix(MATERIAL_KEY)?, 16).ok()
+}
+
+fn extract_of(key: &str) -> Option<ExtractId> {
+    ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
+}
