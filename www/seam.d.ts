@@ -1235,8 +1235,7 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
-     * Records that are not kept yet, as key and text in turn; an empty text for one that was deleted. For the seam
-     * that takes this one's place.
+     * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
      */
     handOver(): string[];
     /**
@@ -1286,9 +1285,9 @@ export class Stillroom {
      */
     sources(): SourceView[];
     /**
-     * Takes records that another seam of this page has not kept.
+     * Takes the place of a seam that handed over.
      */
-    takeOver(records: string[]): void;
+    takeOver(texts: string[]): void;
     /**
      * The maker's own materials as a table for a spreadsheet.
      */

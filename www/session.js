@@ -49,8 +49,8 @@ export class Session {
   }
 
   /**
-   * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open and what is
-   * not kept yet goes along; only undo begins anew.
+   * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open, and what is
+   * not kept yet and what can be undone go along.
    * @returns {Promise<void>} fulfilled once it is there, or could not be had
    */
   whole() {

@@ -135,7 +135,7 @@ test('the bibliography lists every source', async ({ page }) => {
   expect(await page.locator('.sources li').count()).toBeGreaterThan(100);
 });
 
-test('what was done before the materials room was entered is still there after it came', async ({ page }) => {
+test('what was done before the materials room was entered is still there after it came, and can be taken back', async ({ page }) => {
   await openStillroom(page);
   await goTo(page, 'formula');
   await amountOf(page, 'Betaine').fill('2.9');
@@ -144,6 +144,10 @@ test('what was done before the materials room was entered is still there after i
   });
   await expect(page.locator('.hit').first()).toBeVisible();
   await goTo(page, 'formula');
+  await expect(amountOf(page, 'Betaine')).toHaveValue('2.90');
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(amountOf(page, 'Betaine')).toHaveValue('2.00');
+  await page.getByRole('button', { name: /^Redo/ }).click();
   await expect(amountOf(page, 'Betaine')).toHaveValue('2.90');
   await amountOf(page, 'Betaine').fill('3.1');
   await expect(page.locator('.takes-rest').getByRole('textbox').first()).toHaveValue('61.30');

@@ -1,5 +1,6 @@
 //! What can be undone: every change as the records before and after it.
 
+use std::borrow::Cow;
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
@@ -10,6 +11,9 @@ use crate::settings::Settings;
 
 /// Most changes that can be taken back. A change holds the record before it, about 4 kB for a long formula.
 const MOST_CHANGES: usize = 300;
+/// How changes of the two lists are marked when they are handed over.
+const DONE: &str = "done";
+const UNDONE: &str = "undone";
 /// Typing in one field within this time is one change.
 const ONE_CHANGE_MS: u64 = 4_000;
 
@@ -32,7 +36,7 @@ pub(crate) enum Slot {
 #[derive(Debug, Clone)]
 pub(crate) struct Change {
     /// What the maker did, as a code for its sentence.
-    pub(crate) act: &'static str,
+    pub(crate) act: Cow<'static, str>,
     /// Field it was typed in; typing there again continues the change.
     pub(crate) field: Option<String>,
     /// When.
@@ -89,13 +93,49 @@ impl History {
     }
 
     /// What the next undo takes back.
-    pub(crate) fn next_undo(&self) -> Option<&'static str> {
-        self.done.last().map(|change| change.act)
+    pub(crate) fn next_undo(&self) -> Option<&str> {
+        self.done.last().map(|change| &*change.act)
     }
 
     /// What the next redo makes again.
-    pub(crate) fn next_redo(&self) -> Option<&'static str> {
-        self.undone.last().map(|change| change.act)
+    pub(crate) fn next_redo(&self) -> Option<&str> {
+        self.undone.last().map(|change| &*change.act)
+    }
+
+    /// Writes every change as texts, each record as the two texts that `write` makes of it.
+    pub(crate) fn hand_over(&self, texts: &mut Vec<String>, write: impl Fn(&Slot) -> [String; 2]) {
+        for (changes, name) in [(&self.done, DONE), (&self.undone, UNDONE)] {
+            for change in changes {
+                let open = |id: Option<FormulaId>| id.map_or_else(String::new, |id| id.to_string());
+                texts.extend([
+                    name.to_owned(),
+                    change.act.to_string(),
+                    change.field.clone().unwrap_or_default(),
+                    change.at.to_string(),
+                    open(change.open_before),
+                    open(change.open_after),
+                ]);
+                for slots in [&change.before, &change.after] {
+                    texts.push(slots.len().to_string());
+                    texts.extend(slots.iter().flat_map(&write));
+                }
+            }
+        }
+    }
+
+    /// Reads changes that [`History::hand_over`] wrote, in place of those here. Returns whether all were understood; from
+    /// the first that was not, none is taken.
+    pub(crate) fn take_over(
+        &mut self,
+        texts: &mut impl Iterator<Item = String>,
+        read: impl Fn(&str, &str) -> Option<Slot>,
+    ) -> bool {
+        self.clear();
+        while let Some(name) = texts.next() {
+            let Some(change) = read_change(texts, &read) else { return false };
+            if name == DONE { self.done.push(change) } else { self.undone.push(change) }
+        }
+        true
     }
 
     /// Forgets everything, for when records changed under it.
@@ -103,4 +143,18 @@ impl History {
         self.done.clear();
         self.undone.clear();
     }
+}
+
+fn read_change(texts: &mut impl Iterator<Item = String>, read: &impl Fn(&str, &str) -> Option<Slot>) -> Option<Change> {
+    let act = Cow::Owned(texts.next()?);
+    let field = Some(texts.next()?).filter(|field| !field.is_empty());
+    let at = texts.next()?.parse().ok()?;
+    let open_before = FormulaId::try_from(texts.next()?).ok();
+    let open_after = FormulaId::try_from(texts.next()?).ok();
+    let mut slots = || {
+        let count: usize = texts.next()?.parse().ok()?;
+        (0..count).map(|_| read(&texts.next()?, &texts.next()?)).collect::<Option<Vec<Slot>>>()
+    };
+    let (before, after) = (slots()?, slots()?);
+    Some(Change { act, field, at, open_before, open_after, before, after })
 }

@@ -94,18 +94,17 @@ impl Stillroom {
         self.session.has_unkept()
     }
 
-    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted. For the seam
-    /// that takes this one's place.
+    /// Records that are not kept yet and what can be undone, for the seam that takes this one's place.
     #[wasm_bindgen(js_name = handOver)]
     #[must_use]
     pub fn hand_over(&self) -> Vec<String> {
         self.session.hand_over()
     }
 
-    /// Takes records that another seam of this page has not kept.
+    /// Takes the place of a seam that handed over.
     #[wasm_bindgen(js_name = takeOver)]
-    pub fn take_over(&mut self, records: Vec<String>) {
-        self.session.take_over(records);
+    pub fn take_over(&mut self, texts: Vec<String>) {
+        self.session.take_over(texts);
     }
 
     /// Materials that answer a query, best first.

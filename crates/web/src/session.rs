@@ -251,7 +251,7 @@ impl Session {
         self.open = open_after;
         let field = field.map(str::to_owned);
         let at = self.around.now();
-        self.history.remember(Change { act, field, at, open_before, open_after, before, after });
+        self.history.remember(Change { act: act.into(), field, at, open_before, open_after, before, after });
     }
 
     fn undo(&mut self) -> Answer {

@@ -433,6 +433,28 @@ proptest! {
     }
 
     #[test]
+    fn a_session_that_takes_over_can_undo_what_the_other_did(commands in prop::collection::vec(any_command(), 1..20)) {
+        let store = MemoryStore::default();
+        let mut first = open_on(&store);
+        let before = seen(&mut first);
+        let acts = commands.len();
+        for command in commands {
+            first.apply(command);
+        }
+        let open = first.show_everything().shelf.unwrap().open;
+        let mut second = open_on(&store);
+        prop_assert!(second.take_over(first.hand_over()));
+        if let Some(open) = open {
+            second.apply(Command::OpenFormula { formula: open.try_into().unwrap() });
+        }
+        prop_assert_eq!(seen(&mut second), seen(&mut first));
+        for _ in 0..acts {
+            second.apply(Command::Undo {});
+        }
+        prop_assert_eq!(seen(&mut second), before);
+    }
+
+    #[test]
     fn the_parts_handed_out_add_up_to_the_whole(commands in prop::collection::vec(any_command(), 1..25)) {
         let mut session = open();
         let first = session.show_everything();

@@ -11,7 +11,7 @@ use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::HoldingRecord;
-use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord};
+use stillroom_exchange::record::{self, FormulaRecord, MaterialRecord, RecordError};
 
 pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
 pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
@@ -43,49 +43,15 @@ impl Session {
 
     /// Reads the text of a record into the session.
     fn read_text(&mut self, key: &str, text: &str) {
-        let slot = if key == SETTINGS_KEY {
-            self.decode::<SettingsRecord>(key, text).map(|record| {
-                self.revisions.insert(key.to_owned(), record.revision);
-                Slot::Settings(Rc::new(record.settings))
-            })
-        } else if key.starts_with(FORMULA_KEY) {
-            self.decode::<FormulaRecord>(key, text).map(|record| {
-                self.revisions.insert(key.to_owned(), record.revision);
-                Slot::Formula(record.id, Some(Rc::new(record)))
-            })
-        } else if key.starts_with(EXTRACT_KEY) {
-            self.decode::<ExtractRecord>(key, text).map(|record| {
-                self.revisions.insert(key.to_owned(), record.revision);
-                Slot::Extract(record.id, Some(Rc::new(record)))
-            })
-        } else if key.starts_with(HOLDING_KEY) {
-            self.decode::<HoldingRecord>(key, text).map(|record| {
-                self.revisions.insert(key.to_owned(), record.revision);
-                Slot::Holding(record.material, Some(Rc::new(record.holding)))
-            })
-        } else {
-            self.decode::<MaterialRecord>(key, text).and_then(|record| {
-                self.revisions.insert(key.to_owned(), record.revision);
-                match record.own.material.id {
-                    MaterialId::Own(number) => Some(Slot::Material(number, Some(Rc::new(record.own)))),
-                    MaterialId::Catalogue(_) | MaterialId::Formula(_) => None,
-                }
-            })
-        };
-        if let Some(slot) = slot {
-            self.place(slot);
-        }
-    }
-
-    fn decode<T: Kept>(&mut self, key: &str, text: &str) -> Option<T> {
-        match record::read(text) {
-            Ok(body) => {
+        match read_slot(key, text) {
+            Ok(Some((revision, slot))) => {
                 self.unreadable.remove(key);
-                Some(body)
+                self.revisions.insert(key.to_owned(), revision);
+                self.place(slot);
             }
+            Ok(None) => {}
             Err(error) => {
                 self.unreadable.insert(key.to_owned(), error);
-                None
             }
         }
     }
@@ -150,36 +116,47 @@ impl Session {
         Ok(true)
     }
 
-    /// A record as it is kept; nothing where it was deleted.
-    fn text_of(&self, key: &str, revision: u64) -> Option<String> {
-        if key == SETTINGS_KEY {
-            Some(record::write(&SettingsRecord { revision, settings: (*self.settings).clone() }))
-        } else if let Some(id) = formula_of(key) {
-            self.shelf.get(&id).map(|record| record::write(&FormulaRecord { revision, ..(**record).clone() }))
-        } else if let Some(material) = holding_of(key) {
-            self.materials
-                .holding(material)
-                .map(|holding| record::write(&HoldingRecord { revision, material, holding: (**holding).clone() }))
-        } else if let Some(id) = extract_of(key) {
-            self.extracts.get(&id).map(|record| record::write(&ExtractRecord { revision, ..(**record).clone() }))
-        } else {
-            material_of(key).and_then(|number| self.materials.own_material(number)).map(|own| {
-                record::write(&MaterialRecord { revision, changed_at: self.around.now(), own: (**own).clone() })
-            })
-        }
+    /// The record under a key as it stands now. `None` for a key that is none of ours.
+    fn slot_at(&self, key: &str) -> Option<Slot> {
+        Some(match absent(key) {
+            None if key == SETTINGS_KEY => Slot::Settings(Rc::clone(&self.settings)),
+            None => return None,
+            Some(Slot::Formula(id, _)) => Slot::Formula(id, self.shelf.get(&id).map(Rc::clone)),
+            Some(Slot::Material(number, _)) => {
+                Slot::Material(number, self.materials.own_material(number).map(Rc::clone))
+            }
+            Some(Slot::Holding(material, _)) => {
+                Slot::Holding(material, self.materials.holding(material).map(Rc::clone))
+            }
+            Some(Slot::Extract(id, _)) => Slot::Extract(id, self.extracts.get(&id).map(Rc::clone)),
+            Some(settings @ Slot::Settings(_)) => settings,
+        })
     }
 
-    /// Records that are not kept yet, as key and text in turn; an empty text for one that was deleted.
+    /// A record as it is kept; nothing where it was deleted.
+    fn text_of(&self, key: &str, revision: u64) -> Option<String> {
+        write_slot(&self.slot_at(key)?, revision, self.around.now())
+    }
+
+    /// What another session needs to take this one's place: records that are not kept yet, and what can be undone.
     #[must_use]
     pub fn hand_over(&self) -> Vec<String> {
         let revision = |key: &str| self.revisions.get(key).copied().unwrap_or(0);
-        self.unkept.keys().flat_map(|key| [key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]).collect()
+        let mut texts = vec![self.unkept.len().to_string()];
+        for key in self.unkept.keys() {
+            texts.extend([key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]);
+        }
+        self.history
+            .hand_over(&mut texts, |slot| [key_of(slot), write_slot(slot, 0, self.around.now()).unwrap_or_default()]);
+        texts
     }
 
-    /// Takes records that another session of this page has not kept.
-    pub fn take_over(&mut self, records: Vec<String>) {
-        let mut records = records.into_iter();
-        while let (Some(key), Some(text)) = (records.next(), records.next()) {
+    /// Takes the place of a session that handed over. Returns whether all of it was understood.
+    pub fn take_over(&mut self, texts: Vec<String>) -> bool {
+        let mut texts = texts.into_iter();
+        let count = texts.next().and_then(|count| count.parse().ok()).unwrap_or(0);
+        for _ in 0..count {
+            let (Some(key), Some(text)) = (texts.next(), texts.next()) else { return false };
             if text.is_empty() {
                 self.take_out(&key);
             } else {
@@ -187,28 +164,21 @@ impl Session {
             }
             self.unkept.insert(key, ());
         }
+        self.history.take_over(&mut texts, |key, text| {
+            if text.is_empty() { absent(key) } else { read_slot(key, text).ok().flatten().map(|(_, slot)| slot) }
+        })
     }
 
     /// Takes the record under a key out of the session.
     fn take_out(&mut self, key: &str) {
-        if let Some(id) = formula_of(key) {
-            self.place(Slot::Formula(id, None));
-        } else if let Some(number) = material_of(key) {
-            self.place(Slot::Material(number, None));
-        } else if let Some(material) = holding_of(key) {
-            self.place(Slot::Holding(material, None));
-        } else if let Some(id) = extract_of(key) {
-            self.place(Slot::Extract(id, None));
+        if let Some(slot) = absent(key) {
+            self.place(slot);
         }
     }
 
     /// Another page wrote a record: take it, unless this page has changed it too.
     pub(super) fn changed_elsewhere(&mut self, key: &str) -> Answer {
-        let ours = key == SETTINGS_KEY
-            || formula_of(key).is_some()
-            || material_of(key).is_some()
-            || holding_of(key).is_some()
-            || extract_of(key).is_some();
+        let ours = key == SETTINGS_KEY || absent(key).is_some();
         if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
         }
@@ -297,4 +267,55 @@ fn material_of(key: &str) -> Option<u64> {
 
 fn extract_of(key: &str) -> Option<ExtractId> {
     ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
+}
+
+/// The record under a key that holds none; `None` for the settings, of which there always are some, and for other keys.
+fn absent(key: &str) -> Option<Slot> {
+    let formula = formula_of(key).map(|id| Slot::Formula(id, None));
+    let material = || material_of(key).map(|number| Slot::Material(number, None));
+    let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
+    let extract = || extract_of(key).map(|id| Slot::Extract(id, None));
+    formula.or_else(material).or_else(holding).or_else(extract)
+}
+
+/// Reads a record with how often it was written. `Ok(None)` for a key that is none of ours.
+fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
+    if key == SETTINGS_KEY {
+        let record: SettingsRecord = record::read(text)?;
+        return Ok(Some((record.revision, Slot::Settings(Rc::new(record.settings)))));
+    }
+    Ok(match absent(key) {
+        None | Some(Slot::Settings(_)) => None,
+        Some(Slot::Formula(..)) => {
+            let record: FormulaRecord = record::read(text)?;
+            Some((record.revision, Slot::Formula(record.id, Some(Rc::new(record)))))
+        }
+        Some(Slot::Material(number, _)) => {
+            let record: MaterialRecord = record::read(text)?;
+            Some((record.revision, Slot::Material(number, Some(Rc::new(record.own)))))
+        }
+        Some(Slot::Holding(..)) => {
+            let record: HoldingRecord = record::read(text)?;
+            Some((record.revision, Slot::Holding(record.material, Some(Rc::new(record.holding)))))
+        }
+        Some(Slot::Extract(..)) => {
+            let record: ExtractRecord = record::read(text)?;
+            Some((record.revision, Slot::Extract(record.id, Some(Rc::new(record)))))
+        }
+    })
+}
+
+/// Writes a record; nothing where it is absent.
+fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<String> {
+    Some(match slot {
+        Slot::Settings(settings) => record::write(&SettingsRecord { revision, settings: (**settings).clone() }),
+        Slot::Formula(_, record) => record::write(&FormulaRecord { revision, ..(**record.as_ref()?).clone() }),
+        Slot::Material(_, own) => {
+            record::write(&MaterialRecord { revision, changed_at, own: (**own.as_ref()?).clone() })
+        }
+        Slot::Holding(material, holding) => {
+            record::write(&HoldingRecord { revision, material: *material, holding: (**holding.as_ref()?).clone() })
+        }
+        Slot::Extract(_, record) => record::write(&ExtractRecord { revision, ..(**record.as_ref()?).clone() }),
+    })
 }
