@@ -28,10 +28,12 @@ struct Bench<'w> {
 type Step = fn(&mut Bench) -> Result<Cases>;
 
 /// Every step: its name for `--only`, what it does, and how.
-const STEPS: [(&str, &str, Step); 10] = [
+const STEPS: [(&str, &str, Step); 12] = [
     ("fmt", "formatting", format),
     ("clippy", "lints", lint),
     ("native", "tests of every crate", test_natively),
+    ("evidence", "published values the core is held to", hold_to_evidence),
+    ("data", "the files of the catalogue", check_data),
     ("doc", "examples in the documentation", test_documentation),
     ("tidy", "house rules", keep_house_rules),
     ("site", "the site builds", build_site),
@@ -138,6 +140,19 @@ fn lint(bench: &mut Bench) -> Result<Cases> {
 fn test_natively(bench: &mut Bench) -> Result<Cases> {
     let mut command = bench.workspace.cargo();
     test(command.args(["test", "--workspace", "--lib", "--bins", "--tests", "--no-fail-fast"]))
+}
+
+/// Prints every set of published values with its largest deviation, and fails where one is out of its tolerance.
+fn hold_to_evidence(bench: &mut Bench) -> Result<Cases> {
+    let mut command = bench.workspace.cargo();
+    succeed(command.args(["run", "--quiet", "--package", "stillroom-reference", "--bin", "evidence"]))
+}
+
+fn check_data(bench: &mut Bench) -> Result<Cases> {
+    let mut command = bench.workspace.cargo();
+    succeed(command.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "check"]))?;
+    let mut command = bench.workspace.cargo();
+    succeed(command.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "report"]))
 }
 
 fn test_documentation(bench: &mut Bench) -> Result<Cases> {
