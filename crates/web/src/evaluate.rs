@@ -85,6 +85,16 @@ mod tests {
     }
 
     #[test]
+    fn own_materials_come_along_as_their_records() {
+        let formula = KEPT.replace("\"c2\"", "\"o00000000000000b7\"");
+        let own = r#"{"schema":1,"revision":1,"changed_at":0,"own":{"material":{"id":"o00000000000000b7","name":"Glycerite","class":"extract","usual_phase":"cool-down","makeup":{"Composite":[{"material":"c2","amount":{"percent":"65"}},{"material":"c1","amount":"quantum-satis"}]}}}}"#;
+        let update = evaluate_record(&formula, &[own.to_owned()], &EvaluationOptions::default());
+        assert_eq!(update.jar.unwrap().unresolved, Vec::<String>::new());
+        let glycerin = update.constituents.iter().find(|each| each.inci == "Glycerin").unwrap();
+        assert_eq!(glycerin.percent, "7.80");
+    }
+
+    #[test]
     fn a_kept_formula_is_worked_out_without_a_session() {
         let update = evaluate(KEPT, &EvaluationOptions::default());
         assert_eq!(update.answer, None);

@@ -290,9 +290,13 @@ fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> 
             let record: FormulaRecord = record::read(text)?;
             Some((record.revision, Slot::Formula(record.id, Some(Rc::new(record)))))
         }
-        Some(Slot::Material(number, _)) => {
+        Some(Slot::Material(..)) => {
             let record: MaterialRecord = record::read(text)?;
-            Some((record.revision, Slot::Material(number, Some(Rc::new(record.own)))))
+            // The record says what it is; a caller without a store may have numbered its keys as it liked.
+            match record.own.material.id {
+                MaterialId::Own(number) => Some((record.revision, Slot::Material(number, Some(Rc::new(record.own))))),
+                MaterialId::Catalogue(_) | MaterialId::Formula(_) => None,
+            }
         }
         Some(Slot::Holding(..)) => {
             let record: HoldingRecord = record::read(text)?;
