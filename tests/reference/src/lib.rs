@@ -43,6 +43,12 @@ pub struct EvidenceSet {
 }
 
 impl EvidenceSet {
+    /// A set of what a comparison found.
+    #[must_use]
+    pub fn of(set: &'static str, source: String, worst: Worst, tolerance: f64, unit: &'static str) -> Self {
+        Self { set, source, cases: worst.cases, worst: worst.deviation, tolerance, unit }
+    }
+
     /// Whether something was compared and nothing deviates by more than the tolerance.
     #[must_use]
     pub fn holds(&self) -> bool {

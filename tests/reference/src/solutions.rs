@@ -66,14 +66,7 @@ fn ethanol_sets() -> Vec<EvidenceSet> {
             strength.see(ethanol::volume_percent(by_mass) - printed);
         }
     }
-    let set = |set, source: String, worst: Worst, tolerance, unit| EvidenceSet {
-        set,
-        source,
-        cases: worst.cases,
-        worst: worst.deviation,
-        tolerance,
-        unit,
-    };
+    let set = EvidenceSet::of;
     vec![
         set(
             "ethanol.density",
@@ -220,14 +213,7 @@ fn sucrose_sets() -> Vec<EvidenceSet> {
         density.see(percent(sucrose::density_at_20(MassFraction::from_percent(brix).expect("a percent")), published));
     }
     let bases = count_bases(table.iter().filter(|row| row.source.contains("ICUMSA")).map(|row| row.basis.as_str()));
-    let set = |set, source: String, worst: Worst, tolerance, unit| EvidenceSet {
-        set,
-        source,
-        cases: worst.cases,
-        worst: worst.deviation,
-        tolerance,
-        unit,
-    };
+    let set = EvidenceSet::of;
     vec![
         set(
             "sucrose.brix",
