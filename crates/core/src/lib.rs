@@ -16,6 +16,7 @@
 pub mod apportion;
 pub mod arithmetic;
 pub mod balance;
+pub mod checks;
 pub mod chemistry;
 pub mod composition;
 pub mod evaluation;
@@ -25,9 +26,12 @@ pub mod material;
 pub mod number;
 pub mod quantity;
 pub mod scaling;
+pub mod source;
 pub mod unit;
 pub mod weigh_sheet;
 
-pub use formula::{Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn};
+pub use formula::{
+    Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn,
+};
 pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
 pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};
