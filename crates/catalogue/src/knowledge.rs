@@ -188,7 +188,6 @@ pub fn trait_of(word: &str) -> Option<Trait> {
         "clumping-powder" => Trait::ClumpingPowder,
         "electrolyte" => Trait::Electrolyte,
         "secondary-amine" => Trait::SecondaryAmine,
-        "nitrosating" => Trait::Nitrosating,
         "formaldehyde-releaser" => Trait::FormaldehydeReleaser,
         "takes-formaldehyde" => Trait::TakesFormaldehyde,
         "ascorbate" => Trait::Ascorbate,

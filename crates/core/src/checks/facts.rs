@@ -114,6 +114,19 @@ pub enum Strength {
     Good,
 }
 
+impl Strength {
+    /// Key of its name.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::None => "strength.none",
+            Self::Weak => "strength.weak",
+            Self::Fair => "strength.fair",
+            Self::Good => "strength.good",
+        }
+    }
+}
+
 /// Kinds of microbe a preservative system has to hold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Microbe {
@@ -181,8 +194,6 @@ pub enum Trait {
     Electrolyte,
     /// Amine that nitrosating agents turn into nitrosamines.
     SecondaryAmine,
-    /// Nitrosating preservative.
-    Nitrosating,
     /// Releases formaldehyde.
     FormaldehydeReleaser,
     /// Reacts with formaldehyde and isothiazolinones: amines, proteins, sulfites, thiols.

@@ -63,6 +63,8 @@ pub enum Value {
     Names(Vec<&'static str>),
     /// A word that the presenter translates, by its key.
     Word(&'static str),
+    /// Several such words.
+    Words(Vec<&'static str>),
 }
 
 /// Named values.
