@@ -42,6 +42,7 @@ pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
+mod sentences_material;
 pub mod session;
 pub mod settings;
 pub mod view;
