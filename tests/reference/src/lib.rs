@@ -13,6 +13,7 @@ use serde::de::DeserializeOwned;
 pub mod arithmetic;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
+pub mod findings_chemistry;
 pub mod glycerol;
 pub mod solutions;
 
@@ -21,6 +22,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     arithmetic::evidence,
     catalogue_oils::evidence,
     catalogue_chemistry::evidence,
+    findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
 ];
