@@ -35,6 +35,52 @@ export interface FigureView {
 }
 
 /**
+ * A finding set aside.
+ */
+export interface SetAsideView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its sentence; empty while it is not found.
+     */
+    text: string;
+    /**
+     * Why it was set aside.
+     */
+    reason: string;
+}
+
+/**
+ * A line meant to stay solid.
+ */
+export interface SuspendedView {
+    /**
+     * The line.
+     */
+    line: number;
+    /**
+     * What is weighed in it.
+     */
+    name: string;
+}
+
+/**
+ * A mark along an axis.
+ */
+export interface TickView {
+    /**
+     * Where.
+     */
+    at: number;
+    /**
+     * Its number.
+     */
+    text: string;
+}
+
+/**
  * A mark of the scale.
  */
 export interface MarkView {
@@ -50,6 +96,62 @@ export interface MarkView {
      * Whether the low-risk criterion of ISO 29621 stands here.
      */
     criterion: boolean;
+}
+
+/**
+ * A picture, in shares of its width and height from the lower left.
+ */
+export interface ChartView {
+    /**
+     * The picture in a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * What the first axis measures.
+     */
+    across: string;
+    /**
+     * What the second axis measures; empty where there is none.
+     */
+    up: string;
+    /**
+     * Marks along the first axis.
+     */
+    acrossTicks: TickView[];
+    /**
+     * Marks along the second axis.
+     */
+    upTicks: TickView[];
+    /**
+     * The curve.
+     */
+    curve: [number, number][];
+    /**
+     * Where on the first axis it is as it should be.
+     */
+    band?: [number, number];
+    /**
+     * Points and lines to look at.
+     */
+    marks: MarkView[];
+}
+
+/**
+ * A point, or a line across.
+ */
+export interface MarkView {
+    /**
+     * Along the first axis.
+     */
+    x: number;
+    /**
+     * Along the second axis; absent for a line across the picture.
+     */
+    y?: number;
+    /**
+     * What it is.
+     */
+    text: string;
 }
 
 /**
@@ -85,6 +187,20 @@ export interface SourceView {
 }
 
 /**
+ * A source and how far to trust it.
+ */
+export interface FindingSource {
+    /**
+     * The citation.
+     */
+    text: string;
+    /**
+     * How far to trust it.
+     */
+    basis: string;
+}
+
+/**
  * A table of materials that was read.
  */
 export interface TableView {
@@ -100,6 +216,40 @@ export interface TableView {
      * How many materials can be taken in; none if anything is wrong.
      */
     ready: number;
+}
+
+/**
+ * Everything the checks found in the open formula.
+ */
+export interface FindingsView {
+    /**
+     * Whether the amounts make no whole yet, so that nothing is checked; what was found before may stay in sight.
+     */
+    waiting: boolean;
+    /**
+     * How many of each, in a sentence.
+     */
+    summary: string;
+    /**
+     * The most serious: `stop`, `caution`, `note`, or empty.
+     */
+    worst: string;
+    /**
+     * The findings, most serious first.
+     */
+    items: FindingView[];
+    /**
+     * Findings set aside.
+     */
+    setAside: SetAsideView[];
+    /**
+     * Lines meant to stay solid.
+     */
+    suspended: SuspendedView[];
+    /**
+     * Temperature of cold storage, as the field holds it.
+     */
+    coldStorage: string;
 }
 
 /**
@@ -200,10 +350,6 @@ export interface JarView {
      */
     description: string;
     /**
-     * Constituents by key, most first.
-     */
-    order: string[];
-    /**
      * Lines that could not be seen through.
      */
     unresolved: string[];
@@ -216,7 +362,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -238,32 +384,6 @@ export interface MaterialHit {
      * Whether it is the maker's own, a formula, or of the catalogue.
      */
     origin: Origin;
-}
-
-/**
- * One constituent and where it comes from.
- */
-export interface ConstituentView {
-    /**
-     * Names it.
-     */
-    key: string;
-    /**
-     * Its INCI name.
-     */
-    inci: string;
-    /**
-     * The layer it is drawn in.
-     */
-    layer: Layer;
-    /**
-     * Its percent, aligned.
-     */
-    percent: string;
-    /**
-     * Which line brings how much.
-     */
-    trail: TrailView[];
 }
 
 /**
@@ -299,6 +419,32 @@ export interface ComparedView {
 }
 
 /**
+ * One constituent.
+ */
+export interface ConstituentView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its INCI name.
+     */
+    inci: string;
+    /**
+     * The layer it is drawn in.
+     */
+    layer: Layer;
+    /**
+     * Its percent, aligned.
+     */
+    percent: string;
+    /**
+     * Which line brings how much. Only `evaluate` hands it out: a page asks `trailOf` for the few that are open.
+     */
+    trail?: TrailView[];
+}
+
+/**
  * One extract in the list.
  */
 export interface ExtractCard {
@@ -318,6 +464,40 @@ export interface ExtractCard {
      * Whether it is the open one.
      */
     open: boolean;
+}
+
+/**
+ * One finding.
+ */
+export interface FindingView {
+    /**
+     * Names it while the formula changes.
+     */
+    key: string;
+    /**
+     * `stop`, `caution` or `note`.
+     */
+    severity: "stop" | "caution" | "note";
+    /**
+     * The sentence.
+     */
+    text: string;
+    /**
+     * What it is a matter of: solubility, preservation.
+     */
+    family: string;
+    /**
+     * The lines behind it.
+     */
+    lines: number[];
+    /**
+     * What would remove it.
+     */
+    cures: string[];
+    /**
+     * Its arithmetic, sources and picture, if it is open.
+     */
+    open?: FindingDetail;
 }
 
 /**
@@ -539,21 +719,13 @@ export interface SettingsView {
      */
     decimalMark: string;
     /**
-     * Unit of mass.
+     * Unit of mass, by its symbol.
      */
     massUnit: string;
     /**
-     * Its symbol.
-     */
-    massSymbol: string;
-    /**
-     * Unit of volume.
+     * Unit of volume, by its symbol.
      */
     volumeUnit: string;
-    /**
-     * Its symbol.
-     */
-    volumeSymbol: string;
     /**
      * Step of the main scale.
      */
@@ -698,6 +870,28 @@ export interface BatchView {
      * Lines whose rounding error is larger than the maker accepts, in a sentence.
      */
     warning: string;
+}
+
+/**
+ * The inside of a finding.
+ */
+export interface FindingDetail {
+    /**
+     * What it means and why it matters.
+     */
+    meaning: string;
+    /**
+     * The arithmetic, line by line.
+     */
+    working: string[];
+    /**
+     * Where limit and equation come from.
+     */
+    sources: FindingSource[];
+    /**
+     * A picture.
+     */
+    chart?: ChartView;
 }
 
 /**
@@ -903,9 +1097,17 @@ export interface Update {
      */
     jar?: JarView;
     /**
-     * Constituents that changed; [`JarView::order`] says which there are.
+     * Constituents that changed; [`Update::constituent_order`] says which there are.
      */
     constituents?: ConstituentView[];
+    /**
+     * Every constituent by key, most first, if that is another order than before.
+     */
+    constituentOrder?: string[];
+    /**
+     * What the checks found.
+     */
+    findings?: FindingsView;
     /**
      * The batch and how it was come by.
      */
@@ -1112,13 +1314,9 @@ export interface StockView {
  */
 export interface TrailView {
     /**
-     * The line.
+     * The line; [`LineView::name`] says what is weighed there.
      */
     line: number;
-    /**
-     * Name of its material.
-     */
-    name: string;
     /**
      * What it brings, aligned.
      */
@@ -1289,6 +1487,13 @@ export class Stillroom {
      */
     takeOver(texts: string[]): void;
     /**
+     * Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    trailOf(constituent: string): TrailView[];
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
@@ -1324,6 +1529,7 @@ export interface InitOutput {
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
+    readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;

@@ -22,9 +22,12 @@ mod edit_extract;
 mod edit_formula;
 mod edit_holding;
 mod edit_material;
+#[cfg(feature = "whole")]
 pub mod evaluate;
 #[cfg(feature = "whole")]
 mod extracts;
+#[cfg(feature = "whole")]
+mod findings;
 mod history;
 pub mod keeping;
 mod materials;
@@ -42,8 +45,13 @@ pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
+#[cfg(feature = "whole")]
+mod sentences_findings;
+mod sentences_material;
 pub mod session;
 pub mod settings;
 pub mod view;
 #[cfg(feature = "whole")]
 pub mod view_extract;
+#[cfg(feature = "whole")]
+pub mod view_findings;

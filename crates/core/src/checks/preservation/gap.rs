@@ -4,6 +4,7 @@
 use super::{CHALLENGE_TEST, carriers, closing_gaps, covered, held, is_covered, spared, uncovered};
 use crate::checks::contents::Contents;
 use crate::checks::cure::add;
+use crate::checks::facts::Microbe;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::formula::PhaseKind;
 
@@ -24,7 +25,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
     let cure = closing_gaps(contents, covered).and_then(|new| add(contents, &new, PhaseKind::CoolDown));
     let mut finding = Finding::new(CODE, Severity::Caution, "formula")
-        .with("microbes", Value::Words(uncovered(covered).map(|microbe| microbe.word()).collect()))
+        .with("microbes", Value::Words(uncovered(covered).map(Microbe::word).collect()))
         .with("substances", Value::Substances(names))
         .fed_by(lines)
         .cured_by(cure)

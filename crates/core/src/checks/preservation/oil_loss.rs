@@ -1,6 +1,6 @@
 //! The oil takes a preservative out of the water, where microbes live (Bean, J. Soc. Cosmet. Chem. 23:703, 1972).
 //!
-//! Equation: C_water = C (φ + 1) / (K φ + 1), with φ the volume of oil over that of water and K the partition coefficient of
+//! Equation: `C_water = C (φ + 1) / (K φ + 1)`, with φ the volume of oil over that of water and K the partition coefficient of
 //! the kind of oil there is most of. Of an acid only the undissociated part parts. Below the lower end of its usual range in
 //! the water it is not to be relied on. Cured by more of it where the limit allows.
 

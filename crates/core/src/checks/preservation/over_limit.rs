@@ -3,7 +3,7 @@
 //! A limit of zero means that it is not allowed in this use. A substance that the law also allows for another purpose, up
 //! to a higher limit that is kept, is only noted: as a preservative it would be too much.
 
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::lower;
 use crate::checks::facts::{Authority, Limit};
 use crate::checks::finding::{Finding, Severity, Value, subject_of};
@@ -22,7 +22,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             [(only, _)] => subject_of(*only),
             _ => limit.subject.to_owned(),
         };
-        let lines = limit.members.iter().filter_map(|(id, _)| contents.find(*id)).flat_map(|each| each.lines());
+        let lines = limit.members.iter().filter_map(|(id, _)| contents.find(*id)).flat_map(Present::lines);
         let mut finding = Finding::new(CODE, severity, subject)
             .with("subject", Value::Name(limit.subject))
             .with("present", Value::Percent(now))

@@ -221,11 +221,17 @@ impl Solute<'_> {
         let best = if estimated { 10_f64.powf(RULE_MISSES) } else { 1.0 };
         let mut at_best = cap * best;
         if contents.oil >= LITTLE_OIL && self.log_kow.is_some_and(|log_kow| log_kow > PREFERS_OIL) {
-            let (in_oil, step, citation) = self.in_oil(contents, temperature).ok_or(Missing::Oil)?;
-            cap += in_oil;
-            at_best += in_oil;
-            working.push(step);
-            citations.push(citation);
+            match self.in_oil(contents, temperature) {
+                Some((in_oil, step, citation)) => {
+                    cap += in_oil;
+                    at_best += in_oil;
+                    working.push(step);
+                    citations.push(citation);
+                }
+                // What the water alone dissolves needs no oil.
+                None if self.present <= cap => {}
+                None => return Err(Missing::Oil),
+            }
         }
         Ok(Capacity { cap, at_best, working, citations })
     }
