@@ -113,6 +113,11 @@ fn is_beyond(row: &CosolvencyRow) -> bool {
     row.cosolvent == "ethanol" && row.percent > 20.0
 }
 
+/// Salts whose solid becomes another hydrate, with the temperature in °C: there the curve has a corner that no line between
+/// its neighbours can follow (CRC Handbook; recalled). In use, both sides of the corner have points of their own.
+const CORNERS: [(&str, f64); 3] =
+    [("Disodium Phosphate", 35.2), ("Disodium Phosphate", 48.3), ("Sodium Carbonate", 32.0)];
+
 /// Each published point between two others, left out and computed from the rest.
 fn curves() -> EvidenceSet {
     let (mut worst, mut bases) = (Worst::default(), Vec::new());
@@ -130,6 +135,12 @@ fn curves() -> EvidenceSet {
             {
                 continue;
             }
+            let corner = |(inci, at): &(&str, f64)| {
+                *inci == constituent.inci && (before.temperature..after.temperature).contains(at)
+            };
+            if CORNERS.iter().any(corner) {
+                continue;
+            }
             let rest: Vec<_> =
                 points.iter().enumerate().filter(|(other, _)| *other != at).map(|(_, point)| *point).collect();
             let rest = Curve::through(rest).expect("two points are left");
@@ -141,7 +152,8 @@ fn curves() -> EvidenceSet {
     EvidenceSet::of(
         "solubility.curve",
         format!(
-            "BigSolDB 2.0, CRC Handbook and others: each published point, left out, from its neighbours ({})",
+            "BigSolDB 2.0, CRC Handbook and others: each published point, left out, from its neighbours, but for corners where a salt changes its \
+             hydrate ({})",
             count_bases(bases.into_iter())
         ),
         worst,
