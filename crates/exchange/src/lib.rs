@@ -9,5 +9,7 @@
 pub mod extract;
 pub mod holding;
 pub mod json;
+pub mod link;
+pub mod parcel;
 pub mod record;
 pub mod table;
