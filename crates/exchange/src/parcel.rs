@@ -22,17 +22,18 @@ pub trait Shelf {
     /// An own material by its number.
     fn own_material(&self, number: u64) -> Option<&OwnMaterial>;
     /// A formula by its number.
-    fn formula(&self, id: FormulaId) -> Option<&Formula>;
+    fn kept_formula(&self, id: FormulaId) -> Option<&Formula>;
 }
 
-/// What a formula's lines refer to.
-pub(crate) fn references_of_formula(formula: &Formula) -> impl Iterator<Item = MaterialId> {
+/// What a formula refers to: materials of its lines and of what is at hand.
+pub fn references_of_formula(formula: &Formula) -> impl Iterator<Item = MaterialId> {
     let stock = formula.batch.stock.iter().map(|stock| stock.material);
     formula.lines().map(|line| line.material).chain(stock)
 }
 
 /// What an own material refers to.
-pub(crate) fn references_of_material(own: &OwnMaterial) -> Vec<MaterialId> {
+#[must_use]
+pub fn references_of_material(own: &OwnMaterial) -> Vec<MaterialId> {
     let constituent = |id: ConstituentId| match id {
         ConstituentId::Own(number) => Some(MaterialId::Own(number)),
         ConstituentId::Catalogue(_) => None,
@@ -50,7 +51,7 @@ pub(crate) fn references_of_material(own: &OwnMaterial) -> Vec<MaterialId> {
 /// `None` if the shelf does not have the formula itself.
 #[must_use]
 pub fn pack(id: FormulaId, shelf: &impl Shelf) -> Option<Parcel> {
-    let formula = shelf.formula(id)?.clone();
+    let formula = shelf.kept_formula(id)?.clone();
     let mut parcel = Parcel { id, formula, materials: Vec::new(), formulas: Vec::new() };
     let mut waiting: std::collections::VecDeque<MaterialId> = references_of_formula(&parcel.formula).collect();
     let mut met = std::collections::BTreeSet::from([id.as_material()]);
@@ -67,7 +68,7 @@ pub fn pack(id: FormulaId, shelf: &impl Shelf) -> Option<Parcel> {
                 }
             }
             MaterialId::Formula(number) => {
-                if let Some(formula) = shelf.formula(FormulaId(number)) {
+                if let Some(formula) = shelf.kept_formula(FormulaId(number)) {
                     waiting.extend(references_of_formula(formula));
                     parcel.formulas.push((FormulaId(number), formula.clone()));
                 }
@@ -95,6 +96,11 @@ impl Parcel {
             }
             for stock in &mut formula.batch.stock {
                 stock.material = name(stock.material);
+            }
+            for finding in &mut formula.set_aside {
+                if let Ok(subject) = finding.subject.parse::<MaterialId>() {
+                    finding.subject = name(subject).to_string();
+                }
             }
         };
         let formula_name = |id: FormulaId| match name(id.as_material()) {

@@ -389,6 +389,12 @@ commands! {
     /// Take in the materials of the table that was read.
     "import-table" ImportTable {},
 
+    /// Put the formula of a link on the shelf, with all it is made of, and open it.
+    "keep-copy" KeepCopy {
+        /// The link.
+        link: String as "string",
+    },
+
     /// Another page of this browser changed a record.
     "changed-elsewhere" ChangedElsewhere {
         /// Key of the record.

@@ -54,7 +54,7 @@ pub fn evaluate_record(formula: &str, own_materials: &[String], options: &Evalua
 }
 
 /// No place and no time: nothing that is worked out depends on either.
-struct Nowhere;
+pub(crate) struct Nowhere;
 
 impl Surroundings for Nowhere {
     fn now(&self) -> u64 {

@@ -15,6 +15,8 @@
 
 pub mod browser;
 pub mod command;
+#[cfg(feature = "whole")]
+mod compare;
 mod demo;
 mod edit_batch;
 #[cfg(feature = "whole")]
@@ -38,12 +40,20 @@ mod present_holding;
 mod present_jar;
 mod present_material;
 mod present_shelf;
+#[cfg(feature = "whole")]
+mod qr;
 pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
+#[cfg(feature = "whole")]
+mod sentences_shared;
 pub mod session;
 pub mod settings;
+#[cfg(feature = "whole")]
+pub mod shared;
 pub mod view;
 #[cfg(feature = "whole")]
 pub mod view_extract;
+#[cfg(feature = "whole")]
+pub mod view_shared;

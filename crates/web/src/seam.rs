@@ -9,8 +9,12 @@ use crate::session::Session;
 use crate::view::{MaterialHit, Update};
 #[cfg(feature = "whole")]
 use crate::view::{SourceView, TableView};
+#[cfg(feature = "whole")]
+use crate::view_shared::{LinkView, ReadingOptions, ReadingView};
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
+#[cfg(feature = "whole")]
+use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Class, PhaseKind};
 use tsify::{Ts, Tsify};
@@ -144,6 +148,41 @@ impl Stillroom {
     pub fn sources(&self) -> Result<Vec<Ts<SourceView>>, JsError> {
         self.session.sources().iter().map(|source| Ok(source.into_ts()?)).collect()
     }
+}
+
+#[cfg(feature = "whole")]
+#[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+impl Stillroom {
+    /// A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
+    ///
+    /// # Errors
+    /// Never by what a link holds.
+    #[wasm_bindgen(js_name = readLink)]
+    pub fn read_link(&mut self, link: &str, batch: Option<String>) -> Result<Ts<ReadingView>, JsError> {
+        Ok(self.session.read_link(link, batch.as_deref()).into_ts()?)
+    }
+
+    /// A formula as a link behind the page's address, with its code.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = linkOf)]
+    pub fn link_of(&self, formula: &str, address: &str) -> Result<Ts<LinkView>, JsError> {
+        let id = FormulaId::try_from(formula.to_owned()).map_err(|_| JsError::new("no such formula"))?;
+        Ok(self.session.link_of(id, address).into_ts()?)
+    }
+}
+
+/// Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
+///
+/// # Errors
+/// If `options` is not what its type says. A link that cannot be read is an error in the view.
+#[cfg(feature = "whole")]
+#[wasm_bindgen(js_name = readShared)]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+pub fn read_shared(link: &str, options: Ts<ReadingOptions>) -> Result<Ts<ReadingView>, JsError> {
+    Ok(crate::shared::read_shared(link, &options.to_rust()?).into_ts()?)
 }
 
 /// Works out one formula beside any session: its head, lines, jar, constituents and batch. Nothing is kept, and no page

@@ -545,6 +545,8 @@ fn act_name(act: &str) -> &'static str {
         "formula.steps" => "method",
         "formula.write-in" => "percent and grams",
         "formula.cure" => "cure applied",
+        #[cfg(feature = "whole")]
+        "formula.keep-copy" => "copy kept",
         "phase.add" => "new phase",
         "phase.rename" => "phase name",
         "phase.kind" => "kind of phase",

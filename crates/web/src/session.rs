@@ -65,7 +65,20 @@ impl Session {
     /// Reads everything a store keeps. On an empty store the invented example is put on the shelf.
     #[must_use]
     pub fn open(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
-        let mut session = Self {
+        let mut session = Self::empty(store, around, browser_mark);
+        session.read_everything();
+        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
+            session.put_example();
+            // Nobody did this, so there is nothing to take back.
+            session.history.clear();
+        }
+        session.open = session.last_changed();
+        session
+    }
+
+    /// A session that has read nothing yet.
+    pub(crate) fn empty(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
+        Self {
             around,
             store,
             browser_mark,
@@ -93,15 +106,7 @@ impl Session {
             notices: Vec::new(),
             waiting: Vec::new(),
             last: LastView::default(),
-        };
-        session.read_everything();
-        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
-            session.put_example();
-            // Nobody did this, so there is nothing to take back.
-            session.history.clear();
         }
-        session.open = session.last_changed();
-        session
     }
 
     /// Acts, and says what of the view changed.
@@ -158,6 +163,8 @@ impl Session {
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
+            #[cfg(feature = "whole")]
+            Command::KeepCopy { link } => self.keep_copy(&link),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
@@ -292,7 +299,7 @@ impl Session {
     }
 
     /// Puts a record in place.
-    fn place(&mut self, slot: Slot) {
+    pub(crate) fn place(&mut self, slot: Slot) {
         match slot {
             Slot::Formula(id, record) => {
                 if let Some(before) = self.shelf.get(&id).map(Rc::clone) {

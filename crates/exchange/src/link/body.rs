@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
-    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, WrittenIn,
+    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, SetAside, WrittenIn,
 };
 
 /// Classes by the number they have in a link. Only ever appended to.
@@ -58,6 +58,7 @@ mod has {
     pub(super) const BATCH: u8 = 1 << 5;
     /// Phases and lines are numbered from 0 in the order they stand.
     pub(super) const IN_ORDER: u8 = 1 << 6;
+    pub(super) const SET_ASIDE: u8 = 1 << 7;
 }
 
 /// What an amount says, in the lowest two bits of its head; its scale stands in the highest four.
@@ -66,6 +67,8 @@ const GRAMS: u8 = 1;
 const QUANTUM_SATIS: u8 = 2;
 /// Beside an amount: the line has a note.
 const WITH_NOTE: u8 = 1 << 2;
+/// Beside an amount: the line is a solid meant to stay one.
+const SUSPENDED: u8 = 1 << 3;
 /// A scale that does not fit four bits, or a sign: a decimal with a head of its own follows.
 const WIDE: u8 = 15;
 
@@ -221,7 +224,7 @@ fn is_in_order(formula: &Formula) -> bool {
 }
 
 fn write_formula(packing: &mut Packing, table: &Table, formula: &Formula) -> Result<(), LinkError> {
-    let Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, next_number } = formula;
+    let Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number } = formula;
     let in_order = is_in_order(formula);
     let head = [
         (has::RINSE_OFF, *purpose == Purpose::RinseOff),
@@ -231,6 +234,7 @@ fn write_formula(packing: &mut Packing, table: &Table, formula: &Formula) -> Res
         (has::NOTES, !notes.is_empty()),
         (has::BATCH, *batch != BatchPlan::default()),
         (has::IN_ORDER, in_order),
+        (has::SET_ASIDE, !set_aside.is_empty()),
     ];
     packing.byte(bits(&head));
     packing.text(name)?;
@@ -256,13 +260,20 @@ fn write_formula(packing: &mut Packing, table: &Table, formula: &Formula) -> Res
     if *batch != BatchPlan::default() {
         write_batch(packing, table, batch)?;
     }
+    if !set_aside.is_empty() {
+        packing.count(set_aside.len(), MOST_STEPS, Part::Steps)?;
+        for SetAside { code, subject, reason } in set_aside {
+            packing.text(code)?;
+            packing.text(subject)?;
+            packing.text(reason)?;
+        }
+    }
     Ok(())
 }
 
 fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, LinkError> {
     let head = unpacking.byte()?;
-    let known = has::RINSE_OFF | has::GRAMS | has::PH | has::STEPS | has::NOTES | has::BATCH | has::IN_ORDER;
-    let has = bits_of(head, known)?;
+    let has = bits_of(head, u8::MAX)?;
     let name = unpacking.text()?;
     let target_ph = if has(has::PH) { Some(quantity(unpacking.decimal()?, Ph::new)?) } else { None };
     let count = unpacking.count(MOST_PHASES, Part::Phases)?;
@@ -276,9 +287,13 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
     let steps = (0..steps).map(|_| unpacking.text()).collect::<Result<_, _>>()?;
     let notes = if has(has::NOTES) { unpacking.text()? } else { String::new() };
     let batch = if has(has::BATCH) { read_batch(unpacking, table)? } else { BatchPlan::default() };
+    let set_aside = if has(has::SET_ASIDE) { unpacking.count(MOST_STEPS, Part::Steps)? } else { 0 };
+    let set_aside = (0..set_aside)
+        .map(|_| Ok(SetAside { code: unpacking.text()?, subject: unpacking.text()?, reason: unpacking.text()? }))
+        .collect::<Result<_, _>>()?;
     let purpose = if has(has::RINSE_OFF) { Purpose::RinseOff } else { Purpose::LeaveOn };
     let written_in = if has(has::GRAMS) { WrittenIn::Grams } else { WrittenIn::Percent };
-    Ok(Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, next_number })
+    Ok(Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number })
 }
 
 /// Beside a phase's kind: it has a temperature.
@@ -295,9 +310,8 @@ fn write_phase(packing: &mut Packing, table: &Table, phase: &Phase, in_order: bo
     }
     packing.text(name)?;
     packing.count(lines.len(), MOST_LINES, Part::Lines)?;
-    for Line { id, material, amount, note } in lines {
-        let beside = if note.is_empty() { 0 } else { WITH_NOTE };
-        write_amount_head(packing, *amount, beside);
+    for Line { id, material, amount, note, suspended } in lines {
+        write_amount_head(packing, *amount, bits(&[(WITH_NOTE, !note.is_empty()), (SUSPENDED, *suspended)]));
         if !in_order {
             packing.whole(id.0);
         }
@@ -331,12 +345,12 @@ fn read_phase(unpacking: &mut Unpacking, table: &Table, next: &mut Option<u32>) 
     let count = unpacking.count(MOST_LINES, Part::Lines)?;
     let mut lines = Vec::new();
     for _ in 0..count {
-        let head = AmountHead::read(unpacking, WITH_NOTE)?;
+        let head = AmountHead::read(unpacking, WITH_NOTE | SUSPENDED)?;
         let id = LineId(number(unpacking, next)?);
         let material = table.id_of(unpacking.whole()?)?;
         let amount = head.read_amount(unpacking)?;
         let note = if head.beside & WITH_NOTE == 0 { String::new() } else { unpacking.text()? };
-        lines.push(Line { id, material, amount, note });
+        lines.push(Line { id, material, amount, note, suspended: head.beside & SUSPENDED != 0 });
     }
     Ok(Phase { id, name, kind, temperature, lines })
 }

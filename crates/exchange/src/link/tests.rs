@@ -5,7 +5,7 @@ use rust_decimal::Decimal;
 use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
-    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, WrittenIn,
+    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, SetAside, WrittenIn,
 };
 
 fn text() -> impl Strategy<Value = String> {
@@ -52,12 +52,8 @@ fn reference() -> impl Strategy<Value = MaterialId> {
 
 fn line() -> impl Strategy<Value = Line> {
     let note = prop_oneof![3 => Just(String::new()), 1 => text()];
-    (any::<u32>(), reference(), amount(), note).prop_map(|(id, material, amount, note)| Line {
-        id: LineId(id),
-        material,
-        amount,
-        note,
-    })
+    (any::<u32>(), reference(), amount(), note, any::<bool>())
+        .prop_map(|(id, material, amount, note, suspended)| Line { id: LineId(id), material, amount, note, suspended })
 }
 
 fn phase() -> impl Strategy<Value = Phase> {
@@ -90,9 +86,12 @@ fn formula() -> impl Strategy<Value = Formula> {
     let flags = (any::<bool>(), any::<bool>(), any::<bool>());
     let ph = prop::option::of((0i64..140).prop_map(|tenths| Ph::new(Decimal::new(tenths, 1)).unwrap()));
     let batch = prop_oneof![Just(BatchPlan::default()), batch()];
-    let parts = (prop::collection::vec(phase(), 0..4), prop::collection::vec(text(), 0..4), text(), any::<u32>());
+    let set_aside = (text(), text(), text()).prop_map(|(code, subject, reason)| SetAside { code, subject, reason });
+    let set_aside = prop::collection::vec(set_aside, 0..2);
+    let steps = prop::collection::vec(text(), 0..4);
+    let parts = (prop::collection::vec(phase(), 0..4), steps, text(), any::<u32>(), set_aside);
     (flags, text(), ph, parts, batch).prop_map(|((rinse, grams, in_order), name, target_ph, parts, batch)| {
-        let (mut phases, steps, notes, mut next_number) = parts;
+        let (mut phases, steps, notes, mut next_number, set_aside) = parts;
         if in_order {
             next_number = 0;
             for phase in &mut phases {
@@ -106,7 +105,7 @@ fn formula() -> impl Strategy<Value = Formula> {
         }
         let purpose = if rinse { Purpose::RinseOff } else { Purpose::LeaveOn };
         let written_in = if grams { WrittenIn::Grams } else { WrittenIn::Percent };
-        Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, next_number }
+        Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number }
     })
 }
 
@@ -264,5 +263,88 @@ fn a_formula_made_of_itself_is_carried_as_it_is() {
     let mut parcel = small();
     let phase = parcel.formula.phases[0].id;
     parcel.formula.add_line(phase, parcel.id.as_material(), Amount::QuantumSatis);
+    assert_eq!(read(&write(&parcel).unwrap()), Ok(parcel));
+}
+
+/// Every released version is read for ever: the links stand as they were written, beside what they hold.
+#[test]
+fn every_released_link_is_read_for_ever() {
+    let golden = [
+        (include_str!("../../golden/link-1-example.txt"), include_str!("../../golden/link-1-example.json")),
+        (include_str!("../../golden/link-1-orchard.txt"), include_str!("../../golden/link-1-orchard.json")),
+        (include_str!("../../golden/link-1-everything.txt"), include_str!("../../golden/link-1-everything.json")),
+    ];
+    for (link, expected) in golden {
+        let parcel = read(link).unwrap();
+        assert_eq!(written_out(&parcel), expected.trim_end());
+    }
+}
+
+/// A parcel as records, one a line.
+fn written_out(parcel: &Parcel) -> String {
+    use crate::record::{self, FormulaRecord, MaterialRecord};
+    let formulas =
+        std::iter::once((parcel.id, &parcel.formula)).chain(parcel.formulas.iter().map(|(id, each)| (*id, each)));
+    let formulas = formulas.map(|(id, formula)| {
+        record::write(&FormulaRecord { id, revision: 0, changed_at: 0, formula: formula.clone() })
+    });
+    let materials = parcel
+        .materials
+        .iter()
+        .map(|own| record::write(&MaterialRecord { revision: 0, changed_at: 0, own: own.clone() }));
+    formulas.chain(materials).collect::<Vec<_>>().join("\n")
+}
+
+/// One of everything a link of version 1 can hold, for the golden links.
+fn everything() -> Parcel {
+    let percent = |digits, scale| Percent::new(Decimal::new(digits, scale)).unwrap();
+    let grams = |digits, scale| Grams::new(Decimal::new(digits, scale)).unwrap();
+    let mut formula = Formula::with_name("Élixir d\u{2019}été \u{1f33f}");
+    formula.purpose = Purpose::RinseOff;
+    formula.written_in = WrittenIn::Grams;
+    formula.target_ph = Some(Ph::new(Decimal::new(55, 1)).unwrap());
+    for (at, kind) in PhaseKind::ALL.into_iter().enumerate() {
+        let degrees = Celsius::new(Decimal::new(-5 + 40 * i64::try_from(at).unwrap(), 0)).ok();
+        let phase = formula.add_phase(format!("phase {at}"), kind, degrees.filter(|_| at != 3));
+        formula.add_line(phase, MaterialId::Catalogue(u32::MAX), Amount::Grams(grams(1_234_567, 4)));
+        formula.add_line(phase, MaterialId::Own(u64::MAX), Amount::Percent(percent(1, 28)));
+    }
+    let line = formula.add_line(PhaseId(0), MaterialId::Formula(9), Amount::QuantumSatis).unwrap();
+    formula.line_mut(line).unwrap().note = "with a note".to_owned();
+    formula.line_mut(line).unwrap().suspended = true;
+    formula.move_line(line, PhaseId(0), 0);
+    formula.steps = vec!["Stir while it cools.".to_owned(), String::new(), "<script>alert(1)</script>".to_owned()];
+    formula.notes = "two\nlines".to_owned();
+    let set_aside = SetAside { code: "a.b".to_owned(), subject: "c7".to_owned(), reason: "as ever".to_owned() };
+    formula.set_aside.push(set_aside);
+    formula.batch.way = BatchWay::Stock;
+    formula.batch.containers.count = 7;
+    formula.batch.containers.density = Density::new(Decimal::new(97, 2)).ok();
+    formula.batch.stock.push(Stock { material: MaterialId::Own(3), available: grams(25, 1) });
+    let own = |number, makeup, constituent| OwnMaterial {
+        material: Material {
+            id: MaterialId::Own(number),
+            name: format!("own {number}"),
+            class: Class::PhAdjuster,
+            usual_phase: PhaseKind::CoolDown,
+            density: Density::new(Decimal::new(117, 2)).ok(),
+            makeup,
+        },
+        constituent,
+        note: "kept cool".to_owned(),
+    };
+    let part = stillroom_core::Part { material: MaterialId::Formula(9), amount: Amount::Percent(percent(505, 1)) };
+    let constituent = Constituent { id: ConstituentId::Own(3), inci: "Nix Alba".to_owned(), class: Class::Mineral };
+    let materials = vec![
+        own(u64::MAX, Makeup::Composite(vec![part]), None),
+        own(3, Makeup::Simple(ConstituentId::Own(3)), Some(constituent)),
+    ];
+    let formulas = vec![(FormulaId(9), small().formula)];
+    Parcel { id: FormulaId(0x0123_4567_89ab_cdef), formula, materials, formulas }
+}
+
+#[test]
+fn one_of_everything_goes_round() {
+    let parcel = everything();
     assert_eq!(read(&write(&parcel).unwrap()), Ok(parcel));
 }
