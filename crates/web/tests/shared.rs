@@ -1,5 +1,11 @@
 //! Formulas as links: what a maker publishes and a reader opens, without a browser.
 #![cfg(not(target_arch = "wasm32"))]
+#![expect(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::similar_names,
+    reason = "what goes wrong in a test is to be seen at once"
+)]
 
 use std::cell::Cell;
 use std::rc::Rc;

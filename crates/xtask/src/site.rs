@@ -31,6 +31,8 @@ pub const KEPT_TYPES: &str = "www/seam.d.ts";
 
 /// What `index.html` writes for the folder that a build names.
 const ASSETS: &str = "./assets/";
+/// What a page one folder down writes for it.
+const ASSETS_FROM_BELOW: &str = "../assets/";
 /// Where `index.html` wants the policy.
 const POLICY_MARKER: &str = "<!-- policy -->";
 /// Where the service worker wants the list of files.
@@ -239,9 +241,14 @@ fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
     Ok(())
 }
 
+/// Files whose address other people's pages hold, one folder down.
+const FOR_OTHER_PAGES: [&str; 4] = ["embed/blog.html", "embed/frame.html", "embed/index.html", "embed/stillroom.js"];
+
 /// Whether a file of `www` keeps its name, since browsers come back to that address.
 fn is_stable(path: &str) -> bool {
-    matches!(path, "index.html" | "sw.js" | "manifest.webmanifest") || path.starts_with("icons/")
+    matches!(path, "index.html" | "sw.js" | "manifest.webmanifest")
+        || path.starts_with("icons/")
+        || FOR_OTHER_PAGES.contains(&path)
 }
 
 /// Whether a file is for developers only.
@@ -268,14 +275,20 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     let version = hash_of(&parts)[..12].to_owned();
 
     let mut site = Files::new();
-    for (path, content) in sources {
-        let place = if is_stable(&path) { path } else { format!("v-{version}/{path}") };
-        site.insert(place, content);
+    for (path, content) in &sources {
+        let place = if is_stable(path) { path.clone() } else { format!("v-{version}/{path}") };
+        site.insert(place, content.clone());
     }
     let page = text(&mut site, "index.html")?;
     ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
     let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
     site.insert("index.html".to_owned(), page.into_bytes());
+
+    for path in FOR_OTHER_PAGES.into_iter().filter(|path| sources.contains_key(*path)) {
+        let content = text(&mut site, path)?;
+        let content = content.replace(POLICY_MARKER, &policy).replace(ASSETS_FROM_BELOW, &format!("../v-{version}/"));
+        site.insert(path.to_owned(), content.into_bytes());
+    }
 
     let worker = text(&mut site, "sw.js")?;
     ensure!(worker.matches(BUILD_MARKER).count() == 1, "www/sw.js must hold `{BUILD_MARKER}` once");

@@ -96,7 +96,7 @@ fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, 
 fn is_later(path: &str) -> bool {
     path.starts_with("icons/")
         || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module))
-        || path.split('/').any(|folder| folder == WHOLE_SEAM)
+        || path.split('/').any(|folder| folder == WHOLE_SEAM || folder == "embed")
 }
 
 fn read_budget(text: &str) -> Result<Budget> {
