@@ -321,10 +321,6 @@ export interface JarView {
      */
     description: string;
     /**
-     * Constituents by key, most first.
-     */
-    order: string[];
-    /**
      * Lines that could not be seen through.
      */
     unresolved: string[];
@@ -362,32 +358,6 @@ export interface MaterialHit {
 }
 
 /**
- * One constituent and where it comes from.
- */
-export interface ConstituentView {
-    /**
-     * Names it.
-     */
-    key: string;
-    /**
-     * Its INCI name.
-     */
-    inci: string;
-    /**
-     * The layer it is drawn in.
-     */
-    layer: Layer;
-    /**
-     * Its percent, aligned.
-     */
-    percent: string;
-    /**
-     * Which line brings how much.
-     */
-    trail: TrailView[];
-}
-
-/**
  * One constituent of a material.
  */
 export interface BringsView {
@@ -417,6 +387,32 @@ export interface ComparedView {
      * Percent with glycerin and water in its place.
      */
     without: string;
+}
+
+/**
+ * One constituent.
+ */
+export interface ConstituentView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its INCI name.
+     */
+    inci: string;
+    /**
+     * The layer it is drawn in.
+     */
+    layer: Layer;
+    /**
+     * Its percent, aligned.
+     */
+    percent: string;
+    /**
+     * Which line brings how much. Only `evaluate` hands it out: a page asks `trailOf` for the few that are open.
+     */
+    trail?: TrailView[];
 }
 
 /**
@@ -682,21 +678,13 @@ export interface SettingsView {
      */
     decimalMark: string;
     /**
-     * Unit of mass.
+     * Unit of mass, by its symbol.
      */
     massUnit: string;
     /**
-     * Its symbol.
-     */
-    massSymbol: string;
-    /**
-     * Unit of volume.
+     * Unit of volume, by its symbol.
      */
     volumeUnit: string;
-    /**
-     * Its symbol.
-     */
-    volumeSymbol: string;
     /**
      * Step of the main scale.
      */
@@ -1046,9 +1034,13 @@ export interface Update {
      */
     jar?: JarView;
     /**
-     * Constituents that changed; [`JarView::order`] says which there are.
+     * Constituents that changed; [`Update::constituent_order`] says which there are.
      */
     constituents?: ConstituentView[];
+    /**
+     * Every constituent by key, most first, if that is another order than before.
+     */
+    constituentOrder?: string[];
     /**
      * The batch and how it was come by.
      */
@@ -1277,13 +1269,9 @@ export interface StockView {
  */
 export interface TrailView {
     /**
-     * The line.
+     * The line; [`LineView::name`] says what is weighed there.
      */
     line: number;
-    /**
-     * Name of its material.
-     */
-    name: string;
     /**
      * What it brings, aligned.
      */
@@ -1468,6 +1456,13 @@ export class Stillroom {
      */
     takeOver(texts: string[]): void;
     /**
+     * Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    trailOf(constituent: string): TrailView[];
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
@@ -1514,6 +1509,7 @@ export interface InitOutput {
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
+    readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;

@@ -119,6 +119,14 @@ export class Session {
   }
 
   /**
+   * Which lines bring a constituent of the jar, and how much.
+   * @param {string} constituent
+   */
+  trailOf(constituent) {
+    return this.#try(() => this.#seam.trailOf(constituent)) ?? [];
+  }
+
+  /**
    * Reads a table of materials; nothing is taken in yet.
    * @param {Uint8Array} bytes
    */

@@ -118,7 +118,7 @@ session.apply({ do: 'set-batch-way', way: 'mass' });
 session.apply({ do: 'set-batch-mass', text: '500 g' });
 session.apply({ do: 'look-at-shelf', looking: false });
 const whole = session.showEverything();
-const count = whole.jar?.order.length ?? 0;
+const count = whole.constituentOrder?.length ?? 0;
 if (whole.lines?.length !== LINES || count < CONSTITUENTS || !whole.formula?.sound) {
   throw new Error(`${whole.lines?.length} lines, ${count} constituents, sound: ${whole.formula?.sound}`);
 }

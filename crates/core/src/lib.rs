@@ -16,6 +16,7 @@
 pub mod apportion;
 pub mod arithmetic;
 pub mod balance;
+pub mod checks;
 pub mod chemistry;
 pub mod composition;
 pub mod evaluation;
@@ -25,6 +26,7 @@ pub mod material;
 pub mod number;
 pub mod quantity;
 pub mod scaling;
+pub mod source;
 pub mod unit;
 pub mod weigh_sheet;
 

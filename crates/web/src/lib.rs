@@ -46,6 +46,7 @@ pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
+mod sentences_material;
 #[cfg(feature = "whole")]
 mod sentences_shared;
 pub mod session;

@@ -6,7 +6,7 @@ use crate::command::Command;
 use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
-use crate::view::{MaterialHit, Update};
+use crate::view::{MaterialHit, TrailView, Update};
 #[cfg(feature = "whole")]
 use crate::view::{SourceView, TableView};
 #[cfg(feature = "whole")]
@@ -81,6 +81,15 @@ impl Stillroom {
     pub fn apply(&mut self, command: Ts<Command>) -> Result<Ts<Update>, JsError> {
         let command = Command::from_page(&command.js_value())?;
         Ok(self.session.apply(command).into_ts()?)
+    }
+
+    /// Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = trailOf)]
+    pub fn trail_of(&self, constituent: &str) -> Result<Vec<Ts<TrailView>>, JsError> {
+        self.session.trail_of(constituent).iter().map(|line| Ok(line.into_ts()?)).collect()
     }
 
     /// Keeps what is not kept yet. To be called once a change is drawn.

@@ -58,6 +58,8 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
+    /// Whether every constituent is handed out with its trail, for a page that cannot ask.
+    pub(crate) hands_out_trails: bool,
     pub(crate) last: LastView,
 }
 
@@ -105,6 +107,7 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
+            hands_out_trails: false,
             last: LastView::default(),
         }
     }
