@@ -395,6 +395,19 @@ commands! {
         link: String as "string",
     },
 
+    /// Put the records of the backup that was read on this device.
+    "restore-backup" RestoreBackup {
+        /// What becomes of records that are here already and read differently.
+        differing: String as "\"both\" | \"theirs\"",
+    },
+    /// Put an earlier version of a formula on the shelf as a copy and open it.
+    "restore-version" RestoreVersion {
+        /// Of which formula.
+        formula: FormulaId as "string",
+        /// Which version.
+        version: String as "string",
+    },
+
     /// Another page of this browser changed a record.
     "changed-elsewhere" ChangedElsewhere {
         /// Key of the record.

@@ -115,10 +115,10 @@ fn other_differences(before: &Formula, after: &Formula, mark: DecimalMark) -> Ve
         .collect();
     let notes_of_lines = |formula: &Formula| formula.lines().map(|line| line.note.clone()).collect::<Vec<_>>();
     let long = [
-        ("The method", before.steps != after.steps),
-        ("The notes", before.notes != after.notes || notes_of_lines(before) != notes_of_lines(after)),
-        ("The batch asked for", before.batch != after.batch),
+        (sentences::METHOD_DIFFERS, before.steps != after.steps),
+        (sentences::NOTES_DIFFER, before.notes != after.notes || notes_of_lines(before) != notes_of_lines(after)),
+        (sentences::BATCH_DIFFERS, before.batch != after.batch),
     ];
-    others.extend(long.into_iter().filter(|(_, differs)| *differs).map(|(what, _)| sentences::long_text_differs(what)));
+    others.extend(long.into_iter().filter(|(_, differs)| *differs).map(|(sentence, _)| sentence.to_owned()));
     others
 }

@@ -13,6 +13,8 @@
 // Without the whole, rooms beyond the main job are not reached, and the linker leaves them out.
 #![cfg_attr(not(feature = "whole"), allow(dead_code))]
 
+#[cfg(feature = "whole")]
+mod backup;
 pub mod browser;
 pub mod command;
 #[cfg(feature = "whole")]
@@ -53,8 +55,14 @@ pub mod session;
 pub mod settings;
 #[cfg(feature = "whole")]
 pub mod shared;
+#[cfg(feature = "whole")]
+mod versions;
 pub mod view;
+#[cfg(feature = "whole")]
+pub mod view_backup;
 #[cfg(feature = "whole")]
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_shared;
+#[cfg(feature = "whole")]
+pub mod write_up;

@@ -545,6 +545,10 @@ fn act_name(act: &str) -> &'static str {
         "formula.cure" => "cure applied",
         #[cfg(feature = "whole")]
         "formula.keep-copy" => "copy kept",
+        #[cfg(feature = "whole")]
+        "formula.version" => "earlier version",
+        #[cfg(feature = "whole")]
+        "backup.restore" => "backup restored",
         "phase.add" => "new phase",
         "phase.rename" => "phase name",
         "phase.kind" => "kind of phase",

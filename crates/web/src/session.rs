@@ -20,9 +20,12 @@ use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
-use records::key_of;
+pub(crate) use records::key_of;
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
+#[cfg(feature = "whole")]
+pub(crate) use records::{absent, read_slot, write_slot};
 
+mod journal;
 mod records;
 
 /// What the maker is doing.
@@ -58,6 +61,9 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
+    /// Records of a backup that was read and waits to be restored.
+    #[cfg(feature = "whole")]
+    pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
     pub(crate) hands_out_trails: bool,
     pub(crate) last: LastView,
@@ -107,6 +113,8 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
+            #[cfg(feature = "whole")]
+            waiting_backup: Vec::new(),
             hands_out_trails: false,
             last: LastView::default(),
         }
@@ -168,6 +176,10 @@ impl Session {
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
             #[cfg(feature = "whole")]
             Command::KeepCopy { link } => self.keep_copy(&link),
+            #[cfg(feature = "whole")]
+            Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
+            #[cfg(feature = "whole")]
+            Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }

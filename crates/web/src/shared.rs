@@ -148,7 +148,9 @@ impl Session {
                 return Answer { error: error_text, code: Some(error.code()), ..Answer::default() };
             }
         };
-        let renamed = self.names_taken(&parcel);
+        let root = (parcel.id, parcel.formula.clone());
+        let formulas: Vec<_> = parcel.formulas.iter().cloned().chain([root]).collect();
+        let renamed = names_taken(self, &parcel.materials, &formulas);
         let is_new_version = renamed.contains_key(&parcel.id.as_material());
         let mut parcel = parcel.with_other_names(&renamed);
         if is_new_version {
@@ -165,53 +167,6 @@ impl Session {
         self.commit("formula.keep-copy", None, Some(id), before, after);
         self.notice("formula.copy-kept", sentences::copy_kept(&name), true);
         made(&id)
-    }
-
-    /// What of a parcel has the name of something else on this device, directly or through what it is made of; each with
-    /// a fresh name.
-    fn names_taken(&self, parcel: &Parcel) -> BTreeMap<MaterialId, MaterialId> {
-        let mut taken = BTreeSet::new();
-        let mut made_of: Vec<(MaterialId, Vec<MaterialId>)> = Vec::new();
-        for own in &parcel.materials {
-            let id = own.material.id;
-            if let MaterialId::Own(number) = id
-                && self.own_material(number).is_some_and(|ours| ours != own)
-            {
-                taken.insert(id);
-            }
-            made_of.push((id, references_of_material(own)));
-        }
-        for (id, formula) in parcel.formulas.iter().chain([&(parcel.id, parcel.formula.clone())]) {
-            if self.kept_formula(*id).is_some_and(|ours| ours != formula) {
-                taken.insert(id.as_material());
-            }
-            made_of.push((id.as_material(), references_of_formula(formula).collect()));
-        }
-        // What is made of something that gets another name is another thing than the one this device has under its name.
-        loop {
-            let count = taken.len();
-            for (id, references) in &made_of {
-                if self.is_here(*id) && references.iter().any(|reference| taken.contains(reference)) {
-                    taken.insert(*id);
-                }
-            }
-            if taken.len() == count {
-                break;
-            }
-        }
-        let fresh = |id: MaterialId| match id {
-            MaterialId::Formula(_) => MaterialId::Formula(self.around.random()),
-            MaterialId::Own(_) | MaterialId::Catalogue(_) => MaterialId::Own(self.around.random()),
-        };
-        taken.into_iter().map(|id| (id, fresh(id))).collect()
-    }
-
-    fn is_here(&self, id: MaterialId) -> bool {
-        match id {
-            MaterialId::Own(number) => self.own_material(number).is_some(),
-            MaterialId::Formula(number) => self.kept_formula(FormulaId(number)).is_some(),
-            MaterialId::Catalogue(_) => true,
-        }
     }
 
     /// The records of a parcel that are not on this device, before and after they are put there.
@@ -237,6 +192,54 @@ impl Session {
         }
         (before, after)
     }
+}
+
+/// What of records that come in has the name of something else on this device, directly or through what it is made of;
+/// each with a fresh name.
+pub(crate) fn names_taken(
+    session: &Session,
+    materials: &[OwnMaterial],
+    formulas: &[(FormulaId, Formula)],
+) -> BTreeMap<MaterialId, MaterialId> {
+    let mut taken = BTreeSet::new();
+    let mut made_of: Vec<(MaterialId, Vec<MaterialId>)> = Vec::new();
+    for own in materials {
+        let id = own.material.id;
+        if let MaterialId::Own(number) = id
+            && session.own_material(number).is_some_and(|ours| ours != own)
+        {
+            taken.insert(id);
+        }
+        made_of.push((id, references_of_material(own)));
+    }
+    for (id, formula) in formulas {
+        if session.kept_formula(*id).is_some_and(|ours| ours != formula) {
+            taken.insert(id.as_material());
+        }
+        made_of.push((id.as_material(), references_of_formula(formula).collect()));
+    }
+    let is_here = |id: MaterialId| match id {
+        MaterialId::Own(number) => session.own_material(number).is_some(),
+        MaterialId::Formula(number) => session.kept_formula(FormulaId(number)).is_some(),
+        MaterialId::Catalogue(_) => true,
+    };
+    // What is made of something that gets another name is another thing than the one this device has under its name.
+    loop {
+        let count = taken.len();
+        for (id, references) in &made_of {
+            if is_here(*id) && references.iter().any(|reference| taken.contains(reference)) {
+                taken.insert(*id);
+            }
+        }
+        if taken.len() == count {
+            break;
+        }
+    }
+    let fresh = |id: MaterialId| match id {
+        MaterialId::Formula(_) => MaterialId::Formula(session.around.random()),
+        MaterialId::Own(_) | MaterialId::Catalogue(_) => MaterialId::Own(session.around.random()),
+    };
+    taken.into_iter().map(|id| (id, fresh(id))).collect()
 }
 
 /// Texts no longer than the fields of the page take.

@@ -2,6 +2,7 @@
 //! same browser changed one.
 
 use super::Session;
+use super::journal::{self, Entry};
 use crate::history::Slot;
 use crate::keeping::StoreError;
 use crate::sentences;
@@ -21,6 +22,7 @@ const SETTINGS_KEY: &str = "stillroom.settings";
 
 impl Session {
     pub(super) fn read_everything(&mut self) {
+        journal::finish(&*self.store);
         let Ok(keys) = self.store.keys() else {
             self.keep_state = KeepState::Blocked;
             return;
@@ -43,7 +45,7 @@ impl Session {
 
     /// Reads the text of a record into the session.
     fn read_text(&mut self, key: &str, text: &str) {
-        match read_slot(key, text) {
+        match journal::check(text).and_then(|()| read_slot(key, text)) {
             Ok(Some((revision, slot))) => {
                 self.unreadable.remove(key);
                 self.revisions.insert(key.to_owned(), revision);
@@ -58,23 +60,27 @@ impl Session {
 
     /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
     pub fn keep(&mut self) -> Update {
-        let keys: Vec<String> = self.unkept.keys().cloned().collect();
+        let keys: Vec<String> = self.unkept.keys().filter(|key| !self.conflicts.contains_key(*key)).cloned().collect();
+        let mut entries = Vec::new();
         let mut failure = None;
         for key in keys {
-            if self.conflicts.contains_key(&key) {
-                continue;
-            }
-            match self.keep_one(&key) {
-                Ok(true) => {
-                    self.unkept.remove(&key);
-                    self.kept_at = Some(self.around.now());
-                }
-                Ok(false) => {
+            match self.entry_of(key) {
+                Ok(Ok(entry)) => entries.push(entry),
+                Ok(Err(key)) => {
                     let name = self.name_of(&key);
                     self.conflicts.insert(key, name);
                 }
                 Err(error) => failure = Some(error),
             }
+        }
+        let mut waiting: Vec<(String, bool)> =
+            entries.iter().map(|entry| (entry.key.clone(), entry.text.is_some())).collect();
+        if let Err((error, left)) = journal::write_all(&*self.store, entries) {
+            failure = Some(error);
+            waiting.truncate(waiting.len() - left.len());
+        }
+        for (key, there) in waiting {
+            self.kept(&key, there);
         }
         self.keep_state = match failure {
             Some(StoreError::Full) => KeepState::Full,
@@ -85,7 +91,19 @@ impl Session {
             None => KeepState::Kept,
         };
         let status = self.present_status();
-        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
+        let notices = std::mem::take(&mut self.notices);
+        Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
+    }
+
+    /// A record is in the store as it is here, or is gone from both.
+    fn kept(&mut self, key: &str, there: bool) {
+        self.unkept.remove(key);
+        if there {
+            *self.revisions.entry(key.to_owned()).or_insert(0) += 1;
+        } else {
+            self.revisions.remove(key);
+        }
+        self.kept_at = Some(self.around.now());
     }
 
     /// Whether something is still to be kept.
@@ -94,30 +112,77 @@ impl Session {
         !self.unkept.is_empty()
     }
 
-    /// Keeps one record. `Ok(false)` if another page changed it since this one read it: then nothing is written.
-    fn keep_one(&mut self, key: &str) -> Result<bool, StoreError> {
-        let known = self.revisions.get(key).copied().unwrap_or(0);
-        let elsewhere = self.store.get(key)?.map(|text| record::read_revision(&text));
-        match elsewhere {
-            Some(Ok(revision)) if revision != known => return Ok(false),
+    /// Every key of the store; none where it cannot be read.
+    #[cfg(feature = "whole")]
+    pub(crate) fn store_keys(&self) -> Vec<String> {
+        self.store.keys().unwrap_or_default()
+    }
+
+    /// The text under a key of the store.
+    #[cfg(feature = "whole")]
+    pub(crate) fn stored_text(&self, key: &str) -> Option<String> {
+        self.store.get(key).ok().flatten()
+    }
+
+    /// What is to be written of one record. `Ok(Err(key))` if another page changed it since this one read it: then nothing
+    /// is.
+    fn entry_of(&mut self, key: String) -> Result<Result<Entry, String>, StoreError> {
+        let known = self.revisions.get(&key).copied().unwrap_or(0);
+        let stored = self.store.get(&key)?;
+        match stored.as_deref().map(record::read_revision) {
+            Some(Ok(revision)) if revision != known => return Ok(Err(key)),
             // What cannot be read is not ours to overwrite.
-            Some(Err(_)) => return Ok(false),
+            Some(Err(_)) => return Ok(Err(key)),
+            #[cfg(feature = "whole")]
+            None if known > 0 && !self.text_is_kept(SETTINGS_KEY) => {
+                self.storage_was_cleared();
+                return self.entry_of(key);
+            }
             Some(Ok(_)) | None => {}
         }
-        let revision = known + 1;
-        let text = self.text_of(key, revision);
-        if let Some(text) = text {
-            self.store.set(key, &text)?;
-            self.revisions.insert(key.to_owned(), revision);
-        } else {
-            self.store.remove(key)?;
-            self.revisions.remove(key);
+        #[cfg(feature = "whole")]
+        if let (Some(id), Some(replaced)) = (formula_of(&key), &stored) {
+            self.keep_version(id, replaced);
         }
-        Ok(true)
+        let text = self.text_of(&key, known + 1).map(journal::with_check);
+        Ok(Ok(Entry { known: if stored.is_some() { known } else { 0 }, key, text }))
+    }
+
+    #[cfg(feature = "whole")]
+    fn text_is_kept(&self, key: &str) -> bool {
+        self.stored_text(key).is_some()
+    }
+
+    /// The browser forgot everything this page had kept: all that is here is to be kept anew.
+    #[cfg(feature = "whole")]
+    fn storage_was_cleared(&mut self) {
+        self.revisions.clear();
+        for slot in self.every_slot() {
+            self.unkept.insert(key_of(&slot), ());
+        }
+        self.notice("storage.cleared", crate::sentences_shared::storage_cleared().to_owned(), false);
+    }
+
+    /// Puts a text beside the records, if there is room.
+    #[cfg(feature = "whole")]
+    pub(crate) fn store_beside(&self, key: &str, text: &str) {
+        let _ = self.store.set(key, text);
+    }
+
+    /// What the maker should know about the storage of this device, a sentence each.
+    #[cfg(feature = "whole")]
+    #[must_use]
+    pub fn storage_remarks(&self) -> Vec<String> {
+        /// Clocks differ a little, and a day off is no harm.
+        const DAY: u64 = 24 * 60 * 60 * 1000;
+        let last = self.shelf.values().map(|record| record.changed_at).max().unwrap_or(0);
+        let went_back = last > self.around.now().saturating_add(DAY);
+        let when = || crate::sentences_shared::day_and_time(last, self.around.minutes_ahead());
+        went_back.then(|| crate::sentences_shared::clock_went_back(&when())).into_iter().collect()
     }
 
     /// The record under a key as it stands now. `None` for a key that is none of ours.
-    fn slot_at(&self, key: &str) -> Option<Slot> {
+    pub(crate) fn slot_at(&self, key: &str) -> Option<Slot> {
         Some(match absent(key) {
             None if key == SETTINGS_KEY => Slot::Settings(Rc::clone(&self.settings)),
             None => return None,
@@ -243,7 +308,7 @@ impl Session {
 }
 
 /// Key a record is kept under.
-pub(super) fn key_of(slot: &Slot) -> String {
+pub(crate) fn key_of(slot: &Slot) -> String {
     match slot {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
@@ -270,7 +335,7 @@ fn extract_of(key: &str) -> Option<ExtractId> {
 }
 
 /// The record under a key that holds none; `None` for the settings, of which there always are some, and for other keys.
-fn absent(key: &str) -> Option<Slot> {
+pub(crate) fn absent(key: &str) -> Option<Slot> {
     let formula = formula_of(key).map(|id| Slot::Formula(id, None));
     let material = || material_of(key).map(|number| Slot::Material(number, None));
     let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
@@ -279,7 +344,7 @@ fn absent(key: &str) -> Option<Slot> {
 }
 
 /// Reads a record with how often it was written. `Ok(None)` for a key that is none of ours.
-fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
+pub(crate) fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
     if key == SETTINGS_KEY {
         let record: SettingsRecord = record::read(text)?;
         return Ok(Some((record.revision, Slot::Settings(Rc::new(record.settings)))));
@@ -310,7 +375,7 @@ fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> 
 }
 
 /// Writes a record; nothing where it is absent.
-fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<String> {
+pub(crate) fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<String> {
     Some(match slot {
         Slot::Settings(settings) => record::write(&SettingsRecord { revision, settings: (**settings).clone() }),
         Slot::Formula(_, record) => record::write(&FormulaRecord { revision, ..(**record.as_ref()?).clone() }),
