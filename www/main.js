@@ -80,7 +80,7 @@ async function start() {
   session.showEverything();
   rooms.enter();
   // The checks, the extract room and the rest come once the main job can be done.
-  void session.whole().then(async () => (await import('./whole/more.js')).addMore(session, { go, say }));
+  void session.whole().then(async () => (await import('./whole/more.js')).addMore(session, { go, say })).catch(console.warn);
 
   const offline = registerOffline({
     onReady: () => say(words.alerts.ready),

@@ -31,6 +31,28 @@ export interface CodeView {
 }
 
 /**
+ * A backup that was read and waits to be put on this device.
+ */
+export interface BackupView {
+    /**
+     * Why it cannot be read, in a sentence.
+     */
+    error?: string;
+    /**
+     * Stable code of the error.
+     */
+    code?: string;
+    /**
+     * What it holds, in a sentence.
+     */
+    summary: string;
+    /**
+     * Its records.
+     */
+    items: BackupItem[];
+}
+
+/**
  * A figure and how it was come by.
  */
 export interface FigureView {
@@ -197,6 +219,20 @@ export interface TableView {
 }
 
 /**
+ * An earlier version of a formula.
+ */
+export interface VersionView {
+    /**
+     * Names it among the versions of its formula: when it was last changed.
+     */
+    version: string;
+    /**
+     * When, and what it was called, in a few words.
+     */
+    text: string;
+}
+
+/**
  * Head, phases and problems of the open formula.
  */
 export interface FormulaView {
@@ -299,6 +335,11 @@ export interface ReadingOptions {
 }
 
 /**
+ * How a record of a backup stands to what this device keeps.
+ */
+export type Fate = "new" | "same" | "differs" | "unreadable";
+
+/**
  * How a shared formula stands to what this device keeps.
  */
 export type Standing = "new" | "same" | "differs";
@@ -333,7 +374,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -665,6 +706,28 @@ export interface ConflictView {
     key: string;
     /**
      * In a sentence.
+     */
+    text: string;
+}
+
+/**
+ * One record of a backup.
+ */
+export interface BackupItem {
+    /**
+     * What it is.
+     */
+    kind: string;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * How it stands to what is here.
+     */
+    fate: Fate;
+    /**
+     * Why it cannot be read, in a sentence; else empty.
      */
     text: string;
 }
@@ -1388,6 +1451,13 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
+     * What changed in a formula since an earlier version; nothing if there is no such version.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    compareVersion(formula: string, version: string): ComparisonView | undefined;
+    /**
      * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
      */
     handOver(): string[];
@@ -1416,6 +1486,13 @@ export class Stillroom {
      * If `reader` is not what its type says.
      */
     constructor(reader: Reader);
+    /**
+     * Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+     *
+     * # Errors
+     * Never by what a file holds.
+     */
+    readBackup(bytes: Uint8Array | number[]): BackupView;
     /**
      * A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
      *
@@ -1452,6 +1529,10 @@ export class Stillroom {
      */
     sources(): SourceView[];
     /**
+     * What the maker should know about the storage of this device, a sentence each.
+     */
+    storageRemarks(): string[];
+    /**
      * Takes the place of a seam that handed over.
      */
     takeOver(texts: string[]): void;
@@ -1463,9 +1544,24 @@ export class Stillroom {
      */
     trailOf(constituent: string): TrailView[];
     /**
+     * Earlier versions of a formula, last first.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    versionsOf(formula: string): VersionView[];
+    /**
+     * Everything on this device as one file.
+     */
+    writeBackup(): string;
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
+    /**
+     * A formula written out as `markdown`, `text` or `csv`; nothing for another form.
+     */
+    writeUp(formula: string, form: string): string;
 }
 
 /**
@@ -1498,19 +1594,25 @@ export interface InitOutput {
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
+    readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_readBackup: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
+    readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
+    readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
+    readonly stillroom_writeBackup: (a: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
+    readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;

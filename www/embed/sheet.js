@@ -78,7 +78,7 @@ export function createSheet(options) {
       root.replaceChildren(make('p', { class: 'message', role: 'alert' }, view.error));
       return view;
     }
-    const { formula, lines = [], batch: batchView, answer, jar, constituents = [] } = view.update;
+    const { formula, lines = [], batch: batchView, answer, jar, constituents = [], constituentOrder = [] } = view.update;
     message.textContent = answer?.error ?? batchView?.problem ?? '';
     message.hidden = message.textContent === '';
     batchField.setAttribute('aria-invalid', String(answer?.error !== undefined));
@@ -118,7 +118,7 @@ export function createSheet(options) {
       more.append(make(heading(1), {}, words.own), make('ul', {}, ...view.materials.map((own) => make('li', { dir: 'auto' }, own))));
     }
     const byKey = new Map(constituents.map((constituent) => [constituent.key, constituent]));
-    const inside = (jar?.order ?? []).flatMap((key) => byKey.get(key) ?? []);
+    const inside = constituentOrder.flatMap((key) => byKey.get(key) ?? []);
     more.append(
       make(
         'details',

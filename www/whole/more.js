@@ -6,7 +6,7 @@
 import { button, make } from '../element.js';
 import { createReading } from './reading.js';
 import { createShare } from './share.js';
-import { askToLast } from './storage.js';
+import { watchStorage } from './storage.js';
 import { words } from './words-share.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -16,6 +16,8 @@ import { words } from './words-share.js';
  * @param {{ go: (room: string) => void, say: (text: string) => void }} page
  */
 export function addMore(session, page) {
+  // Where the whole seam could not be fetched there is nothing behind these rooms.
+  if (!session.ask((seam) => 'linkOf' in seam)) return;
   document.head.append(make('link', { rel: 'stylesheet', href: new URL('./share.css', import.meta.url).href }));
   const share = createShare(session, page);
   const reading = createReading(session, page);
@@ -35,10 +37,18 @@ export function addMore(session, page) {
   document.querySelector('.formula-head')?.append(button(words.share, () => page.go('share'), { class: 'share-act' }));
   document.querySelector('[data-room="shelf"] .acts')?.append(button(words.backup.title, () => page.go('share')));
 
+  const shared = sharedByAnotherApp();
+  if (shared) history.replaceState(null, '', `./${shared}`);
   acceptFiles(share.readBackup, () => page.go('share'));
-  askToLast(session);
+  watchStorage(session, page.say);
   session.showEverything();
   enter();
+}
+
+/** The link that another app shared with this one: it stands in the query then, as the manifest says. */
+function sharedByAnotherApp() {
+  const texts = [...new URLSearchParams(location.search).values()];
+  return texts.map((text) => /#f=[\w-]+/.exec(text)?.[0]).find(Boolean);
 }
 
 /**

@@ -278,7 +278,7 @@ function createBackup(session, page) {
   }
 
   function take() {
-    session.send({ do: 'restore-backup', differing: differing.value });
+    session.send({ do: 'restore-backup', differing: differing.value === 'theirs' ? 'theirs' : 'both' });
     show(preview, false);
     page.go('shelf');
   }

@@ -6,6 +6,7 @@ export const words = Object.freeze({
   share: 'Share',
   title: 'Share and keep',
   back: 'Back to the formula',
+  cleared: 'The browser has cleared what this page kept on this device since you worked here last. If you have a backup file, read it under Share and keep.',
   none: 'No formula is open. Choose one from the shelf.',
   link: {
     title: 'A link to this formula',

@@ -8,9 +8,7 @@
 use crate::json::Writer;
 use crate::record::LONGEST_RECORD;
 use serde::Deserialize;
-use serde::de::{Deserializer, IgnoredAny, MapAccess, Visitor};
-use serde_json::value::RawValue;
-use std::fmt;
+use serde::de::IgnoredAny;
 
 /// What a backup says it is.
 pub const FORMAT: &str = "stillroom-backup";
@@ -107,15 +105,68 @@ pub fn read(bytes: &[u8]) -> Result<Backup, BackupError> {
     if version > VERSION {
         return Err(BackupError::Newer { version });
     }
-    let body: Body<'_> = serde_json::from_str(text).map_err(|error| damage(&error))?;
-    let Records(records) = body.records;
+    let records = spans(text).ok_or(BackupError::NotABackup)?;
     if records.len() > MOST_RECORDS {
         return Err(BackupError::TooLarge);
     }
-    let records =
-        records.into_iter().filter(|(key, text)| key.len() <= LONGEST_KEY && text.get().len() <= LONGEST_RECORD);
-    let records = records.map(|(key, text)| (key, text.get().to_owned())).collect();
+    let records = records.into_iter().filter(|(key, text)| key.len() <= LONGEST_KEY && text.len() <= LONGEST_RECORD);
+    let records = records.map(|(key, text)| (key, text.to_owned())).collect();
     Ok(Backup { made_at: head.made_at.unwrap_or(0), records })
+}
+
+/// Each record as it stands in the file, with its key. `None` where there is no object of records. The file is sound JSON.
+fn spans(text: &str) -> Option<Vec<(String, &str)>> {
+    let mut file = Span(text);
+    let mut found = None;
+    file.fields(|key, value| {
+        if key == "records" {
+            let mut records = Vec::new();
+            let whole = Span(value).fields(|key, record| {
+                // One more than there may be is enough to refuse them all.
+                if records.len() <= MOST_RECORDS {
+                    records.push((key, record));
+                }
+            });
+            found = whole.map(|()| records);
+        }
+    })?;
+    found
+}
+
+/// What of a JSON text is still to be read.
+struct Span<'a>(&'a str);
+
+impl<'a> Span<'a> {
+    fn sign(&mut self, sign: char) -> Option<()> {
+        self.0 = self.0.trim_start().strip_prefix(sign)?;
+        Some(())
+    }
+
+    /// The next value, whatever it is. Nested values are passed over without going down into them.
+    fn value(&mut self) -> Option<&'a str> {
+        let rest = self.0.trim_start();
+        let mut values = serde_json::Deserializer::from_str(rest).into_iter::<IgnoredAny>();
+        values.next()?.ok()?;
+        let (value, rest) = rest.split_at_checked(values.byte_offset())?;
+        self.0 = rest;
+        Some(value)
+    }
+
+    /// Hands out every field of the object that comes next.
+    fn fields(&mut self, mut each: impl FnMut(String, &'a str)) -> Option<()> {
+        self.sign('{')?;
+        if self.sign('}').is_some() {
+            return Some(());
+        }
+        loop {
+            let key = serde_json::from_str(self.value()?).ok()?;
+            self.sign(':')?;
+            each(key, self.value()?);
+            if self.sign(',').is_none() {
+                return self.sign('}');
+            }
+        }
+    }
 }
 
 fn damage(error: &serde_json::Error) -> BackupError {
@@ -132,40 +183,6 @@ struct Head {
     made_at: Option<u64>,
     #[serde(rename = "records")]
     _records: Option<IgnoredAny>,
-}
-
-#[derive(Deserialize)]
-struct Body<'a> {
-    #[serde(borrow)]
-    records: Records<'a>,
-}
-
-/// Records as they stand in the file, in its order. One more than there may be is enough to refuse them all.
-struct Records<'a>(Vec<(String, &'a RawValue)>);
-
-impl<'de: 'a, 'a> Deserialize<'de> for Records<'a> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        struct Each;
-        impl<'de> Visitor<'de> for Each {
-            type Value = Records<'de>;
-
-            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                f.write_str("records by their keys")
-            }
-
-            fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Records<'de>, A::Error> {
-                let mut records = Vec::new();
-                while let Some(key) = map.next_key::<String>()? {
-                    let record: &RawValue = map.next_value()?;
-                    if records.len() <= MOST_RECORDS {
-                        records.push((key, record));
-                    }
-                }
-                Ok(Records(records))
-            }
-        }
-        deserializer.deserialize_map(Each)
-    }
 }
 
 #[cfg(test)]

@@ -92,14 +92,14 @@ impl Session {
         };
         let before: Vec<Slot> =
             chosen.iter().map(|slot| self.slot_at(&key_of(slot)).unwrap_or_else(|| slot.clone())).collect();
-        if !chosen.is_empty() {
+        if chosen.is_empty() {
+            self.notice("backup.nothing-new", sentences::nothing_to_restore().to_owned(), false);
+        } else {
             let count = chosen.len();
             let open = self.open;
             self.commit("backup.restore", None, open, before, chosen);
             self.open = self.open.or_else(|| self.last_changed());
             self.notice("backup.restored", sentences::restored(count), true);
-        } else {
-            self.notice("backup.nothing-new", sentences::nothing_to_restore().to_owned(), false);
         }
         Answer::default()
     }

@@ -25,6 +25,7 @@ pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
 #[cfg(feature = "whole")]
 pub(crate) use records::{absent, read_slot, write_slot};
 
+#[cfg(feature = "whole")]
 mod journal;
 mod records;
 

@@ -10,7 +10,7 @@ use stillroom_core::FormulaId;
 /// Forms a formula can be written out in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum WrittenForm {
-    /// Markdown (CommonMark with tables).
+    /// Markdown (`CommonMark` with tables).
     Markdown,
     /// Plain text.
     Text,

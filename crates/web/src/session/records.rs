@@ -2,6 +2,7 @@
 //! same browser changed one.
 
 use super::Session;
+#[cfg(feature = "whole")]
 use super::journal::{self, Entry};
 use crate::history::Slot;
 use crate::keeping::StoreError;
@@ -22,6 +23,7 @@ const SETTINGS_KEY: &str = "stillroom.settings";
 
 impl Session {
     pub(super) fn read_everything(&mut self) {
+        #[cfg(feature = "whole")]
         journal::finish(&*self.store);
         let Ok(keys) = self.store.keys() else {
             self.keep_state = KeepState::Blocked;
@@ -45,7 +47,11 @@ impl Session {
 
     /// Reads the text of a record into the session.
     fn read_text(&mut self, key: &str, text: &str) {
-        match journal::check(text).and_then(|()| read_slot(key, text)) {
+        #[cfg(feature = "whole")]
+        let read = journal::check(text).and_then(|()| read_slot(key, text));
+        #[cfg(not(feature = "whole"))]
+        let read = read_slot(key, text);
+        match read {
             Ok(Some((revision, slot))) => {
                 self.unreadable.remove(key);
                 self.revisions.insert(key.to_owned(), revision);
@@ -61,27 +67,7 @@ impl Session {
     /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
     pub fn keep(&mut self) -> Update {
         let keys: Vec<String> = self.unkept.keys().filter(|key| !self.conflicts.contains_key(*key)).cloned().collect();
-        let mut entries = Vec::new();
-        let mut failure = None;
-        for key in keys {
-            match self.entry_of(key) {
-                Ok(Ok(entry)) => entries.push(entry),
-                Ok(Err(key)) => {
-                    let name = self.name_of(&key);
-                    self.conflicts.insert(key, name);
-                }
-                Err(error) => failure = Some(error),
-            }
-        }
-        let mut waiting: Vec<(String, bool)> =
-            entries.iter().map(|entry| (entry.key.clone(), entry.text.is_some())).collect();
-        if let Err((error, left)) = journal::write_all(&*self.store, entries) {
-            failure = Some(error);
-            waiting.truncate(waiting.len() - left.len());
-        }
-        for (key, there) in waiting {
-            self.kept(&key, there);
-        }
+        let failure = self.keep_all(keys);
         self.keep_state = match failure {
             Some(StoreError::Full) => KeepState::Full,
             Some(StoreError::Blocked) => KeepState::Blocked,
@@ -93,6 +79,60 @@ impl Session {
         let status = self.present_status();
         let notices = std::mem::take(&mut self.notices);
         Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
+    }
+
+    /// Keeps records one by one: what the first seam does in the second before the whole one takes its place.
+    #[cfg(not(feature = "whole"))]
+    fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
+        let mut failure = None;
+        for key in keys {
+            if let Err(error) = self.keep_one(key) {
+                failure = Some(error);
+            }
+        }
+        failure
+    }
+
+    #[cfg(not(feature = "whole"))]
+    fn keep_one(&mut self, key: String) -> Result<(), StoreError> {
+        if !self.is_ours_to_write(&key)? {
+            self.conflicts.insert(key.clone(), self.name_of(&key));
+            return Ok(());
+        }
+        let text = self.text_of(&key, self.revisions.get(&key).map_or(1, |known| known + 1));
+        match &text {
+            Some(text) => self.store.set(&key, text)?,
+            None => self.store.remove(&key)?,
+        }
+        self.kept(&key, text.is_some());
+        Ok(())
+    }
+
+    /// Keeps records so that a crash leaves all of them old or all of them new.
+    #[cfg(feature = "whole")]
+    fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
+        let mut entries = Vec::new();
+        let mut failure = None;
+        for key in keys {
+            match self.is_ours_to_write(&key) {
+                Ok(true) => entries.push(self.entry_of(key)),
+                Ok(false) => {
+                    let name = self.name_of(&key);
+                    self.conflicts.insert(key, name);
+                }
+                Err(error) => failure = Some(error),
+            }
+        }
+        let mut written: Vec<(String, bool)> =
+            entries.iter().map(|entry| (entry.key.clone(), entry.text.is_some())).collect();
+        if let Err((error, left)) = journal::write_all(&*self.store, entries) {
+            failure = Some(error);
+            written.truncate(written.len() - left.len());
+        }
+        for (key, there) in written {
+            self.kept(&key, there);
+        }
+        failure
     }
 
     /// A record is in the store as it is here, or is gone from both.
@@ -124,33 +164,27 @@ impl Session {
         self.store.get(key).ok().flatten()
     }
 
-    /// What is to be written of one record. `Ok(Err(key))` if another page changed it since this one read it: then nothing
-    /// is.
-    fn entry_of(&mut self, key: String) -> Result<Result<Entry, String>, StoreError> {
-        let known = self.revisions.get(&key).copied().unwrap_or(0);
-        let stored = self.store.get(&key)?;
-        match stored.as_deref().map(record::read_revision) {
-            Some(Ok(revision)) if revision != known => return Ok(Err(key)),
-            // What cannot be read is not ours to overwrite.
-            Some(Err(_)) => return Ok(Err(key)),
-            #[cfg(feature = "whole")]
-            None if known > 0 && !self.text_is_kept(SETTINGS_KEY) => {
-                self.storage_was_cleared();
-                return self.entry_of(key);
-            }
-            Some(Ok(_)) | None => {}
+    /// Whether a record in the store is the one this page read or wrote last. One that another page changed since, or that
+    /// cannot be read, is not ours to overwrite.
+    fn is_ours_to_write(&self, key: &str) -> Result<bool, StoreError> {
+        let known = self.revisions.get(key).copied().unwrap_or(0);
+        let stored = self.store.get(key)?;
+        Ok(stored.is_none_or(|text| record::read_revision(&text) == Ok(known)))
+    }
+
+    /// What is to be written of one record.
+    #[cfg(feature = "whole")]
+    fn entry_of(&mut self, key: String) -> Entry {
+        let stored = self.stored_text(&key);
+        if stored.is_none() && self.revisions.contains_key(&key) && self.stored_text(SETTINGS_KEY).is_none() {
+            self.storage_was_cleared();
         }
-        #[cfg(feature = "whole")]
         if let (Some(id), Some(replaced)) = (formula_of(&key), &stored) {
             self.keep_version(id, replaced);
         }
+        let known = self.revisions.get(&key).copied().unwrap_or(0);
         let text = self.text_of(&key, known + 1).map(journal::with_check);
-        Ok(Ok(Entry { known: if stored.is_some() { known } else { 0 }, key, text }))
-    }
-
-    #[cfg(feature = "whole")]
-    fn text_is_kept(&self, key: &str) -> bool {
-        self.stored_text(key).is_some()
+        Entry { known: if stored.is_some() { known } else { 0 }, key, text }
     }
 
     /// The browser forgot everything this page had kept: all that is here is to be kept anew.
