@@ -30,6 +30,7 @@ export function createJar(session) {
     make('div', { class: 'jar' }, jar.root, legend),
     density,
     unresolved,
+    make('div', { class: 'after-jar' }),
     title,
     list,
   );

@@ -26,9 +26,12 @@ mod edit_extract;
 mod edit_formula;
 mod edit_holding;
 mod edit_material;
+#[cfg(feature = "whole")]
 pub mod evaluate;
 #[cfg(feature = "whole")]
 mod extracts;
+#[cfg(feature = "whole")]
+mod findings;
 mod history;
 pub mod keeping;
 mod materials;
@@ -48,6 +51,8 @@ pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
+#[cfg(feature = "whole")]
+mod sentences_findings;
 mod sentences_material;
 #[cfg(feature = "whole")]
 mod sentences_shared;
@@ -62,6 +67,8 @@ pub mod view;
 pub mod view_backup;
 #[cfg(feature = "whole")]
 pub mod view_extract;
+#[cfg(feature = "whole")]
+pub mod view_findings;
 #[cfg(feature = "whole")]
 pub mod view_shared;
 #[cfg(feature = "whole")]

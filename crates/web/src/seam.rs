@@ -3,6 +3,7 @@
 
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
+#[cfg(feature = "whole")]
 use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
@@ -154,6 +155,13 @@ impl Stillroom {
         self.session.write_table()
     }
 
+    /// Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
+    #[wasm_bindgen(js_name = countFindings)]
+    #[must_use]
+    pub fn count_findings(&mut self) -> usize {
+        self.session.count_findings()
+    }
+
     /// Every source a value of the catalogue rests on.
     ///
     /// # Errors
@@ -259,6 +267,7 @@ pub fn read_shared(link: &str, options: Ts<ReadingOptions>) -> Result<Ts<Reading
 ///
 /// # Errors
 /// If `options` is not what its type says. A record that cannot be read is an error in the update's `answer`.
+#[cfg(feature = "whole")]
 #[wasm_bindgen]
 #[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
 pub fn evaluate(

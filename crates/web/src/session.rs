@@ -13,6 +13,8 @@ use crate::view::{
 use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
+#[cfg(feature = "whole")]
+use stillroom_core::checks::{Chart, Finding};
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
@@ -21,6 +23,7 @@ use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
 pub(crate) use records::key_of;
+#[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
 #[cfg(feature = "whole")]
 pub(crate) use records::{absent, read_slot, write_slot};
@@ -44,6 +47,15 @@ pub struct Session {
     pub(crate) open_extract: Option<ExtractId>,
     #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
+    /// What the checks found in the open formula.
+    #[cfg(feature = "whole")]
+    pub(crate) findings: Vec<Finding>,
+    /// Keys of the findings that are open.
+    #[cfg(feature = "whole")]
+    pub(crate) open_findings: Vec<String>,
+    /// Pictures of the open findings.
+    #[cfg(feature = "whole")]
+    pub(crate) pictured: Vec<(String, Chart)>,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -100,6 +112,12 @@ impl Session {
             open_extract: None,
             #[cfg(feature = "whole")]
             looking_at_extracts: false,
+            #[cfg(feature = "whole")]
+            findings: Vec::new(),
+            #[cfg(feature = "whole")]
+            open_findings: Vec::new(),
+            #[cfg(feature = "whole")]
+            pictured: Vec::new(),
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: LiteMap::new(),
@@ -181,6 +199,13 @@ impl Session {
             Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
             #[cfg(feature = "whole")]
             Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
+            #[cfg(feature = "whole")]
+            Command::OpenFinding { .. }
+            | Command::CureFinding { .. }
+            | Command::SetAsideFinding { .. }
+            | Command::TakeFindingBack { .. }
+            | Command::SetSuspended { .. }
+            | Command::SetColdStorage { .. } => self.act_on_finding(command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }

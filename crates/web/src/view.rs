@@ -2,6 +2,8 @@
 
 #[cfg(feature = "whole")]
 use crate::view_extract::{ExtractView, ExtractsView};
+#[cfg(feature = "whole")]
+use crate::view_findings::FindingsView;
 use serde::Serialize;
 use std::rc::Rc;
 use stillroom_core::balance::LineShare;
@@ -48,6 +50,10 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[tsify(type = "string[]")]
     pub constituent_order: Option<Vec<Rc<str>>>,
+    /// What the checks found.
+    #[cfg(feature = "whole")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub findings: Option<FindingsView>,
     /// The batch and how it was come by.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub batch: Option<BatchView>,
@@ -613,6 +619,8 @@ pub struct LastView {
     /// Whether an own material changed since.
     pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
+    #[cfg(feature = "whole")]
+    pub(crate) findings: Option<FindingsView>,
     #[cfg(feature = "whole")]
     pub(crate) extracts: Option<ExtractsView>,
     #[cfg(feature = "whole")]

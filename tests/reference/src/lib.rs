@@ -13,7 +13,10 @@ use serde::de::DeserializeOwned;
 pub mod arithmetic;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
+pub mod emulsions;
+pub mod findings_chemistry;
 pub mod glycerol;
+pub mod limits;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
@@ -21,8 +24,11 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     arithmetic::evidence,
     catalogue_oils::evidence,
     catalogue_chemistry::evidence,
+    findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
+    emulsions::evidence,
+    limits::evidence,
 ];
 
 /// What a comparison with one set of outside values found.
