@@ -13,13 +13,13 @@ import { words } from './words-embed.js';
 const bench = new URL('../../', import.meta.url);
 const NAME = 'stillroom-formula';
 
-/** @type {Promise<typeof import('../whole/stillroom.js')> | undefined} */
+/** @type {Promise<typeof import('../reader/stillroom.js')> | undefined} */
 let seam;
 
 /** The seam, fetched once for every element of the page. */
 function fetchSeam() {
   seam ??= (async () => {
-    const form = await import('../whole/stillroom.js');
+    const form = await import('../reader/stillroom.js');
     await form.default();
     return form;
   })().catch((problem) => {

@@ -35,7 +35,7 @@ export function addMore(session, page) {
   }
   addEventListener('hashchange', enter);
   document.querySelector('.formula-head')?.append(button(words.share, () => page.go('share'), { class: 'share-act' }));
-  document.querySelector('[data-room="shelf"] .acts')?.append(button(words.backup.title, () => page.go('share')));
+  document.querySelector('.room[data-room="shelf"] .acts')?.append(button(words.backup.title, () => page.go('share')));
 
   const shared = sharedByAnotherApp();
   if (shared) history.replaceState(null, '', `./${shared}`);

@@ -15,6 +15,7 @@
 
 #[cfg(feature = "whole")]
 mod backup;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod browser;
 pub mod command;
 #[cfg(feature = "whole")]
@@ -47,14 +48,19 @@ mod present_material;
 mod present_shelf;
 #[cfg(feature = "whole")]
 mod qr;
+#[cfg(feature = "reader")]
+mod reading;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod seam;
+#[cfg(feature = "reader")]
+pub mod seam_reader;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
 #[cfg(feature = "whole")]
 mod sentences_findings;
 mod sentences_material;
-#[cfg(feature = "whole")]
+#[cfg(feature = "reader")]
 mod sentences_shared;
 pub mod session;
 pub mod settings;
@@ -69,7 +75,7 @@ pub mod view_backup;
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_findings;
-#[cfg(feature = "whole")]
+#[cfg(feature = "reader")]
 pub mod view_shared;
 #[cfg(feature = "whole")]
 pub mod write_up;

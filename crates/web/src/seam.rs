@@ -13,7 +13,7 @@ use crate::view::{SourceView, TableView};
 #[cfg(feature = "whole")]
 use crate::view_backup::{BackupView, VersionView};
 #[cfg(feature = "whole")]
-use crate::view_shared::{ComparisonView, LinkView, ReadingOptions, ReadingView};
+use crate::view_shared::{ComparisonView, LinkView, ReadingView};
 #[cfg(feature = "whole")]
 use crate::write_up::WrittenForm;
 use serde::{Deserialize, Serialize};
@@ -249,17 +249,6 @@ impl Stillroom {
     pub fn storage_remarks(&self) -> Vec<String> {
         self.session.storage_remarks()
     }
-}
-
-/// Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
-///
-/// # Errors
-/// If `options` is not what its type says. A link that cannot be read is an error in the view.
-#[cfg(feature = "whole")]
-#[wasm_bindgen(js_name = readShared)]
-#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
-pub fn read_shared(link: &str, options: Ts<ReadingOptions>) -> Result<Ts<ReadingView>, JsError> {
-    Ok(crate::shared::read_shared(link, &options.to_rust()?).into_ts()?)
 }
 
 /// Works out one formula beside any session: its head, lines, jar, constituents and batch. Nothing is kept, and no page

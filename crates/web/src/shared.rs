@@ -1,24 +1,19 @@
 //! Formulas that come from elsewhere as a link, and go there: a reading copy, a comparison, a copy to keep.
 
-use crate::command::Command;
 use crate::compare::{Version, compare};
 use crate::edit_formula::{cut_name, cut_text, made};
-use crate::evaluate::Nowhere;
 use crate::history::Slot;
-use crate::keeping::MemoryStore;
 use crate::qr;
-use crate::sentences::about_formula;
+pub use crate::reading::read_shared;
+use crate::reading::{open_parcel, present_reading, refuse};
 use crate::sentences_shared as sentences;
 use crate::session::Session;
-use crate::settings::{SettingName, Settings};
-use crate::view::{Answer, Update};
-use crate::view_shared::{ComparisonView, LinkView, ReadingOptions, ReadingView, Standing};
+use crate::view::Answer;
+use crate::view_shared::{ComparisonView, LinkView, ReadingView, Standing};
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
-use stillroom_core::number::DecimalMark;
-use stillroom_core::scaling::BatchWay;
-use stillroom_core::{Formula, FormulaId, MaterialId, Percent};
-use stillroom_exchange::link::{self, LinkError};
+use stillroom_core::{Formula, FormulaId, MaterialId};
+use stillroom_exchange::link;
 use stillroom_exchange::parcel::{Parcel, Shelf, pack, references_of_formula, references_of_material};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
@@ -30,64 +25,6 @@ impl Shelf for Session {
     fn kept_formula(&self, id: FormulaId) -> Option<&Formula> {
         self.shelf.get(&id).map(|record| &record.formula)
     }
-}
-
-/// Works a link out for a reader, beside any session.
-#[must_use]
-pub fn read_shared(text: &str, options: &ReadingOptions) -> ReadingView {
-    match link::read(text) {
-        Ok(parcel) => {
-            let settings = Settings { example_shown: true, ..Settings::default() };
-            let mut reading = open_parcel(&parcel, settings, options.decimal_mark);
-            for (name, text) in
-                [(SettingName::MassUnit, &options.mass_unit), (SettingName::MainStep, &options.scale_step)]
-            {
-                if let Some(text) = text {
-                    reading.act(Command::SetSetting { name, text: text.clone() });
-                }
-            }
-            present_reading(&mut reading, &parcel, options.batch.as_deref())
-        }
-        Err(error) => refuse(error),
-    }
-}
-
-fn refuse(error: LinkError) -> ReadingView {
-    let (error, code) = (sentences::unreadable_link(error), error.code());
-    ReadingView { error: Some(error), code: Some(code), ..ReadingView::default() }
-}
-
-/// A session in memory that holds a parcel and nothing else.
-fn open_parcel(parcel: &Parcel, settings: Settings, mark: DecimalMark) -> Session {
-    let mut reading = Session::empty(Box::new(MemoryStore::default()), Box::new(Nowhere), mark);
-    reading.place(Slot::Settings(Rc::new(settings)));
-    for own in &parcel.materials {
-        if let MaterialId::Own(number) = own.material.id {
-            reading.place(Slot::Material(number, Some(Rc::new(own.clone()))));
-        }
-    }
-    for (id, formula) in parcel.formulas.iter().chain([&(parcel.id, parcel.formula.clone())]) {
-        let record = FormulaRecord { id: *id, revision: 0, changed_at: 0, formula: formula.clone() };
-        reading.place(Slot::Formula(*id, Some(Rc::new(record))));
-    }
-    reading.open = Some(parcel.id);
-    reading
-}
-
-fn present_reading(reading: &mut Session, parcel: &Parcel, batch: Option<&str>) -> ReadingView {
-    let mut update = Update::default();
-    if let Some(text) = batch {
-        reading.act(Command::SetBatchWay { way: BatchWay::Mass });
-        update.answer = Some(reading.act(Command::SetBatchMass { text: text.to_owned() }));
-    }
-    reading.present_formula(&mut update);
-    let materials = parcel.materials.iter().map(|own| {
-        let brings = reading.brings(own.material.id, Percent::HUNDRED);
-        sentences::material_comes_along(&own.material.name, &brings)
-    });
-    let materials = materials.collect();
-    let about = about_formula(&parcel.formula, &parcel.formula.balance(), reading.mark());
-    ReadingView { update, steps: parcel.formula.steps.clone(), about, materials, ..ReadingView::default() }
 }
 
 impl Session {

@@ -19,10 +19,13 @@ pub const SEAM_PACKAGE: &str = "stillroom-web";
 /// The file cargo makes of it.
 const SEAM_WASM: &str = "stillroom_web.wasm";
 
-/// The two forms of the seam: the folder it stands in, and whether it is the whole.
+/// The forms of the seam: the folder each stands in, and what it holds.
 ///
 /// A first visit gets what the main job needs; the page fetches the whole when a room asks for it.
-const SEAM_FORMS: [(&str, bool); 2] = [("seam", false), (WHOLE_SEAM, true)];
+/// Pages of other people fetch only what reads a shared formula.
+const SEAM_FORMS: [(&str, Form); 3] = [("seam", Form::MainJob), (READER_SEAM, Form::Reader), (WHOLE_SEAM, Form::Whole)];
+/// Folder of the seam that reads a shared formula.
+pub const READER_SEAM: &str = "reader";
 /// Folder of the whole seam.
 pub const WHOLE_SEAM: &str = "whole";
 
@@ -50,6 +53,17 @@ pub enum Shrink {
     IfPresent,
 }
 
+/// How much of the seam one of its forms holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Form {
+    /// What a first visit needs.
+    MainJob,
+    /// What reads a shared formula.
+    Reader,
+    /// Everything.
+    Whole,
+}
+
 /// What was built.
 #[derive(Debug)]
 pub struct Built {
@@ -70,8 +84,8 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     let mut seam = Files::new();
     let mut types = String::new();
     let mut wasm_before_shrinking = BTreeMap::new();
-    for (folder, whole) in SEAM_FORMS {
-        let wasm = compile_seam(workspace, &toolchain, release, whole)?;
+    for (folder, form) in SEAM_FORMS {
+        let wasm = compile_seam(workspace, &toolchain, release, form)?;
         let mut files = generate_bindings(workspace, &wasm)?;
         let generated = files.remove("stillroom.d.ts").context("no types were generated for the seam")?;
         // The whole comes last, and its types are the ones that count.
@@ -137,13 +151,20 @@ fn shrink_seam(workspace: &Workspace, files: &mut Files, release: bool, shrink: 
     }
 }
 
-fn compile_seam(workspace: &Workspace, toolchain: &WasmToolchain, release: bool, whole: bool) -> Result<PathBuf> {
+fn compile_seam(workspace: &Workspace, toolchain: &WasmToolchain, release: bool, form: Form) -> Result<PathBuf> {
     let profile = if release { "release" } else { "debug" };
-    say(&format!("compiling the {} ({profile})", if whole { "whole seam" } else { "seam of the main job" }));
+    let name = match form {
+        Form::MainJob => "seam of the main job",
+        Form::Reader => "seam of a shared formula",
+        Form::Whole => "whole seam",
+    };
+    say(&format!("compiling the {name} ({profile})"));
     let mut command = toolchain.cargo(workspace, "build");
     command.args(["--package", SEAM_PACKAGE, "--lib"]);
-    if !whole {
-        command.arg("--no-default-features");
+    match form {
+        Form::MainJob => drop(command.arg("--no-default-features")),
+        Form::Reader => drop(command.args(["--no-default-features", "--features", "reader"])),
+        Form::Whole => {}
     }
     if release {
         command.arg("--release");
