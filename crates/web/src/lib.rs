@@ -13,8 +13,13 @@
 // Without the whole, rooms beyond the main job are not reached, and the linker leaves them out.
 #![cfg_attr(not(feature = "whole"), allow(dead_code))]
 
+#[cfg(feature = "whole")]
+mod backup;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod browser;
 pub mod command;
+#[cfg(feature = "whole")]
+mod compare;
 mod demo;
 mod edit_batch;
 #[cfg(feature = "whole")]
@@ -41,17 +46,36 @@ mod present_holding;
 mod present_jar;
 mod present_material;
 mod present_shelf;
+#[cfg(feature = "whole")]
+mod qr;
+#[cfg(feature = "reader")]
+mod reading;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod seam;
+#[cfg(feature = "reader")]
+pub mod seam_reader;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_extract;
 #[cfg(feature = "whole")]
 mod sentences_findings;
 mod sentences_material;
+#[cfg(feature = "reader")]
+mod sentences_shared;
 pub mod session;
 pub mod settings;
+#[cfg(feature = "whole")]
+pub mod shared;
+#[cfg(feature = "whole")]
+mod versions;
 pub mod view;
+#[cfg(feature = "whole")]
+pub mod view_backup;
 #[cfg(feature = "whole")]
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_findings;
+#[cfg(feature = "reader")]
+pub mod view_shared;
+#[cfg(feature = "whole")]
+pub mod write_up;
