@@ -11,6 +11,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 pub mod arithmetic;
+pub mod bench_run;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
 pub mod glycerol;
@@ -23,6 +24,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     catalogue_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
+    bench_run::evidence,
 ];
 
 /// What a comparison with one set of outside values found.
