@@ -6,6 +6,7 @@
 //! **Must not know** where a record is kept or how an error is worded. It never panics on what it reads.
 #![forbid(unsafe_code)]
 
+pub mod batch;
 pub mod extract;
 pub mod holding;
 pub mod json;

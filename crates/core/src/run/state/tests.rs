@@ -176,7 +176,7 @@ proptest! {
         let events = log(&deeds);
         let stop = stop.min(events.len());
         let before = replay(&plan, &events[..stop]).unwrap();
-        prop_assert_eq!(&before, &replay(&plan, &events[..stop].to_vec()).unwrap());
+        prop_assert_eq!(&before, &replay(&plan, &log(&deeds[..stop])).unwrap());
         let whole = replay(&plan, &events).unwrap();
         let poured: Decimal = standing(&events).iter().filter_map(|(_, event)| match event.deed {
             Deed::Poured(line, mass) if line != LineId(99) => Some(mass.value()),
