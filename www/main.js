@@ -79,6 +79,8 @@ async function start() {
   document.body.dataset.ready = 'true';
   session.showEverything();
   rooms.enter();
+  // The checks, the extract room and the rest come once the main job can be done.
+  void session.whole();
 
   const offline = registerOffline({
     onReady: () => say(words.alerts.ready),

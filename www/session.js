@@ -10,6 +10,8 @@ import open, { Stillroom } from './seam/stillroom.js';
 
 /** Milliseconds after which what changed is kept even if the page is never idle. */
 const KEEP_WITHIN = 150;
+/** Names of rooms are shorter than any formula in the address. */
+const SHORTEST_SHARED = 40;
 
 export class Session {
   /** @type {Stillroom} */
@@ -44,8 +46,20 @@ export class Session {
    * @param {(problem: unknown) => void} onBroken
    */
   static async open(onBroken) {
+    const options = /** @type {const} */ ({ decimalMark: decimalMark(), keepNothing: false });
+    // A page that was here before has everything at hand, and one that was sent a formula needs it to read that.
+    if (navigator.serviceWorker?.controller || location.hash.length > SHORTEST_SHARED) {
+      try {
+        const form = await fetchWhole();
+        const session = new Session(new form.Stillroom(options), onBroken);
+        session.#growing = Promise.resolve();
+        return session;
+      } catch (problem) {
+        console.warn(problem);
+      }
+    }
     await open();
-    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }), onBroken);
+    return new Session(new Stillroom(options), onBroken);
   }
 
   /**
@@ -63,8 +77,7 @@ export class Session {
   }
 
   async #grow() {
-    const form = /** @type {typeof import('./seam/stillroom.js')} */ (await import('./whole/stillroom.js'));
-    await form.default();
+    const form = await fetchWhole();
     if (this.#broken) return;
     const before = this.#seam;
     const { formula, material } = before.showEverything();
@@ -167,6 +180,13 @@ export class Session {
       return undefined;
     }
   }
+}
+
+/** The whole seam, opened. */
+async function fetchWhole() {
+  const form = /** @type {typeof import('./seam/stillroom.js')} */ (await import('./whole/stillroom.js'));
+  await form.default();
+  return form;
 }
 
 /** @returns {'point' | 'comma'} */

@@ -113,6 +113,20 @@ pub struct Line {
     /// What the maker notes beside it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
+    /// Whether it is meant to stay an undissolved solid: a pigment, a scrub, a powder. What dissolves is not asked then.
+    #[serde(default, skip_serializing_if = "core::ops::Not::not")]
+    pub suspended: bool,
+}
+
+/// A finding the maker looked at and decided to live with.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct SetAside {
+    /// Stable code of the finding.
+    pub code: String,
+    /// What it is about, as the finding names it.
+    pub subject: String,
+    /// Why, in the maker's words.
+    pub reason: String,
 }
 
 /// Lines handled together.
@@ -156,6 +170,9 @@ pub struct Formula {
     /// How large a batch is wanted.
     #[serde(default)]
     pub batch: BatchPlan,
+    /// Findings set aside, each with a reason.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub set_aside: Vec<SetAside>,
     /// The number the next line or phase gets, unless it is in use already.
     #[serde(default)]
     pub next_number: u32,
@@ -217,7 +234,7 @@ impl Formula {
     pub fn add_line(&mut self, phase: PhaseId, material: MaterialId, amount: Amount) -> Option<LineId> {
         let position = self.phases.iter().position(|each| each.id == phase)?;
         let id = LineId(self.take_number());
-        self.phases[position].lines.push(Line { id, material, amount, note: String::new() });
+        self.phases[position].lines.push(Line { id, material, amount, note: String::new(), suspended: false });
         Some(id)
     }
 

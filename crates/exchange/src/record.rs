@@ -6,6 +6,7 @@ use crate::json::{Damage, Document, Value, Writer};
 use stillroom_core::scaling::{BatchPlan, Containers, Stock};
 use stillroom_core::{
     Amount, Constituent, ConstituentId, Formula, FormulaId, Line, LineId, Makeup, Material, Part, Phase, PhaseId,
+    SetAside,
 };
 
 /// Schema version written today.
@@ -207,6 +208,10 @@ impl Kept for Formula {
             },
             notes: value.text_field("notes")?,
             batch: value.field("batch")?.map(|value| BatchPlan::read(&value)).transpose()?.unwrap_or_default(),
+            set_aside: match value.field("set_aside")? {
+                Some(set_aside) => read_list(&set_aside, SetAside::read)?,
+                None => Vec::new(),
+            },
             next_number: value.field("next_number")?.map_or(Ok(0), Value::whole)?,
         })
     }
@@ -222,6 +227,9 @@ impl Kept for Formula {
         }
         writer.text_field("notes", &self.notes);
         writer.field("batch").object(|writer| self.batch.write(writer));
+        if !self.set_aside.is_empty() {
+            write_list(writer.field("set_aside"), &self.set_aside);
+        }
         writer.field("next_number").whole(u64::from(self.next_number));
     }
 }
@@ -253,6 +261,7 @@ impl Kept for Line {
             material: value.need("material")?.worded()?,
             amount: read_amount(&value.need("amount")?)?,
             note: value.text_field("note")?,
+            suspended: value.field("suspended")?.map_or(Ok(false), Value::flag)?,
         })
     }
 
@@ -261,6 +270,25 @@ impl Kept for Line {
         writer.field("material").worded(&self.material);
         write_amount(writer, self.amount);
         writer.text_field("note", &self.note);
+        if self.suspended {
+            writer.field("suspended").flag(true);
+        }
+    }
+}
+
+impl Kept for SetAside {
+    fn read(value: &Value<'_>) -> Result<Self, Damage> {
+        Ok(Self {
+            code: value.need("code")?.text()?.to_owned(),
+            subject: value.need("subject")?.text()?.to_owned(),
+            reason: value.text_field("reason")?,
+        })
+    }
+
+    fn write(&self, writer: &mut Writer) {
+        writer.field("code").text(&self.code);
+        writer.field("subject").text(&self.subject);
+        writer.text_field("reason", &self.reason);
     }
 }
 
@@ -452,6 +480,8 @@ mod tests {
         let mut formula = record().formula;
         formula.target_ph = Some(Ph::new(Decimal::new(55, 1)).unwrap());
         formula.steps = vec!["Heat to 70 \u{b0}C.\n\tStir. \u{1} \\ \"end\"".to_owned(), String::new()];
+        formula.set_aside.push(SetAside { code: "a.b".to_owned(), subject: "c7".to_owned(), reason: "\u{e9}".to_owned() });
+        formula.phases[0].lines[0].suspended = true;
         formula.batch.stock.push(Stock { material: MaterialId::Own(u64::MAX), available: Grams::ZERO });
         let text = write(&FormulaRecord { formula: formula.clone(), ..record() });
         let json: serde_json::Value = serde_json::from_str(&text).unwrap();
