@@ -33,6 +33,8 @@ pub mod shelf_life;
 pub mod unit;
 pub mod weigh_sheet;
 
-pub use formula::{Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn};
+pub use formula::{
+    Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn,
+};
 pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
 pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};

@@ -480,7 +480,11 @@ mod tests {
         let mut formula = record().formula;
         formula.target_ph = Some(Ph::new(Decimal::new(55, 1)).unwrap());
         formula.steps = vec!["Heat to 70 \u{b0}C.\n\tStir. \u{1} \\ \"end\"".to_owned(), String::new()];
-        formula.set_aside.push(SetAside { code: "a.b".to_owned(), subject: "c7".to_owned(), reason: "\u{e9}".to_owned() });
+        formula.set_aside.push(SetAside {
+            code: "a.b".to_owned(),
+            subject: "c7".to_owned(),
+            reason: "\u{e9}".to_owned(),
+        });
         formula.phases[0].lines[0].suspended = true;
         formula.batch.stock.push(Stock { material: MaterialId::Own(u64::MAX), available: Grams::ZERO });
         let text = write(&FormulaRecord { formula: formula.clone(), ..record() });

@@ -14,6 +14,8 @@
 #![cfg_attr(not(feature = "whole"), allow(dead_code))]
 
 pub mod browser;
+#[cfg(feature = "whole")]
+pub mod calendar;
 pub mod command;
 mod demo;
 mod edit_batch;
@@ -21,7 +23,11 @@ mod edit_batch;
 mod edit_extract;
 mod edit_formula;
 mod edit_holding;
+#[cfg(feature = "whole")]
+mod edit_journal;
 mod edit_material;
+#[cfg(feature = "whole")]
+mod edit_run;
 pub mod evaluate;
 #[cfg(feature = "whole")]
 mod extracts;
@@ -32,18 +38,36 @@ mod materials;
 mod offer_extract;
 mod present_batch;
 #[cfg(feature = "whole")]
+mod present_card;
+#[cfg(feature = "whole")]
 mod present_extract;
 mod present_formula;
+#[cfg(feature = "whole")]
+mod present_heat;
 mod present_holding;
 mod present_jar;
+#[cfg(feature = "whole")]
+mod present_journal;
 mod present_material;
+#[cfg(feature = "whole")]
+mod present_record;
+#[cfg(feature = "whole")]
+mod present_run;
 mod present_shelf;
+#[cfg(feature = "whole")]
+mod run_facts;
 pub mod seam;
 pub mod sentences;
 #[cfg(feature = "whole")]
+mod sentences_card;
+#[cfg(feature = "whole")]
 mod sentences_extract;
+#[cfg(feature = "whole")]
+mod sentences_run;
 pub mod session;
 pub mod settings;
 pub mod view;
 #[cfg(feature = "whole")]
 pub mod view_extract;
+#[cfg(feature = "whole")]
+pub mod view_run;

@@ -125,6 +125,16 @@ impl Recipe {
         Percent::new(scaled.checked_div(self.total()?)?).ok()
     }
 
+    /// Lines whose share is no longer the one a plan set out with: the line, that share, and its share now.
+    #[must_use]
+    pub fn moved_shares(&self, plan: &super::RunPlan) -> Vec<(LineId, Percent, Percent)> {
+        // Rescaling divides: past this digit a share that stayed the same may differ.
+        const DIGITS: u32 = 12;
+        let shares = plan.shares().unwrap_or_default();
+        let moved = shares.iter().filter_map(|share| Some((share.line, share.percent, self.percent_of(share.line)?)));
+        moved.filter(|(_, was, is)| was.value().round_dp(DIGITS) != is.value().round_dp(DIGITS)).collect()
+    }
+
     /// The masses rounded to the scales, still summing to the batch.
     #[must_use]
     pub fn lay_out(&self, scales: &Scales) -> Option<WeighSheet> {

@@ -296,7 +296,11 @@ impl RunState {
             Deed::Tempered(phase, mass) => {
                 self.tempered.insert(*phase, *mass);
             }
-            Deed::BatchWeighed(gross, empty) => self.batch_weighed = Some((*gross, *empty)),
+            Deed::BatchWeighed(gross, empty) => {
+                self.batch_weighed = Some((*gross, *empty));
+                // What was put back before is in that weight.
+                self.water_added = Grams::ZERO;
+            }
             Deed::PhMeasured(ph) => self.ph = Some(*ph),
             Deed::Filled(count, each) => self.filled.push((*count, *each)),
             Deed::Said(name, text) => {
