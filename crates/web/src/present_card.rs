@@ -293,8 +293,6 @@ impl Session {
     }
 
     fn present_timer(&self, timer: &Timer) -> TimerView {
-        #[expect(clippy::cast_precision_loss, reason = "moments and lengths of a day at the bench fit an f64")]
-        let float = |milliseconds: u64| milliseconds as f64;
         let now = self.around.now();
         let ran = timer.ran_at(now);
         let stop = timer.next_stop();
@@ -305,10 +303,8 @@ impl Session {
         TimerView {
             step: timer.step.to_string(),
             running,
-            stops_at: float(now + stop.saturating_sub(ran)),
-            left: float(stop.saturating_sub(ran)),
-            whole: float(whole),
-            ran: float(ran),
+            clock: sentences::clock(stop.saturating_sub(ran).div_ceil(1000)),
+            share: share_of(ran, whole),
             at_stop: match (last, timer.step) {
                 (false, _) => card::SCRAPE,
                 (true, Step::Blend) => card::BLEND_OVER,
@@ -481,6 +477,13 @@ impl Session {
             ..CardField::default()
         }
     }
+}
+
+/// How much of a whole has run, in percent.
+fn share_of(ran: u64, whole: u64) -> f64 {
+    // A timer counts to ten hours at most: the thousandths of a percent fit a u32.
+    let thousandths = (ran * 100_000).checked_div(whole).and_then(|share| u32::try_from(share).ok());
+    thousandths.map_or(0.0, |thousandths| f64::from(thousandths) / 1000.0)
 }
 
 /// What the large area does.

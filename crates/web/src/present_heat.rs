@@ -325,8 +325,8 @@ impl Session {
         let bottom = level.min(readings.iter().map(|each| each.value).fold(f64::INFINITY, f64::min));
         let margin = ((top - bottom) * 0.08).max(0.5);
         let (top, bottom) = (top + margin, bottom - margin);
-        let height = |value: f64| ((top - value) / (top - bottom)).clamp(0.0, 1.0);
-        let along = |time: f64| (time / end).clamp(0.0, 1.0);
+        let height = |value: f64| ((top - value) / (top - bottom) * 100.0).clamp(0.0, 100.0);
+        let along = |time: f64| (time / end * 100.0).clamp(0.0, 100.0);
         let line = (0..=CURVE_POINTS)
             .map(|at| f64::from(at) / f64::from(CURVE_POINTS) * end)
             .map(|time| (along(time), height(curve.at(time))))

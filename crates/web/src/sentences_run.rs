@@ -280,6 +280,11 @@ pub(crate) fn reached_at(time: &str, low: &str, high: &str) -> String {
     format!("{time} ({low} to {high})")
 }
 
+/// Seconds as a clock shows them.
+pub(crate) fn clock(seconds: u64) -> String {
+    format!("{}:{:02}", seconds / 60, seconds % 60)
+}
+
 // ---- days --------------------------------------------------------------------------------------------------------
 
 pub(crate) fn day_of_batch(number: i64, date: &str) -> String {

@@ -178,14 +178,10 @@ pub struct TimerView {
     pub step: String,
     /// Whether it runs.
     pub running: bool,
-    /// When it stops next, in milliseconds since 1970, while it runs.
-    pub stops_at: f64,
-    /// Milliseconds left to that stop.
-    pub left: f64,
-    /// Milliseconds of the whole.
-    pub whole: f64,
-    /// Milliseconds that had run when this was said.
-    pub ran: f64,
+    /// What is left to its next stop, as a clock shows it.
+    pub clock: String,
+    /// How much of the whole has run, in percent.
+    pub share: f64,
     /// What is to be done at that stop.
     pub at_stop: String,
     /// Whether it has run to its end.
@@ -194,7 +190,7 @@ pub struct TimerView {
     pub at_pause: bool,
 }
 
-/// A curve with its points. Places are shares of its width and height, from the top left.
+/// A curve with its points. Places are in percent of its width and height, from the top left.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
 pub struct CurveView {
