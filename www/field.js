@@ -95,15 +95,6 @@ export class Field {
     show(this.message, Boolean(error));
   }
 
-  /** Another field of the session, for a row that now stands for something else. @param {string} field */
-  rename(field) {
-    if (field === this.#field) return;
-    this.forget();
-    this.#field = field;
-    this.input.dataset.field = field;
-    fields.set(field, this);
-  }
-
   forget() {
     if (fields.get(this.#field) === this) fields.delete(this.#field);
   }

@@ -2,7 +2,7 @@
 
 // Opens the session and the rooms, and connects them.
 
-import { button, make } from './element.js';
+import { button, make, setText } from './element.js';
 import { answerField } from './field.js';
 import { registerOffline } from './offline.js';
 import { createAlerts, createNotices, sayBroken } from './parts/notices.js';
@@ -28,7 +28,7 @@ async function start() {
   const ask = createPicker(session);
   const rooms = createRooms((room) => {
     look(room);
-    void later.get(room)?.();
+    void entered.get(room)?.();
   });
   const { go } = rooms;
   /** What is worked out only while somebody looks at it. @param {string} room */
@@ -37,27 +37,52 @@ async function start() {
     session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
   }
 
-  /** Rooms beyond the main job: script and whole seam are fetched when one is first entered. @type {Map<string, () => Promise<void>>} */
-  const later = new Map();
+  /** What to do when a room is entered. @type {Map<string, () => Promise<void>>} */
+  const entered = new Map();
+
+  /**
+   * What lies beyond the main job: script and whole seam are fetched when it is first asked for.
+   * @param {HTMLElement} place where it says so while it is fetched, or that it could not be
+   * @param {() => Promise<() => { enter?: () => void } | void>} fetchRoom fulfilled with what furnishes the place
+   */
+  function later(place, fetchRoom) {
+    const opening = make('p', { class: 'opening' }, words.opening);
+    place.append(opening);
+    /** @type {Promise<{ enter?: () => void }> | undefined} */
+    let furnished;
+    const fetchNow = async () => {
+      setText(opening, words.opening);
+      const [furnish] = await Promise.all([fetchRoom(), session.whole()]);
+      opening.remove();
+      const room = furnish() ?? {};
+      // The whole seam has taken the place of the first, and nobody has told it yet where the person is.
+      look(document.body.dataset.room ?? '');
+      session.showEverything();
+      return room;
+    };
+    const enter = async () => {
+      try {
+        furnished ??= fetchNow();
+        (await furnished).enter?.();
+      } catch (problem) {
+        console.warn(problem);
+        furnished = undefined;
+        opening.replaceChildren(words.notFetched, ' ', button(words.again, enter));
+      }
+    };
+    return enter;
+  }
+
   /**
    * @param {string} name
-   * @param {() => Promise<(place: HTMLElement) => { enter?: () => void }>} fetchRoom fulfilled with what furnishes the place
+   * @param {() => Promise<(place: HTMLElement) => { enter?: () => void }>} fetchRoom
    */
   function laterRoom(name, fetchRoom) {
-    const place = make('section', { class: 'room', 'data-room': name }, make('p', { class: 'opening' }, words.opening));
-    /** @type {{ enter?: () => void } | undefined} */
-    let room;
-    later.set(name, async () => {
-      if (!room) {
-        const [furnish] = await Promise.all([fetchRoom(), session.whole()]);
-        place.replaceChildren();
-        room ??= furnish(place);
-        // The whole seam has taken the place of the first, and nobody has told it yet where the person is.
-        look(document.body.dataset.room ?? name);
-        session.showEverything();
-      }
-      room.enter?.();
-    });
+    const place = make('section', { class: 'room', 'data-room': name });
+    entered.set(name, later(place, async () => {
+      const furnish = await fetchRoom();
+      return () => furnish(place);
+    }));
     return place;
   }
   const materials = laterRoom('materials', async () => {
@@ -69,18 +94,26 @@ async function start() {
     return (place) => createExtracts(session, { ask }, place);
   });
 
+  const findings = make('section', { class: 'room sheet', 'data-room': 'findings', 'aria-labelledby': 'findings-title' },
+    make('h2', { id: 'findings-title' }, words.findings));
+  const checks = later(findings, async () => {
+    const { createFindings } = await import('./whole/findings.js');
+    return () => createFindings(session, findings);
+  });
+
   const main = /** @type {HTMLElement} */ (document.getElementById('main'));
   main.replaceChildren(
     createShelf(session, go),
     materials,
     extracts,
-    make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask })),
+    make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask }), findings),
   );
+  placeFindings(findings);
   document.body.dataset.ready = 'true';
   session.showEverything();
   rooms.enter();
   // The checks, the extract room and the rest come once the main job can be done.
-  void session.whole();
+  void checks();
 
   const offline = registerOffline({
     onReady: () => say(words.alerts.ready),
@@ -89,6 +122,14 @@ async function start() {
       if (failure !== 'unsupported') say(words.alerts.offlineFailed);
     },
   });
+}
+
+/** On a wide screen the findings stand under the jar, on a phone in a room of their own. @param {HTMLElement} findings */
+function placeFindings(findings) {
+  const wide = matchMedia('(min-width: 960px)');
+  const place = () => document.querySelector(wide.matches ? '.after-jar' : '.desk')?.append(findings);
+  wide.addEventListener('change', place);
+  place();
 }
 
 /** @param {Session} session */

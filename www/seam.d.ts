@@ -1,119 +1,12 @@
 /* tslint:disable */
 /* eslint-disable */
 
-export type BatchAct = "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
 export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";
 
-
-/**
- * A curve with its points. Places are shares of its width and height, from the top left.
- */
-export interface CurveView {
-    /**
-     * The curve in words.
-     */
-    description: string;
-    /**
-     * The curve.
-     */
-    line: [number, number][];
-    /**
-     * What was read.
-     */
-    points: [number, number][];
-    /**
-     * A height that matters, and what it is.
-     */
-    level: number;
-    /**
-     * What that height is.
-     */
-    levelLabel: string;
-    /**
-     * From where to where along the width the curve meets that height.
-     */
-    band: [number, number] | undefined;
-    /**
-     * Marks along the width.
-     */
-    across: TickView[];
-    /**
-     * Marks along the height.
-     */
-    up: TickView[];
-}
-
-/**
- * A day on which to look.
- */
-export interface DueView {
-    /**
-     * Which day.
-     */
-    label: string;
-    /**
-     * The date.
-     */
-    date: string;
-    /**
-     * Whether it was looked at.
-     */
-    done: boolean;
-    /**
-     * The day as a record writes it.
-     */
-    day: string;
-}
-
-/**
- * A field of a card.
- */
-export interface CardField {
-    /**
-     * Names it; what is wrong with its text comes back under this name.
-     */
-    field: string;
-    /**
-     * What it is called.
-     */
-    label: string;
-    /**
-     * Unit behind it.
-     */
-    unit: string;
-    /**
-     * What it holds.
-     */
-    text: string;
-    /**
-     * What it would be if nothing is typed.
-     */
-    placeholder: string;
-    /**
-     * What is typed: `decimal`, `numeric`, `text`, `long` or `day`.
-     */
-    keyboard: "decimal" | "numeric" | "text" | "long" | "day";
-    /**
-     * Whether it goes along with the large area; if not, it has a button of its own, or is sent when it is left.
-     */
-    withNext: boolean;
-    /**
-     * What its own button says; empty where it is sent when it is left.
-     */
-    button: string;
-    /**
-     * What its text is sent as.
-     */
-    act: BatchAct;
-    /**
-     * On what.
-     */
-    on: string;
-}
 
 /**
  * A figure and how it was come by.
@@ -142,17 +35,49 @@ export interface FigureView {
 }
 
 /**
- * A mark of a curve.
+ * A finding set aside.
+ */
+export interface SetAsideView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its sentence; empty while it is not found.
+     */
+    text: string;
+    /**
+     * Why it was set aside.
+     */
+    reason: string;
+}
+
+/**
+ * A line meant to stay solid.
+ */
+export interface SuspendedView {
+    /**
+     * The line.
+     */
+    line: number;
+    /**
+     * What is weighed in it.
+     */
+    name: string;
+}
+
+/**
+ * A mark along an axis.
  */
 export interface TickView {
     /**
-     * Its place.
+     * Where.
      */
     at: number;
     /**
-     * What stands beside it.
+     * Its number.
      */
-    label: string;
+    text: string;
 }
 
 /**
@@ -171,6 +96,62 @@ export interface MarkView {
      * Whether the low-risk criterion of ISO 29621 stands here.
      */
     criterion: boolean;
+}
+
+/**
+ * A picture, in shares of its width and height from the lower left.
+ */
+export interface ChartView {
+    /**
+     * The picture in a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * What the first axis measures.
+     */
+    across: string;
+    /**
+     * What the second axis measures; empty where there is none.
+     */
+    up: string;
+    /**
+     * Marks along the first axis.
+     */
+    acrossTicks: TickView[];
+    /**
+     * Marks along the second axis.
+     */
+    upTicks: TickView[];
+    /**
+     * The curve.
+     */
+    curve: [number, number][];
+    /**
+     * Where on the first axis it is as it should be.
+     */
+    band?: [number, number];
+    /**
+     * Points and lines to look at.
+     */
+    marks: MarkView[];
+}
+
+/**
+ * A point, or a line across.
+ */
+export interface MarkView {
+    /**
+     * Along the first axis.
+     */
+    x: number;
+    /**
+     * Along the second axis; absent for a line across the picture.
+     */
+    y?: number;
+    /**
+     * What it is.
+     */
+    text: string;
 }
 
 /**
@@ -206,17 +187,17 @@ export interface SourceView {
 }
 
 /**
- * A sentence with a tone.
+ * A source and how far to trust it.
  */
-export interface RemarkView {
+export interface FindingSource {
     /**
-     * Tone.
-     */
-    tone: "stop" | "caution" | "note";
-    /**
-     * The sentence.
+     * The citation.
      */
     text: string;
+    /**
+     * How far to trust it.
+     */
+    basis: string;
 }
 
 /**
@@ -238,45 +219,37 @@ export interface TableView {
 }
 
 /**
- * A timer.
+ * Everything the checks found in the open formula.
  */
-export interface TimerView {
+export interface FindingsView {
     /**
-     * Its step.
+     * Whether the amounts make no whole yet, so that nothing is checked; what was found before may stay in sight.
      */
-    step: string;
+    waiting: boolean;
     /**
-     * Whether it runs.
+     * How many of each, in a sentence.
      */
-    running: boolean;
+    summary: string;
     /**
-     * When it stops next, in milliseconds since 1970, while it runs.
+     * The most serious: `stop`, `caution`, `note`, or empty.
      */
-    stopsAt: number;
+    worst: string;
     /**
-     * Milliseconds left to that stop.
+     * The findings, most serious first.
      */
-    left: number;
+    items: FindingView[];
     /**
-     * Milliseconds of the whole.
+     * Findings set aside.
      */
-    whole: number;
+    setAside: SetAsideView[];
     /**
-     * Milliseconds that had run when this was said.
+     * Lines meant to stay solid.
      */
-    ran: number;
+    suspended: SuspendedView[];
     /**
-     * What is to be done at that stop.
+     * Temperature of cold storage, as the field holds it.
      */
-    atStop: string;
-    /**
-     * Whether it has run to its end.
-     */
-    over: boolean;
-    /**
-     * Whether it stands at a pause.
-     */
-    atPause: boolean;
+    coldStorage: string;
 }
 
 /**
@@ -377,10 +350,6 @@ export interface JarView {
      */
     description: string;
     /**
-     * Constituents by key, most first.
-     */
-    order: string[];
-    /**
      * Lines that could not be seen through.
      */
     unresolved: string[];
@@ -393,7 +362,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "look-at-batches"; looking: boolean } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -415,54 +384,6 @@ export interface MaterialHit {
      * Whether it is the maker's own, a formula, or of the catalogue.
      */
     origin: Origin;
-}
-
-/**
- * One batch in the list.
- */
-export interface BatchCard {
-    /**
-     * Names it.
-     */
-    id: string;
-    /**
-     * The formula it was made of.
-     */
-    name: string;
-    /**
-     * Number and state in a few words.
-     */
-    about: string;
-    /**
-     * Whether it is still being made.
-     */
-    running: boolean;
-}
-
-/**
- * One constituent and where it comes from.
- */
-export interface ConstituentView {
-    /**
-     * Names it.
-     */
-    key: string;
-    /**
-     * Its INCI name.
-     */
-    inci: string;
-    /**
-     * The layer it is drawn in.
-     */
-    layer: Layer;
-    /**
-     * Its percent, aligned.
-     */
-    percent: string;
-    /**
-     * Which line brings how much.
-     */
-    trail: TrailView[];
 }
 
 /**
@@ -498,6 +419,32 @@ export interface ComparedView {
 }
 
 /**
+ * One constituent.
+ */
+export interface ConstituentView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * Its INCI name.
+     */
+    inci: string;
+    /**
+     * The layer it is drawn in.
+     */
+    layer: Layer;
+    /**
+     * Its percent, aligned.
+     */
+    percent: string;
+    /**
+     * Which line brings how much. Only `evaluate` hands it out: a page asks `trailOf` for the few that are open.
+     */
+    trail?: TrailView[];
+}
+
+/**
  * One extract in the list.
  */
 export interface ExtractCard {
@@ -517,6 +464,40 @@ export interface ExtractCard {
      * Whether it is the open one.
      */
     open: boolean;
+}
+
+/**
+ * One finding.
+ */
+export interface FindingView {
+    /**
+     * Names it while the formula changes.
+     */
+    key: string;
+    /**
+     * `stop`, `caution` or `note`.
+     */
+    severity: "stop" | "caution" | "note";
+    /**
+     * The sentence.
+     */
+    text: string;
+    /**
+     * What it is a matter of: solubility, preservation.
+     */
+    family: string;
+    /**
+     * The lines behind it.
+     */
+    lines: number[];
+    /**
+     * What would remove it.
+     */
+    cures: string[];
+    /**
+     * Its arithmetic, sources and picture, if it is open.
+     */
+    open?: FindingDetail;
 }
 
 /**
@@ -594,24 +575,6 @@ export interface LayerView {
 }
 
 /**
- * One line of the log.
- */
-export interface LogLine {
-    /**
-     * When.
-     */
-    time: string;
-    /**
-     * What.
-     */
-    text: string;
-    /**
-     * Whether it was taken back: then it is crossed out, not left out.
-     */
-    takenBack: boolean;
-}
-
-/**
  * One line.
  */
 export interface LineView {
@@ -667,82 +630,6 @@ export interface LineView {
      * What is wrong with the line.
      */
     problem: string;
-}
-
-/**
- * One material of a record.
- */
-export interface RecordLine {
-    /**
-     * Its phase, on the first line of each.
-     */
-    phase: string;
-    /**
-     * Its common name.
-     */
-    name: string;
-    /**
-     * Its INCI names.
-     */
-    inci: string;
-    /**
-     * Lot.
-     */
-    lot: string;
-    /**
-     * Last day.
-     */
-    expiry: string;
-    /**
-     * Percent by the formula.
-     */
-    percent: string;
-    /**
-     * Mass wanted.
-     */
-    target: string;
-    /**
-     * Mass weighed.
-     */
-    weighed: string;
-    /**
-     * How far apart they are.
-     */
-    deviation: string;
-    /**
-     * Whether that is more than the scale's step, or its day is past.
-     */
-    odd: boolean;
-}
-
-/**
- * One observation.
- */
-export interface EntryView {
-    /**
-     * Its position.
-     */
-    entry: number;
-    /**
-     * Which day of the batch it is, and the date.
-     */
-    title: string;
-    /**
-     * What was noted.
-     */
-    fields: CardField[];
-    /**
-     * The colour as a screen shows it, `#aabbcc`; empty where none was read.
-     */
-    swatch: string;
-    /**
-     * The colour in numbers, and how far it is from day 0.
-     */
-    colour: string;
-    /**
-     * Names of its photos.
-     */
-    photos: string[];
 }
 
 /**
@@ -824,102 +711,6 @@ export interface ConflictView {
 }
 
 /**
- * One step in the list.
- */
-export interface StepView {
-    /**
-     * Names it.
-     */
-    step: string;
-    /**
-     * What is done.
-     */
-    label: string;
-    /**
-     * What came of it.
-     */
-    about: string;
-    /**
-     * Whether it is done with.
-     */
-    done: boolean;
-    /**
-     * Whether it is in sight.
-     */
-    here: boolean;
-    /**
-     * Margin of its phase; empty where it belongs to none.
-     */
-    phase: string;
-}
-
-/**
- * One thing to do, in large type.
- */
-export interface CardView {
-    /**
-     * Names the step.
-     */
-    step: string;
-    /**
-     * What kind of step it is.
-     */
-    kind: string;
-    /**
-     * Margin of its phase; empty where it belongs to none.
-     */
-    phase: string;
-    /**
-     * Where it stands.
-     */
-    eyebrow: string;
-    /**
-     * What to do.
-     */
-    title: string;
-    /**
-     * The one number that matters now; may be empty.
-     */
-    big: string;
-    /**
-     * Its unit.
-     */
-    unit: string;
-    /**
-     * What else is to be said, a line each.
-     */
-    about: string[];
-    /**
-     * What is wrong.
-     */
-    warnings: RemarkView[];
-    /**
-     * Fields to fill in.
-     */
-    fields: CardField[];
-    /**
-     * Things to choose: cures, ways out, what comes first.
-     */
-    choices: ChoiceAct[];
-    /**
-     * Figures with their arithmetic.
-     */
-    figures: FigureView[];
-    /**
-     * A timer.
-     */
-    timer?: TimerView;
-    /**
-     * A curve.
-     */
-    curve?: CurveView;
-    /**
-     * What the large area does.
-     */
-    next: ChoiceAct;
-}
-
-/**
  * Settings of this device.
  */
 export interface SettingsView {
@@ -928,21 +719,13 @@ export interface SettingsView {
      */
     decimalMark: string;
     /**
-     * Unit of mass.
+     * Unit of mass, by its symbol.
      */
     massUnit: string;
     /**
-     * Its symbol.
-     */
-    massSymbol: string;
-    /**
-     * Unit of volume.
+     * Unit of volume, by its symbol.
      */
     volumeUnit: string;
-    /**
-     * Its symbol.
-     */
-    volumeSymbol: string;
     /**
      * Step of the main scale.
      */
@@ -1003,36 +786,6 @@ export interface Notice {
      * Whether it can be taken back with undo.
      */
     undo: boolean;
-}
-
-/**
- * Something to choose.
- */
-export interface ChoiceAct {
-    /**
-     * What it says; empty where there is nothing to choose.
-     */
-    label: string;
-    /**
-     * What it comes to.
-     */
-    about: string;
-    /**
-     * What is sent.
-     */
-    act: BatchAct;
-    /**
-     * On what.
-     */
-    on: string;
-    /**
-     * With which text, where no field goes along.
-     */
-    text: string;
-    /**
-     * Whether it cannot be chosen; `about` says why.
-     */
-    refused: boolean;
 }
 
 /**
@@ -1120,55 +873,25 @@ export interface BatchView {
 }
 
 /**
- * The journal of the open batch.
+ * The inside of a finding.
  */
-export interface JournalView {
+export interface FindingDetail {
     /**
-     * Names the batch; absent when none is open.
+     * What it means and why it matters.
      */
-    id?: string;
+    meaning: string;
     /**
-     * What was seen, by day.
+     * The arithmetic, line by line.
      */
-    entries: EntryView[];
+    working: string[];
     /**
-     * Days on which to look, and whether that was done.
+     * Where limit and equation come from.
      */
-    due: DueView[];
+    sources: FindingSource[];
     /**
-     * How the colour changed.
+     * A picture.
      */
-    colour: FigureView[];
-    /**
-     * The fade, plotted.
-     */
-    curve?: CurveView;
-    /**
-     * Days to look again, as a calendar file.
-     */
-    calendar: string;
-    /**
-     * Name of that file.
-     */
-    calendarName: string;
-}
-
-/**
- * The maker's batches.
- */
-export interface BatchesView {
-    /**
-     * Each of them, the last begun first.
-     */
-    cards: BatchCard[];
-    /**
-     * What a batch of the open formula would be, for the button that begins it; empty where none can be begun.
-     */
-    offer: string;
-    /**
-     * Why none can be begun.
-     */
-    problem: string;
+    chart?: ChartView;
 }
 
 /**
@@ -1183,56 +906,6 @@ export interface ExtractsView {
      * Plants the catalogue knows the water of.
      */
     plants: ChoiceView[];
-}
-
-/**
- * The open batch.
- */
-export interface RunView {
-    /**
-     * Names it; absent when none is open.
-     */
-    id?: string;
-    /**
-     * The formula it is made of.
-     */
-    name: string;
-    /**
-     * Its number.
-     */
-    lot: string;
-    /**
-     * Whether all is done.
-     */
-    finished: boolean;
-    /**
-     * Steps that are done with.
-     */
-    done: number;
-    /**
-     * All steps.
-     */
-    of: number;
-    /**
-     * What is wrong before anything is weighed: a material past its day.
-     */
-    warnings: RemarkView[];
-    /**
-     * Every step.
-     */
-    steps: StepView[];
-    /**
-     * The one in sight.
-     */
-    card: CardView;
-    /**
-     * What the next taking back takes back; empty where there is nothing.
-     */
-    takeBack: string;
-    /**
-     * The record.
-     */
-    record: RecordView;
 }
 
 /**
@@ -1424,9 +1097,17 @@ export interface Update {
      */
     jar?: JarView;
     /**
-     * Constituents that changed; [`JarView::order`] says which there are.
+     * Constituents that changed; [`Update::constituent_order`] says which there are.
      */
     constituents?: ConstituentView[];
+    /**
+     * Every constituent by key, most first, if that is another order than before.
+     */
+    constituentOrder?: string[];
+    /**
+     * What the checks found.
+     */
+    findings?: FindingsView;
     /**
      * The batch and how it was come by.
      */
@@ -1448,71 +1129,9 @@ export interface Update {
      */
     extract?: ExtractView;
     /**
-     * The maker's batches.
-     */
-    batches?: BatchesView;
-    /**
-     * The open batch.
-     */
-    run?: RunView;
-    /**
-     * Its journal.
-     */
-    journal?: JournalView;
-    /**
      * What the maker should hear once.
      */
     notices?: Notice[];
-}
-
-/**
- * The record of a batch.
- */
-export interface RecordView {
-    /**
-     * Head: what stands for the whole batch.
-     */
-    head: PairView[];
-    /**
-     * The materials.
-     */
-    materials: RecordLine[];
-    /**
-     * Sum of the masses, wanted and weighed.
-     */
-    total: PairView;
-    /**
-     * What was done, in order.
-     */
-    log: LogLine[];
-    /**
-     * What went otherwise than planned.
-     */
-    deviations: string[];
-    /**
-     * What came out.
-     */
-    results: PairView[];
-    /**
-     * What is really in it, where it differs from the plan.
-     */
-    composition: PairView[];
-    /**
-     * Dates and why.
-     */
-    dates: FigureView[];
-    /**
-     * Fields the maker fills in.
-     */
-    fields: CardField[];
-    /**
-     * What is to be signed.
-     */
-    signatures: string[];
-    /**
-     * What is to be said of all this.
-     */
-    cautions: string[];
 }
 
 /**
@@ -1695,31 +1314,13 @@ export interface StockView {
  */
 export interface TrailView {
     /**
-     * The line.
+     * The line; [`LineView::name`] says what is weighed there.
      */
     line: number;
-    /**
-     * Name of its material.
-     */
-    name: string;
     /**
      * What it brings, aligned.
      */
     percent: string;
-}
-
-/**
- * What something is called and what it is.
- */
-export interface PairView {
-    /**
-     * What it is called.
-     */
-    label: string;
-    /**
-     * What it is.
-     */
-    value: string;
 }
 
 /**
@@ -1854,14 +1455,6 @@ export class Stillroom {
      */
     constructor(reader: Reader);
     /**
-     * Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
-     * blue and opacity of each.
-     *
-     * # Errors
-     * Never by what a photo holds.
-     */
-    readColour(entry: string, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
-    /**
      * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
      *
      * # Errors
@@ -1894,6 +1487,13 @@ export class Stillroom {
      */
     takeOver(texts: string[]): void;
     /**
+     * Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    trailOf(constituent: string): TrailView[];
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
@@ -1924,12 +1524,12 @@ export interface InitOutput {
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
-    readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
+    readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;

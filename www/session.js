@@ -65,13 +65,13 @@ export class Session {
   /**
    * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open, and what is
    * not kept yet and what can be undone go along.
-   * @returns {Promise<void>} fulfilled once it is there, or could not be had
+   * @returns {Promise<void>} fulfilled once it is there
    */
   whole() {
     this.#growing ??= this.#grow().catch((problem) => {
       // Without a network before the first complete visit: the main job goes on, and the next call tries again.
-      console.warn(problem);
       this.#growing = undefined;
+      throw problem;
     });
     return this.#growing;
   }
@@ -116,6 +116,14 @@ export class Session {
    */
   search(query, { classes = [], phases = [] } = {}) {
     return this.#try(() => this.#seam.search(query, { classes, phases })) ?? [];
+  }
+
+  /**
+   * Which lines bring a constituent of the jar, and how much.
+   * @param {string} constituent
+   */
+  trailOf(constituent) {
+    return this.#try(() => this.#seam.trailOf(constituent)) ?? [];
   }
 
   /**

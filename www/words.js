@@ -3,8 +3,11 @@
 // Every fixed text of the page, in English. What the session says is in the session.
 
 export const words = Object.freeze({
-  rooms: { shelf: 'Shelf', formula: 'Formula', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
+  rooms: { shelf: 'Shelf', formula: 'Formula', findings: 'Findings', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
   opening: 'Fetching this room…',
+  notFetched: 'This part could not be fetched. It comes with a network; until then nothing of it is worked out.',
+  again: 'Try again',
+  findings: 'Findings',
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'Nothing to undo',

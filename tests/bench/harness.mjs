@@ -9,8 +9,8 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 /** Below this many milliseconds the clock and one interrupt say more than the function: several calls make a sample. */
 const SHORTEST_SAMPLE = 0.1;
 
-/** Where the built seam lies. */
-async function seamFolder() {
+/** Where the built seam lies. @param {'seam' | 'whole'} form */
+async function seamFolder(form) {
   if (process.env.STILLROOM_SEAM) {
     return process.env.STILLROOM_SEAM;
   }
@@ -19,16 +19,17 @@ async function seamFolder() {
   if (!version) {
     throw new Error('there is no built site: run `cargo xtask build` first');
   }
-  return join(dist, version, 'seam');
+  return join(dist, version, form);
 }
 
 /**
  * Loads the built seam without a page.
+ * @param {'seam' | 'whole'} [form] the whole, or the first that a visit opens with
  * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */
-export async function loadSeam(copy = '') {
-  const folder = await seamFolder();
+export async function loadSeam(form = 'whole', copy = '') {
+  const folder = await seamFolder(form);
   const address = pathToFileURL(join(folder, 'stillroom.js')).href;
   const seam = await import(copy ? `${address}?copy=${copy}` : address);
   seam.initSync({ module: await readFile(join(folder, 'stillroom_bg.wasm')) });

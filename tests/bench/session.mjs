@@ -50,7 +50,7 @@ const reader = /** @type {const} */ ({ decimalMark: 'point' });
 /** @type {(typeof seam)[]} */
 const fresh = [];
 for (let at = 0; at < 60; at += 1) {
-  fresh.push(await loadSeam(String(at)));
+  fresh.push(await loadSeam('seam', String(at)));
 }
 measure(
   'open.empty (catalogue, example and first view)',
@@ -118,7 +118,7 @@ session.apply({ do: 'set-batch-way', way: 'mass' });
 session.apply({ do: 'set-batch-mass', text: '500 g' });
 session.apply({ do: 'look-at-shelf', looking: false });
 const whole = session.showEverything();
-const count = whole.jar?.order.length ?? 0;
+const count = whole.constituentOrder?.length ?? 0;
 if (whole.lines?.length !== LINES || count < CONSTITUENTS || !whole.formula?.sound) {
   throw new Error(`${whole.lines?.length} lines, ${count} constituents, sound: ${whole.formula?.sound}`);
 }
@@ -135,6 +135,12 @@ measure(
   },
   { warmup: 500, iterations: 1000 },
 );
+
+measure(`check.findings (${LINES} lines, ${count} constituents: composition and every check, nothing shown)`, () => {
+  if (session.countFindings() < 1) {
+    throw new Error('nothing was found');
+  }
+});
 
 const queries = ['g', 'gl', 'gly', 'glyc', 'glycerni', 'oil', 'sodium be'];
 measure('search.keystroke', () => session.search(queries[(turn += 1) % queries.length], { classes: [], phases: [] }));

@@ -38,6 +38,8 @@ async function inTheJar(page, inci) {
   await goTo(page, 'jar');
   const row = page.locator('.constituents > li:visible').filter({ has: page.getByText(inci, { exact: true }) });
   await expect(row).toHaveCount(1);
+  if ((await row.locator('details').getAttribute('open')) === null) await row.locator('summary').click();
+  await expect(row.locator('.trail li').first()).toBeVisible();
   const trail = await row.locator('.trail li').allTextContents();
   const number = /** @param {string} text */ (text) => Number(text.replace(/[^\d.]/g, ''));
   return { percent: number(await row.locator('.number').first().innerText()), trail };

@@ -58,6 +58,17 @@ test('the jar shows what composites bring, and a tapped layer the lines that fee
   await expect(constituents.filter({ hasText: 'Glycerin' }).locator('.trail')).toContainText('Cucumber glycerite');
   await page.getByRole('button', { name: /^Humectants/ }).click();
   await expect(constituents.filter({ hasText: 'Aqua' })).toBeVisible();
+
+  // One that is opened alone says which lines bring it, and goes on saying so while the formula changes.
+  const water = constituents.filter({ hasText: 'Aqua' });
+  await expect(water.locator('.trail li')).toHaveCount(0);
+  await water.locator('summary').click();
+  const poured = water.locator('.trail li').filter({ hasText: 'Water, distilled' });
+  await expect(poured).toContainText('62.40');
+  await goTo(page, 'formula');
+  await amountOf(page, 'Betaine').fill('2.5');
+  await goTo(page, 'jar');
+  await expect(poured).toContainText('61.90');
 });
 
 test('what is not understood is said beside the field, and the last good value stays', async ({ page }) => {

@@ -127,8 +127,8 @@ function createBatch(session, page) {
     },
     /** @param {SettingsView} settings */
     showSettings(settings) {
-      if (mass.unit) setText(mass.unit, settings.massSymbol);
-      if (volume.unit) setText(volume.unit, settings.volumeSymbol);
+      if (mass.unit) setText(mass.unit, settings.massUnit);
+      if (volume.unit) setText(volume.unit, settings.volumeUnit);
     },
     /** @param {BatchView} view */
     show(view) {
@@ -342,7 +342,7 @@ function createScales(session) {
     ),
     /** @param {SettingsView} view */
     show(view) {
-      for (const each of [main, fineStep, fineBelow]) if (each.unit) setText(each.unit, view.massSymbol);
+      for (const each of [main, fineStep, fineBelow]) if (each.unit) setText(each.unit, view.massUnit);
       main.show(view.mainStep);
       fineStep.show(view.fineStep);
       fineBelow.show(view.fineBelow);

@@ -140,7 +140,7 @@ export function createFormula(session, page) {
 function createHead(session) {
   let formula = '';
   const name = new Field({
-    field: 'formula.name:',
+    field: 'formula.name',
     label: text.name,
     keyboard: 'text',
     class: 'name-field',
@@ -167,11 +167,7 @@ function createHead(session) {
     root: make('div', { class: 'formula-head' }, name.root, make('div', { class: 'row' }, purpose.root, ph.root, writtenIn.root)),
     /** @param {FormulaView} view */
     show(view) {
-      if (view.id !== undefined && view.id !== formula) {
-        formula = view.id;
-        // The shelf's field of this formula has the same name; what was typed here is answered here.
-        name.rename(`formula.name:${formula}#head`);
-      }
+      formula = view.id ?? '';
       name.show(view.name);
       purpose.show(view.purpose);
       ph.show(view.targetPh);

@@ -8,6 +8,7 @@ import { words } from '../words.js';
 
 /** @typedef {import('../seam/stillroom.js').ConstituentView} ConstituentView */
 /** @typedef {import('../seam/stillroom.js').LayerView} LayerView */
+/** @typedef {import('../seam/stillroom.js').TrailView} TrailView */
 
 const text = words.jar;
 
@@ -29,6 +30,7 @@ export function createJar(session) {
     make('div', { class: 'jar' }, jar.root, legend),
     density,
     unresolved,
+    make('div', { class: 'after-jar' }),
     title,
     list,
   );
@@ -39,8 +41,8 @@ export function createJar(session) {
   const rows = new Map();
   /** @type {LayerView[]} */
   let layers = [];
-  /** @type {string[]} */
-  let order = [];
+  /** What is weighed in each line, by its number. @type {Map<number, string>} */
+  const names = new Map();
 
   /** @param {string} layer */
   function choose(layer) {
@@ -57,16 +59,17 @@ export function createJar(session) {
   }
 
   session.listen((update) => {
+    for (const line of update.lines ?? []) names.set(line.id, line.name);
     for (const view of update.constituents ?? []) {
       let row = rows.get(view.key);
       if (!row) {
-        row = createConstituent();
+        row = createConstituent(() => session.trailOf(view.key), names);
         rows.set(view.key, row);
       }
       row.show(view);
     }
     if (update.jar) {
-      ({ layers, order } = update.jar);
+      layers = update.jar.layers;
       jar.show(layers, update.jar.description);
       arrange(
         legend,
@@ -83,10 +86,15 @@ export function createJar(session) {
       setText(density, layers.length ? update.jar.density : '');
       show(empty, layers.length === 0);
       unresolved.replaceChildren(...update.jar.unresolved.map((why) => make('p', { class: 'finding stop' }, why)));
+    }
+    const order = update.constituentOrder;
+    if (order) {
       for (const key of rows.keys()) if (!order.includes(key)) rows.delete(key);
       arrange(list, order.flatMap((key) => rows.get(key)?.root ?? []));
     }
     if (update.jar || update.constituents) showChosen();
+    // Lines may bring other shares of the same sum, or stand in another order.
+    if (update.formula || update.lines || update.constituents) for (const row of rows.values()) row.showTrail();
   });
 
   return root;
@@ -120,28 +128,38 @@ function createLegend(layer, choose) {
   };
 }
 
-function createConstituent() {
+/**
+ * @param {() => TrailView[]} ask which lines bring it
+ * @param {Map<number, string>} names what is weighed in each line
+ */
+function createConstituent(ask, names) {
   const inci = make('span', { class: 'inci' });
   const percent = make('span', { class: 'number' });
   const swatch = make('i', {});
-  const trail = make('ul', { class: 'trail' });
-  const details = make('details', {}, make('summary', {}, swatch, inci, percent), trail);
+  const trail = make('ul', { class: 'trail', 'aria-label': text.fedBy });
+  const details = make('details', { ontoggle: showTrail }, make('summary', {}, swatch, inci, percent), trail);
   const root = make('li', {}, details);
   let layer = '';
+
+  /** The trail is worked out only of what is open. */
+  function showTrail() {
+    if (!details.open) return;
+    trail.replaceChildren(
+      ...ask().map((each) =>
+        make('li', {}, make('span', {}, names.get(each.line)), make('span', { class: 'number' }, `${each.percent}\u00a0%`)),
+      ),
+    );
+  }
+
   return {
     root,
+    showTrail,
     /** @param {ConstituentView} view */
     show(view) {
       layer = view.layer;
       swatch.dataset.layer = layer;
       setText(inci, view.inci);
       setText(percent, `${view.percent}\u00a0%`, true);
-      trail.setAttribute('aria-label', text.fedBy);
-      trail.replaceChildren(
-        ...view.trail.map((each) =>
-          make('li', {}, make('span', {}, each.name), make('span', { class: 'number' }, `${each.percent}\u00a0%`)),
-        ),
-      );
     },
     /** @param {string} chosen */
     narrow(chosen) {

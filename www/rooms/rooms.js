@@ -5,12 +5,12 @@
 import { make } from '../element.js';
 import { words } from '../words.js';
 
-const rooms = /** @type {const} */ (['shelf', 'formula', 'jar', 'bench', 'materials', 'extracts']);
+const rooms = /** @type {const} */ (['shelf', 'formula', 'findings', 'jar', 'bench', 'materials', 'extracts']);
 
 /** @typedef {typeof rooms[number]} Room */
 
 /** Rooms that stand side by side on a wide screen. */
-const desk = new Set(['formula', 'jar', 'bench']);
+const desk = new Set(['formula', 'findings', 'jar', 'bench']);
 
 /**
  * @param {(room: Room) => void} onEnter
@@ -21,8 +21,8 @@ export function createRooms(onEnter) {
   for (const nav of document.querySelectorAll('nav.rooms, nav.dock')) {
     for (const room of rooms) {
       if (nav.className === 'dock' && (room === 'materials' || room === 'extracts')) continue;
-      // On a wide screen formula, jar and bench are one room.
-      if (nav.className === 'rooms' && (room === 'jar' || room === 'bench')) continue;
+      // On a wide screen formula, findings, jar and bench are one room.
+      if (nav.className === 'rooms' && room !== 'formula' && desk.has(room)) continue;
       const link = make('a', { href: `#${room}`, 'data-to': room }, words.rooms[room]);
       links.push(link);
       nav.append(link);

@@ -58,7 +58,7 @@ export function createExtracts(session, page, place) {
   );
 
   session.listen(({ extracts, extract, settings }) => {
-    if (settings) form.showUnits(settings.massSymbol, settings.volumeSymbol);
+    if (settings) form.showUnits(settings.massUnit, settings.volumeUnit);
     if (extracts) {
       plan.showPlants(extracts.plants);
       show(empty, extracts.cards.length === 0);
@@ -120,7 +120,7 @@ function createForm(session) {
   const masses = [];
   /** @type {HTMLElement[]} */
   const volumes = [];
-  let [massSymbol, volumeSymbol] = ['g', 'mL'];
+  let [massUnit, volumeUnit] = ['g', 'mL'];
   /** @param {string} field @param {string} typed */
   const send = (field, typed) => session.send({ do: 'set-extract', field, text: typed });
   /** @param {string} name */
@@ -138,7 +138,7 @@ function createForm(session) {
         field: `extract.${name}`,
         label,
         onText: (typed) => send(name, typed),
-        unit: more.keyboard === 'text' ? undefined : unit === 'mass' ? massSymbol : unit === 'volume' ? volumeSymbol : unit,
+        unit: more.keyboard === 'text' ? undefined : unit === 'mass' ? massUnit : unit === 'volume' ? volumeUnit : unit,
         ...more,
       });
       if (field.unit && unit === 'mass') masses.push(field.unit);
@@ -185,7 +185,7 @@ function createForm(session) {
     },
     /** @param {string} mass @param {string} volume */
     showUnits(mass, volume) {
-      [massSymbol, volumeSymbol] = [mass, volume];
+      [massUnit, volumeUnit] = [mass, volume];
       for (const unit of masses) setText(unit, mass);
       for (const unit of volumes) setText(unit, volume);
     },

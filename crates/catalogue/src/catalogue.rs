@@ -258,6 +258,16 @@ impl Catalogue {
         self.values_of(Subject::Constituent(number))
     }
 
+    /// Every value of a material as it is sold.
+    pub fn material_values(&self, id: MaterialId) -> impl Iterator<Item = Value> {
+        let number = match id {
+            MaterialId::Catalogue(number) => number,
+            // Numbers start at 1: nothing is found for what the maker described.
+            MaterialId::Own(_) | MaterialId::Formula(_) => 0,
+        };
+        self.values_of(Subject::Material(number))
+    }
+
     /// The molecular formula of a constituent, where it has one.
     #[must_use]
     pub fn molecular_formula(&self, id: ConstituentId) -> Option<&'static str> {

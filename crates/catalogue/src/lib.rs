@@ -13,6 +13,7 @@
 
 mod catalogue;
 mod fold;
+pub mod knowledge;
 mod packed;
 #[cfg(feature = "tables")]
 mod packing;
@@ -26,6 +27,7 @@ pub mod tables;
 pub use catalogue::{
     Catalogue, ComponentOfComposite, MaterialCard, MaterialDetails, Origin, Source, Value, catalogue_bytes,
 };
+pub use knowledge::knowledge;
 pub use property::{Basis, Kind, Property};
 pub use search::{Field, Filter, Hit, IndexEntry, MaterialIndex};
 pub use stillroom_core::MaterialSource;

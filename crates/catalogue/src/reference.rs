@@ -297,6 +297,62 @@ tables! {
         /// Limits and conditions beside the label.
         conditions: text,
     }
+    /// Something about a substance that checks ask for.
+    TraitOf traits "traits.csv" {
+        /// The constituent.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The trait, by its word.
+        word: text,
+        /// Remark.
+        note: text,
+    }
+    /// Which acid a salt is of.
+    AcidSalt acid_salts "acid-salts.csv" {
+        /// The salt.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The acid.
+        acid: constituent,
+        /// Its INCI name.
+        acid_inci: text,
+        /// Moles of acid in a mole of the salt.
+        equivalents: number,
+    }
+    /// What a preservative acts on, in words from `none` to `good`.
+    PreservativeSpectrum preservative_spectra "preservative-spectrum.csv" {
+        /// The constituent.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// `carrier` or `booster`.
+        role: text,
+        /// Gram-positive bacteria.
+        gram_positive: text,
+        /// Gram-negative bacteria.
+        gram_negative: text,
+        /// Yeasts.
+        yeast: text,
+        /// Moulds.
+        mould: text,
+    }
+    /// Which substances count towards a limit of [`restrictions`], with the factor to what it is expressed as.
+    LimitMember limit_members "limit-members.csv" {
+        /// Subject of the restriction.
+        subject: text,
+        /// The constituent that counts.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// A substance inside essential oils that counts, instead of a constituent.
+        inside: text,
+        /// What a percent of it makes in what the limit is expressed as.
+        factor: number,
+        /// Remark.
+        note: text,
+    }
     /// What an essential oil or absolute contains.
     EssentialOilConstituent essential_oil_constituents "essential-oil-constituents.csv" {
         /// The oil as a constituent of the catalogue.

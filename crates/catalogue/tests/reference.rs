@@ -75,8 +75,9 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 #[test]
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
-        AcidConstants, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, Partition, PlantWater,
-        PreservativeLimit, PreservativePractice, Restriction, WaterSolubility,
+        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, LimitMember,
+        Partition, PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
+        WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
@@ -87,6 +88,10 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         PreservativePractice::COLUMNS,
         Restriction::COLUMNS,
         FragranceAllergen::COLUMNS,
+        TraitOf::COLUMNS,
+        AcidSalt::COLUMNS,
+        PreservativeSpectrum::COLUMNS,
+        LimitMember::COLUMNS,
         EssentialOilConstituent::COLUMNS,
         PlantWater::COLUMNS,
     ];

@@ -123,7 +123,7 @@ pub struct Line {
 pub struct SetAside {
     /// Stable code of the finding.
     pub code: String,
-    /// What it is about, as the finding names it.
+    /// What it is about, as [`crate::checks::Finding::subject`] writes it.
     pub subject: String,
     /// Why, in the maker's words.
     pub reason: String,

@@ -16,6 +16,7 @@
 pub mod apportion;
 pub mod arithmetic;
 pub mod balance;
+pub mod checks;
 pub mod chemistry;
 pub mod colour;
 pub mod composition;
@@ -30,6 +31,7 @@ pub mod quantity;
 pub mod run;
 pub mod scaling;
 pub mod shelf_life;
+pub mod source;
 pub mod unit;
 pub mod weigh_sheet;
 

@@ -391,6 +391,46 @@ commands! {
         /// As typed, a line for each field; empty for what was planned.
         text: String as "string",
     },
+    /// Open a finding to its arithmetic, or close it.
+    "open-finding" OpenFinding {
+        /// Which.
+        key: String as "string",
+        /// Whether it is open.
+        open: bool as "boolean",
+    },
+    /// Apply a cure of a finding.
+    "cure-finding" CureFinding {
+        /// Which finding.
+        key: String as "string",
+        /// Position of the cure.
+        cure: usize as "number",
+        /// The cure as it was shown: one that reads otherwise by now is not applied.
+        text: String as "string",
+    },
+    /// Set a finding aside.
+    "set-aside-finding" SetAsideFinding {
+        /// Which.
+        key: String as "string",
+        /// Why.
+        text: String as "string",
+    },
+    /// Take a finding back that was set aside.
+    "take-finding-back" TakeFindingBack {
+        /// Which.
+        key: String as "string",
+    },
+    /// Say whether what a line brings is meant to stay solid.
+    "set-suspended" SetSuspended {
+        /// The line.
+        line: LineId as "number",
+        /// Whether it is.
+        suspended: bool as "boolean",
+    },
+    /// Say how cold products are kept.
+    "set-cold-storage" SetColdStorage {
+        /// As typed.
+        text: String as "string",
+    },
     /// Say what there is of a material, or a value known better than the catalogue does.
     "set-holding" SetHolding {
         /// Which material.

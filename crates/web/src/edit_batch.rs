@@ -125,11 +125,18 @@ impl Session {
                 made: None,
             },
         };
-        if answer.error.is_none() && after != *self.settings {
-            let before = Slot::Settings(Rc::clone(&self.settings));
-            self.commit("settings", Some(&field), self.open, vec![before], vec![Slot::Settings(Rc::new(after))]);
+        if answer.error.is_none() {
+            self.commit_settings(after, &field);
         }
         answer
+    }
+
+    /// Puts other settings in place as one act that can be undone.
+    pub(crate) fn commit_settings(&mut self, after: Settings, field: &str) {
+        if after != *self.settings {
+            let before = Slot::Settings(Rc::clone(&self.settings));
+            self.commit("settings", Some(field), self.open, vec![before], vec![Slot::Settings(Rc::new(after))]);
+        }
     }
 
     fn read_setting(&self, name: SettingName, text: &str, after: &mut Settings) -> Result<(), SettingError> {

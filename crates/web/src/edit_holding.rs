@@ -3,7 +3,7 @@
 use crate::command::HoldingField;
 use crate::edit_formula::{about, cut_name, cut_text};
 use crate::history::Slot;
-use crate::sentences;
+use crate::sentences_material;
 use crate::session::Session;
 use crate::view::{Answer, SourceView, TableView};
 use litemap::LiteMap;
@@ -42,8 +42,10 @@ impl Session {
         let answer = match self.read_holding(which, text.trim(), &mut after) {
             Ok(()) => Answer { field: Some(field.clone()), ..Answer::default() },
             Err(HoldingError::Number(error)) => about(&field, Err(error), self.mark()),
-            Err(HoldingError::Currency) => refusal(&field, "quantity.not-a-currency", sentences::not_a_currency()),
-            Err(HoldingError::Day) => refusal(&field, "holding.not-a-day", sentences::not_a_day()),
+            Err(HoldingError::Currency) => {
+                refusal(&field, "quantity.not-a-currency", sentences_material::not_a_currency())
+            }
+            Err(HoldingError::Day) => refusal(&field, "holding.not-a-day", sentences_material::not_a_day()),
         };
         if answer.error.is_none() && before.as_deref() != Some(&after) {
             let after = (after != Holding::default()).then(|| Rc::new(after));
@@ -103,18 +105,18 @@ impl Session {
         let mut table = match read_materials(bytes, mark) {
             Ok(table) => table,
             Err(error) => {
-                return TableView { summary: sentences::table_error(&error), ..TableView::default() };
+                return TableView { summary: sentences_material::table_error(&error), ..TableView::default() };
             }
         };
         let made = self.resolve_rows(&mut table);
         let problems: Vec<String> =
-            table.problems.iter().map(|problem| sentences::line_problem(problem, mark)).collect();
+            table.problems.iter().map(|problem| sentences_material::line_problem(problem, mark)).collect();
         let ready = if problems.is_empty() { made.len() } else { 0 };
         if problems.is_empty() {
             self.waiting = made;
         }
         TableView {
-            summary: sentences::table_read(table.rows.len(), table.problems.len() + table.more_problems),
+            summary: sentences_material::table_read(table.rows.len(), table.problems.len() + table.more_problems),
             problems,
             ready,
         }
@@ -206,7 +208,7 @@ impl Session {
         let before = numbered.iter().map(|(number, _)| Slot::Material(*number, None)).collect();
         let after = numbered.into_iter().map(|(number, own)| Slot::Material(number, Some(Rc::new(own)))).collect();
         self.commit("material.import", None, self.open, before, after);
-        self.notice("material.imported", sentences::materials_imported(count), true);
+        self.notice("material.imported", sentences_material::materials_imported(count), true);
         Answer::default()
     }
 
@@ -249,7 +251,7 @@ impl Session {
             .sources()
             .map(|source| SourceView {
                 citation: source.citation.to_owned(),
-                about: sentences::about_source(source.kind, source.as_of),
+                about: sentences_material::about_source(source.kind, source.as_of),
             })
             .collect();
         sources.sort_by_key(|source| source.citation.to_lowercase());

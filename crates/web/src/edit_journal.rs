@@ -58,7 +58,7 @@ impl Session {
         let Ok(day) = typed.parse::<Day>() else {
             return Answer {
                 field: Some("run.entry-new".to_owned()),
-                error: Some(crate::sentences::not_a_day().to_owned()),
+                error: Some(crate::sentences_material::not_a_day().to_owned()),
                 code: Some("day.not-a-day"),
                 made: None,
             };

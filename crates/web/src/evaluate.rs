@@ -22,7 +22,7 @@ pub struct EvaluationOptions {
     pub batch: Option<String>,
 }
 
-/// Works out a formula: its head, lines, jar, constituents and batch. A formula or batch that is not understood is an
+/// Works out a formula: its head, lines, jar, constituents with their trails, and batch. A formula or batch that is not understood is an
 /// error in [`Update::answer`]; materials that are not are named in [`Update::status`].
 #[must_use]
 pub fn evaluate_record(formula: &str, own_materials: &[String], options: &EvaluationOptions) -> Update {
@@ -34,6 +34,7 @@ pub fn evaluate_record(formula: &str, own_materials: &[String], options: &Evalua
         let _ = store.set(&format!("{MATERIAL_KEY}{at}"), material);
     }
     let mut session = Session::open(Box::new(store), Box::new(Nowhere), options.decimal_mark);
+    session.hands_out_trails = true;
     let mut update = Update::default();
     if let Some(error) = session.unreadable.get(&formula_key) {
         let error = Answer {
@@ -92,6 +93,9 @@ mod tests {
         assert_eq!(update.jar.unwrap().unresolved, Vec::<String>::new());
         let glycerin = update.constituents.iter().find(|each| each.inci == "Glycerin").unwrap();
         assert_eq!(glycerin.percent, "7.80");
+        // No page asks for more, so what each line brings comes along.
+        let trail: Vec<(u32, &str)> = glycerin.trail.iter().map(|each| (each.line, each.percent.as_str())).collect();
+        assert_eq!(trail, [(update.lines[1].id, "7.80")]);
     }
 
     #[test]

@@ -31,6 +31,8 @@ mod edit_run;
 pub mod evaluate;
 #[cfg(feature = "whole")]
 mod extracts;
+#[cfg(feature = "whole")]
+mod findings;
 mod history;
 pub mod keeping;
 mod materials;
@@ -64,6 +66,9 @@ mod sentences_card;
 mod sentences_extract;
 #[cfg(feature = "whole")]
 mod sentences_run;
+#[cfg(feature = "whole")]
+mod sentences_findings;
+mod sentences_material;
 pub mod session;
 pub mod settings;
 pub mod view;
@@ -71,3 +76,5 @@ pub mod view;
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_run;
+#[cfg(feature = "whole")]
+pub mod view_findings;

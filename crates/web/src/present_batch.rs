@@ -144,9 +144,7 @@ impl Session {
             }
             .to_owned(),
             mass_unit: settings.mass_unit.symbol().to_owned(),
-            mass_symbol: settings.mass_unit.symbol().to_owned(),
             volume_unit: settings.volume_unit.symbol().to_owned(),
-            volume_symbol: settings.volume_unit.symbol().to_owned(),
             main_step: self.mass_number(settings.main_scale().step),
             fine_scale: settings.fine_scale().is_some(),
             fine_step: fine.map(|fine| self.mass_number(fine.step)).unwrap_or_default(),

@@ -42,6 +42,8 @@ impl Session {
         self.present_lines(formula, &evaluation, update);
         let batch = self.present_batch(formula, &evaluation);
         update.batch = if_changed(&mut self.last.batch, batch);
+        #[cfg(feature = "whole")]
+        self.present_findings(formula, &evaluation, update);
         self.present_jar(evaluation, update);
     }
 

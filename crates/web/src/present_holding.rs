@@ -1,6 +1,6 @@
 //! What the maker has of a material, as the page shows it.
 
-use crate::sentences;
+use crate::sentences_material;
 use crate::session::Session;
 use crate::view::{HoldingView, ValueView};
 use rust_decimal::Decimal;
@@ -21,12 +21,13 @@ impl Session {
                 .and_then(|scaled| scaled.checked_div(pack.value()))
                 .map(|each| each.round_dp(2));
             remarks.extend(
-                per_hundred.map(|each| sentences::price_per_hundred_grams(&money(each), price.currency().code())),
+                per_hundred
+                    .map(|each| sentences_material::price_per_hundred_grams(&money(each), price.currency().code())),
             );
         }
         // Days written year first sort as texts do.
         if !holding.expiry.is_empty() && holding.expiry < self.around.today() {
-            remarks.push(sentences::past_its_date(&holding.expiry));
+            remarks.push(sentences_material::past_its_date(&holding.expiry));
         }
         HoldingView {
             price: holding.price.map(Money::amount).map(money).unwrap_or_default(),
@@ -46,10 +47,10 @@ impl Session {
     pub(crate) fn present_own_values(&self, id: MaterialId, mut values: Vec<ValueView>) -> Vec<ValueView> {
         let Some(holding) = self.materials.holding(id) else { return values };
         let own = |property: Property, value: String| ValueView {
-            label: sentences::property(property).to_owned(),
+            label: sentences_material::property(property).to_owned(),
             value,
-            source: sentences::your_own_source().to_owned(),
-            basis: sentences::your_own_basis().to_owned(),
+            source: sentences_material::your_own_source().to_owned(),
+            basis: sentences_material::your_own_basis().to_owned(),
         };
         if !holding.usual.is_empty() {
             values.insert(0, own(Property::UsualPercent, holding.usual.clone()));

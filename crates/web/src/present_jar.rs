@@ -9,7 +9,7 @@ use std::rc::Rc;
 use stillroom_core::composition::{Composition, Entry};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{align, decimals_of, write_fixed};
-use stillroom_core::{ConstituentId, Layer, MaterialSource};
+use stillroom_core::{ConstituentId, Layer, MaterialSource, Percent};
 
 /// Layers from the bottom of the jar to its top.
 const FROM_BOTTOM: [Layer; 12] = [
@@ -42,13 +42,11 @@ impl Session {
                 break;
             }
         }
-        let written_with =
-            (decimals, evaluation.lines.iter().map(|(share, material)| (share.line, *material)).collect());
-        if self.last.constituents_written_with != written_with {
+        if self.last.constituent_decimals != decimals {
             self.last.entries.clear();
-            self.last.constituents_written_with = written_with;
+            self.last.constituent_decimals = decimals;
         }
-        // An entry that is what it was is written as it was; most are, and writing takes longer than working out.
+        // A constituent whose percent is what it was is written as it was; writing takes longer than working out.
         let mut constituents = Vec::with_capacity(composition.entries.len());
         for (at, entry) in composition.entries.iter().enumerate() {
             let before = self
@@ -56,9 +54,10 @@ impl Session {
                 .position_of(at, entry.constituent)
                 .and_then(|at| Some((self.last.entries.get(at)?, self.last.constituents.get(at)?)));
             let view = match before {
-                Some((before, view)) if before == entry => Rc::clone(view),
+                Some((before, view)) if before.percent == entry.percent => Rc::clone(view),
                 before => {
-                    let view = Rc::new(self.present_constituent(entry, &evaluation, decimals, before));
+                    let key = before.map(|(_, view)| Rc::clone(&view.key));
+                    let view = Rc::new(self.present_constituent(entry, key));
                     if !self.last.constituents.contains(&view) {
                         update.constituents.push(Rc::clone(&view));
                     }
@@ -67,11 +66,15 @@ impl Session {
             };
             constituents.push(view);
         }
+        let keys = |views: &[Rc<ConstituentView>]| views.iter().map(|view| Rc::clone(&view.key)).collect::<Vec<_>>();
+        let order = keys(&constituents);
+        if self.last.jar.is_none() || order != keys(&self.last.constituents) {
+            update.constituent_order = Some(order);
+        }
         let layers = self.present_layers(composition);
         let jar = JarView {
             description: sentences::jar_description(&layers),
             layers,
-            order: constituents.iter().map(|view| Rc::clone(&view.key)).collect(),
             unresolved: composition
                 .unresolved
                 .iter()
@@ -120,41 +123,31 @@ impl Session {
             .collect()
     }
 
-    /// One constituent. What a line brings of it as it did `before` is written as it was.
-    fn present_constituent(
-        &self,
-        entry: &Entry,
-        evaluation: &Evaluation,
-        decimals: u32,
-        before: Option<(&Entry, &Rc<ConstituentView>)>,
-    ) -> ConstituentView {
-        let mark = self.mark();
-        let number = |value: Decimal| align(write_fixed(value, decimals, mark), decimals, decimals);
-        let name = |line| {
-            let material = evaluation.lines.iter().find(|(share, _)| share.line == line).map(|(_, material)| *material);
-            material.map(|material| self.materials.name(material)).unwrap_or_default()
-        };
-        let trail_before = before.into_iter().flat_map(|(entry, view)| entry.trail.iter().zip(&view.trail));
+    fn present_constituent(&self, entry: &Entry, key: Option<Rc<str>>) -> ConstituentView {
         ConstituentView {
-            key: before.map_or_else(|| key_of(entry.constituent).into(), |(_, view)| Rc::clone(&view.key)),
+            key: key.unwrap_or_else(|| key_of(entry.constituent).into()),
             inci: sentences::inci_or_unnamed(self.materials.inci(entry.constituent)).to_owned(),
             layer: self.layer_of(entry.constituent),
-            percent: number(entry.percent.value()),
-            trail: entry
-                .trail
-                .iter()
-                .map(|each| {
-                    let unchanged = trail_before.clone().find(|(before, _)| *before == each);
-                    unchanged.map_or_else(
-                        || {
-                            let percent = number(each.percent.value());
-                            Rc::new(TrailView { line: each.line.0, name: name(each.line), percent })
-                        },
-                        |(_, view)| Rc::clone(view),
-                    )
-                })
-                .collect(),
+            percent: self.constituent_percent(entry.percent),
+            trail: if self.hands_out_trails { self.present_trail(entry) } else { Vec::new() },
         }
+    }
+
+    fn present_trail(&self, entry: &Entry) -> Vec<TrailView> {
+        let percent = |percent| self.constituent_percent(percent);
+        entry.trail.iter().map(|each| TrailView { line: each.line.0, percent: percent(each.percent) }).collect()
+    }
+
+    fn constituent_percent(&self, percent: Percent) -> String {
+        let decimals = self.last.constituent_decimals;
+        align(write_fixed(percent.value(), decimals, self.mark()), decimals, decimals)
+    }
+
+    /// Which lines bring a constituent of the jar that was handed out last, and how much, in the order of the lines.
+    #[must_use]
+    pub fn trail_of(&self, constituent: &str) -> Vec<TrailView> {
+        let at = self.last.constituents.iter().position(|view| *view.key == *constituent);
+        at.and_then(|at| self.last.entries.get(at)).map(|entry| self.present_trail(entry)).unwrap_or_default()
     }
 
     fn layer_of(&self, constituent: ConstituentId) -> Layer {
@@ -209,13 +202,36 @@ mod tests {
         shown.extend(update.constituents.iter().map(|view| (Rc::clone(&view.key), Rc::clone(view))));
     }
 
+    /// A trail says what each line brings, and the lines make the constituent.
+    #[test]
+    fn a_trail_makes_its_constituent() {
+        let mut session =
+            Session::open(Box::new(MemoryStore::default()), Box::new(Counting(Cell::new(0))), DecimalMark::Point);
+        let everything = session.show_everything();
+        let hundredths = |text: &str| text.trim().replace('.', "").parse::<i64>().unwrap();
+        for view in &everything.constituents {
+            assert!(view.trail.is_empty(), "{} is handed out with its trail", view.inci);
+            let trail = session.trail_of(&view.key);
+            let sum: i64 = trail.iter().map(|each| hundredths(&each.percent)).sum();
+            // Each line is rounded to its last digit, so the sum may be as many halves of a digit off.
+            let off = (sum - hundredths(&view.percent)).abs();
+            assert!(2 * off <= i64::try_from(trail.len()).unwrap() + 1, "{}: {trail:?}", view.inci);
+            for each in trail {
+                assert!(everything.lines.iter().any(|line| line.id == each.line), "no line {}", each.line);
+            }
+        }
+        assert!(session.trail_of("c0").is_empty());
+    }
+
     /// What a page has put together from changes is what a page that asks for everything is told.
     #[test]
     fn changes_add_up_to_everything() {
         let around = Counting(Cell::new(0));
         let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(around), DecimalMark::Point);
         let mut shown = Shown::new();
-        take(&mut shown, &session.show_everything());
+        let first = session.show_everything();
+        take(&mut shown, &first);
+        let mut order = first.constituent_order.unwrap();
         let lines: Vec<LineId> = session.formula().map(|f| f.lines().map(|line| line.id).collect()).unwrap_or_default();
         let made = session.apply(Command::NewMaterial { composite: true, name: "First".to_owned() }).answer;
         let material: MaterialId = made.and_then(|answer| answer.made).unwrap().parse().unwrap();
@@ -235,12 +251,18 @@ mod tests {
             Command::SetSetting { name: crate::settings::SettingName::DecimalMark, text: text("comma") },
         ];
         for act in acts {
-            take(&mut shown, &session.apply(act.clone()));
-            let order = session.show_everything();
+            let update = session.apply(act.clone());
+            take(&mut shown, &update);
+            order = update.constituent_order.unwrap_or(order);
+            let trails: Vec<_> = order.iter().map(|key| session.trail_of(key)).collect();
+            let everything = session.show_everything();
+            assert_eq!(everything.constituent_order.as_ref(), Some(&order), "after {act:?}");
             let mut told = Shown::new();
-            take(&mut told, &order);
-            for (key, view) in &told {
-                assert_eq!(shown.get(key), Some(view), "after {act:?}");
+            take(&mut told, &everything);
+            for (key, trail) in order.iter().zip(trails) {
+                assert_eq!(shown.get(key), told.get(key), "after {act:?}");
+                assert_eq!(trail, session.trail_of(key), "after {act:?}");
+                assert!(!trail.is_empty(), "nothing brings {key} after {act:?}");
             }
             shown = told;
         }

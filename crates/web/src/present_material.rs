@@ -1,8 +1,8 @@
 //! Materials as the page shows them.
 
-use crate::sentences;
 use crate::session::Session;
 use crate::view::{BringsView, MaterialHit, MaterialView, Origin, PartView, ValueView};
+use crate::{sentences, sentences_material};
 use rust_decimal::Decimal;
 use stillroom_catalogue::{MaterialCard, Value};
 use stillroom_core::balance::{Balance, balance};
@@ -125,9 +125,9 @@ impl Session {
             (Some(word), ..) => word.to_owned(),
             (None, Some(figure), None, None) => number(figure),
             (None, Some(figure), Some(low), Some(high)) => {
-                sentences::figure_in_range(&number(figure), &number(low), &number(high))
+                sentences_material::figure_in_range(&number(figure), &number(low), &number(high))
             }
-            (None, None, Some(low), Some(high)) => sentences::range(&number(low), &number(high)),
+            (None, None, Some(low), Some(high)) => sentences_material::range(&number(low), &number(high)),
             (None, figure, low, high) => {
                 [figure, low, high].into_iter().flatten().map(number).collect::<Vec<_>>().join(" \u{2026} ")
             }
@@ -135,10 +135,10 @@ impl Session {
         let unit = value.property.unit();
         let figure = if unit.is_empty() { figure } else { with_unit(&figure, unit) };
         ValueView {
-            label: sentences::property(value.property).to_owned(),
-            value: sentences::value_with_conditions(&figure, value.conditions, value.note),
-            source: sentences::source(value.origin.source.citation, value.origin.locator),
-            basis: sentences::basis(value.origin.basis).to_owned(),
+            label: sentences_material::property(value.property).to_owned(),
+            value: sentences_material::value_with_conditions(&figure, value.conditions, value.note),
+            source: sentences_material::source(value.origin.source.citation, value.origin.locator),
+            basis: sentences_material::basis(value.origin.basis).to_owned(),
         }
     }
 }
@@ -153,7 +153,7 @@ fn present_identity(label: &str, value: String, card: &MaterialCard<'_>) -> Valu
     ValueView {
         label: label.to_owned(),
         value,
-        source: sentences::source(origin.source.citation, origin.locator),
-        basis: sentences::basis(origin.basis).to_owned(),
+        source: sentences_material::source(origin.source.citation, origin.locator),
+        basis: sentences_material::basis(origin.basis).to_owned(),
     }
 }

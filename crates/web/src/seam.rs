@@ -3,10 +3,11 @@
 
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
+#[cfg(feature = "whole")]
 use crate::evaluate::{EvaluationOptions, evaluate_record};
 use crate::keeping::{MemoryStore, Store};
 use crate::session::Session;
-use crate::view::{MaterialHit, Update};
+use crate::view::{MaterialHit, TrailView, Update};
 #[cfg(feature = "whole")]
 use crate::view::{SourceView, TableView};
 use serde::{Deserialize, Serialize};
@@ -79,6 +80,15 @@ impl Stillroom {
         Ok(self.session.apply(command).into_ts()?)
     }
 
+    /// Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = trailOf)]
+    pub fn trail_of(&self, constituent: &str) -> Result<Vec<Ts<TrailView>>, JsError> {
+        self.session.trail_of(constituent).iter().map(|line| Ok(line.into_ts()?)).collect()
+    }
+
     /// Keeps what is not kept yet. To be called once a change is drawn.
     ///
     /// # Errors
@@ -147,6 +157,13 @@ impl Stillroom {
         Ok(self.session.read_colour(entry, sample, white).into_ts()?)
     }
 
+    /// Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
+    #[wasm_bindgen(js_name = countFindings)]
+    #[must_use]
+    pub fn count_findings(&mut self) -> usize {
+        self.session.count_findings()
+    }
+
     /// Every source a value of the catalogue rests on.
     ///
     /// # Errors
@@ -161,6 +178,7 @@ impl Stillroom {
 ///
 /// # Errors
 /// If `options` is not what its type says. A record that cannot be read is an error in the update's `answer`.
+#[cfg(feature = "whole")]
 #[wasm_bindgen]
 #[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
 pub fn evaluate(

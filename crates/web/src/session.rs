@@ -13,6 +13,8 @@ use crate::view::{
 use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
+#[cfg(feature = "whole")]
+use stillroom_core::checks::{Chart, Finding};
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
@@ -60,6 +62,15 @@ pub struct Session {
     pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
     #[cfg(feature = "whole")]
     pub(crate) at_bench: AtBench,
+    /// What the checks found in the open formula.
+    #[cfg(feature = "whole")]
+    pub(crate) findings: Vec<Finding>,
+    /// Keys of the findings that are open.
+    #[cfg(feature = "whole")]
+    pub(crate) open_findings: Vec<String>,
+    /// Pictures of the open findings.
+    #[cfg(feature = "whole")]
+    pub(crate) pictured: Vec<(String, Chart)>,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -78,6 +89,8 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
+    /// Whether every constituent is handed out with its trail, for a page that cannot ask.
+    pub(crate) hands_out_trails: bool,
     pub(crate) last: LastView,
 }
 
@@ -104,6 +117,12 @@ impl Session {
             journals: LiteMap::new(),
             #[cfg(feature = "whole")]
             at_bench: AtBench::default(),
+            #[cfg(feature = "whole")]
+            findings: Vec::new(),
+            #[cfg(feature = "whole")]
+            open_findings: Vec::new(),
+            #[cfg(feature = "whole")]
+            pictured: Vec::new(),
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: LiteMap::new(),
@@ -118,6 +137,7 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
+            hands_out_trails: false,
             last: LastView::default(),
         };
         session.read_everything();
@@ -191,6 +211,13 @@ impl Session {
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
             Command::LookAtBatches { .. } | Command::ActOnBatch { .. } => self.act_on_batches_if_whole(command),
+            #[cfg(feature = "whole")]
+            Command::OpenFinding { .. }
+            | Command::CureFinding { .. }
+            | Command::SetAsideFinding { .. }
+            | Command::TakeFindingBack { .. }
+            | Command::SetSuspended { .. }
+            | Command::SetColdStorage { .. } => self.act_on_finding(command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }

@@ -1,6 +1,8 @@
 //! Settings of this device.
 
+use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
+use stillroom_core::Celsius;
 use stillroom_core::evaluation::{Bench, Tolerance};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::unit::{MassUnit, VolumeUnit};
@@ -22,12 +24,18 @@ pub struct Settings {
     pub scales: Scales,
     /// Relative error a line may have through rounding, in percent.
     pub tolerance: stillroom_core::Percent,
+    /// The coldest place products are kept in.
+    pub cold_storage: Celsius,
     /// Whether the invented example was put on the shelf already.
     pub example_shown: bool,
 }
 
 fn usual_tolerance() -> stillroom_core::Percent {
     Tolerance::default().0
+}
+
+fn usual_cold() -> Celsius {
+    Celsius::new(Decimal::from(5)).unwrap_or(Celsius::ZERO)
 }
 
 impl Default for Settings {
@@ -38,6 +46,7 @@ impl Default for Settings {
             volume_unit: VolumeUnit::default(),
             scales: Scales::default(),
             tolerance: usual_tolerance(),
+            cold_storage: usual_cold(),
             example_shown: false,
         }
     }
@@ -90,13 +99,15 @@ impl Kept for SettingsRecord {
                 volume_unit: settings.worded_field("volume_unit")?.unwrap_or_default(),
                 scales,
                 tolerance: settings.worded_field("tolerance")?.unwrap_or_else(usual_tolerance),
+                cold_storage: settings.worded_field("cold_storage")?.unwrap_or_else(usual_cold),
                 example_shown: settings.field("example_shown")?.map_or(Ok(false), Value::flag)?,
             },
         })
     }
 
     fn write(&self, writer: &mut Writer) {
-        let Settings { decimal_mark, mass_unit, volume_unit, scales, tolerance, example_shown } = &self.settings;
+        let Settings { decimal_mark, mass_unit, volume_unit, scales, tolerance, cold_storage, example_shown } =
+            &self.settings;
         writer.field("revision").whole(self.revision);
         writer.field("settings").object(|writer| {
             writer.worded_field("decimal_mark", decimal_mark.as_ref());
@@ -110,6 +121,7 @@ impl Kept for SettingsRecord {
                 });
             });
             writer.field("tolerance").worded(tolerance);
+            writer.field("cold_storage").worded(cold_storage);
             writer.field("example_shown").flag(*example_shown);
         });
     }

@@ -4,13 +4,15 @@
 use crate::view_extract::{ExtractView, ExtractsView};
 #[cfg(feature = "whole")]
 use crate::view_run::{BatchesView, JournalView, RunView};
+#[cfg(feature = "whole")]
+use crate::view_findings::FindingsView;
 use serde::Serialize;
 use std::rc::Rc;
 use stillroom_core::balance::LineShare;
 use stillroom_core::composition::Entry;
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::weigh_sheet::WeighedLine;
-use stillroom_core::{Class, ConstituentId, Layer, Line, LineId, MaterialId, PhaseKind, Purpose, WrittenIn};
+use stillroom_core::{Class, ConstituentId, Layer, Line, PhaseKind, Purpose, WrittenIn};
 use tsify::Tsify;
 
 /// The parts of the view that changed. A part that is absent stands as it was.
@@ -42,10 +44,18 @@ pub struct Update {
     /// Layers of the jar.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub jar: Option<JarView>,
-    /// Constituents that changed; [`JarView::order`] says which there are.
+    /// Constituents that changed; [`Update::constituent_order`] says which there are.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     #[tsify(type = "ConstituentView[]", optional)]
     pub constituents: Vec<Rc<ConstituentView>>,
+    /// Every constituent by key, most first, if that is another order than before.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[tsify(type = "string[]")]
+    pub constituent_order: Option<Vec<Rc<str>>>,
+    /// What the checks found.
+    #[cfg(feature = "whole")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub findings: Option<FindingsView>,
     /// The batch and how it was come by.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub batch: Option<BatchView>,
@@ -171,14 +181,10 @@ pub struct HistoryView {
 pub struct SettingsView {
     /// `point`, `comma` or `browser`.
     pub decimal_mark: String,
-    /// Unit of mass.
+    /// Unit of mass, by its symbol.
     pub mass_unit: String,
-    /// Its symbol.
-    pub mass_symbol: String,
-    /// Unit of volume.
+    /// Unit of volume, by its symbol.
     pub volume_unit: String,
-    /// Its symbol.
-    pub volume_symbol: String,
     /// Step of the main scale.
     pub main_step: String,
     /// Whether there is a fine scale.
@@ -334,9 +340,6 @@ pub struct JarView {
     pub layers: Vec<LayerView>,
     /// The jar in a sentence, for those who do not see it.
     pub description: String,
-    /// Constituents by key, most first.
-    #[tsify(type = "string[]")]
-    pub order: Vec<Rc<str>>,
     /// Lines that could not be seen through.
     pub unresolved: Vec<String>,
     /// How dense the product is, as far as known.
@@ -360,7 +363,7 @@ pub struct LayerView {
     pub height: f64,
 }
 
-/// One constituent and where it comes from.
+/// One constituent.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
 pub struct ConstituentView {
@@ -374,19 +377,18 @@ pub struct ConstituentView {
     pub layer: Layer,
     /// Its percent, aligned.
     pub percent: String,
-    /// Which line brings how much.
-    #[tsify(type = "TrailView[]")]
-    pub trail: Vec<Rc<TrailView>>,
+    /// Which line brings how much. Only `evaluate` hands it out: a page asks `trailOf` for the few that are open.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[tsify(optional)]
+    pub trail: Vec<TrailView>,
 }
 
 /// What one line brings.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
 pub struct TrailView {
-    /// The line.
+    /// The line; [`LineView::name`] says what is weighed there.
     pub line: u32,
-    /// Name of its material.
-    pub name: String,
     /// What it brings, aligned.
     pub percent: String,
 }
@@ -624,13 +626,15 @@ pub struct LastView {
     pub(crate) constituents: Vec<Rc<ConstituentView>>,
     /// What each of `constituents` was written from; empty where they have to be written anew.
     pub(crate) entries: Vec<Entry>,
-    /// Decimals, and lines with their materials, that `constituents` were written with.
-    pub(crate) constituents_written_with: (u32, Vec<(LineId, MaterialId)>),
+    /// Decimals that `constituents` were written with.
+    pub(crate) constituent_decimals: u32,
     pub(crate) batch: Option<BatchView>,
     pub(crate) own_materials: Option<Vec<MaterialHit>>,
     /// Whether an own material changed since.
     pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
+    #[cfg(feature = "whole")]
+    pub(crate) findings: Option<FindingsView>,
     #[cfg(feature = "whole")]
     pub(crate) extracts: Option<ExtractsView>,
     #[cfg(feature = "whole")]

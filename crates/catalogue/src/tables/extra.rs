@@ -173,6 +173,48 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
         ],
     },
     ExtraTable {
+        file: "traits.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("word", Column::Named),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "acid-salts.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("acid", Column::Constituent),
+            ("acid_inci", Column::Named),
+            ("equivalents", Column::Condition(1.0, 6.0)),
+        ],
+    },
+    ExtraTable {
+        file: "preservative-spectrum.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("role", Column::Named),
+            ("gram_positive", Column::Named),
+            ("gram_negative", Column::Named),
+            ("yeast", Column::Named),
+            ("mould", Column::Named),
+        ],
+    },
+    ExtraTable {
+        file: "limit-members.csv",
+        columns: &[
+            ("subject", Column::Named),
+            ("constituent", Column::Constituent),
+            ("inci", Column::Text),
+            ("inside", Column::Text),
+            ("factor", Column::Condition(0.0, 10.0)),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
         file: "essential-oil-constituents.csv",
         columns: &[
             ("constituent", Column::Constituent),

@@ -7,11 +7,15 @@
 // Names of authors and journals are not code.
 #![allow(clippy::doc_markdown)]
 
+pub mod dissociation;
 pub mod ethanol;
 pub mod glycerol;
+pub mod hlb;
 pub mod interpolation;
 pub mod mixture;
+pub mod partition;
 pub mod propanediol;
+pub mod solubility;
 pub mod sucrose;
 pub mod water;
 pub mod water_activity;

@@ -1,0 +1,303 @@
+//! A formula as the checks see it: what is really in the jar, with what is known of each substance.
+
+use super::facts::{Cosolvent, Facts, Knowledge, Trait};
+use crate::chemistry::Temperature;
+use crate::composition::Contribution;
+use crate::evaluation::Evaluation;
+use crate::formula::{Formula, Line, LineId, Phase, PhaseKind, Purpose};
+use crate::material::{Class, ConstituentId, Material, MaterialSource};
+use crate::quantity::Celsius;
+use crate::source::Cited;
+use litemap::LiteMap;
+
+/// What is known of a substance nobody described.
+static NOTHING: Facts = Facts {
+    molar_mass: None,
+    log_kow: None,
+    water_solubility: None,
+    cosolvent_power: Vec::new(),
+    oil_solubility: Vec::new(),
+    acid: None,
+    salt_of: None,
+    usual_percent: None,
+    usual_ph: None,
+    max_add_temperature: None,
+    heat_sensitive: None,
+    charge: None,
+    melting_point: None,
+    hlb: None,
+    required_hlb: None,
+    required_hlb_water_in_oil: None,
+    water_content: None,
+    preservative: None,
+    oil_partition: Vec::new(),
+    inside: Vec::new(),
+    density: None,
+    traits: Vec::new(),
+};
+
+/// Density of an oil whose own is not known, in g/mL.
+const USUAL_OIL_DENSITY: f64 = 0.91;
+
+/// The temperatures a product has to bear.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Conditions {
+    /// A room.
+    pub room: Temperature,
+    /// The coldest place it is kept in.
+    pub cold: Temperature,
+}
+
+impl Conditions {
+    /// Cold storage unless the maker sets another: a refrigerator.
+    pub const USUAL_COLD: f64 = 5.0;
+
+    /// A room of 25 °C and the given cold storage.
+    #[must_use]
+    pub fn with_cold(cold: Celsius) -> Self {
+        Self { room: Temperature::TWENTY_FIVE, cold: cold.into() }
+    }
+}
+
+impl Default for Conditions {
+    fn default() -> Self {
+        let cold = Temperature::new(Self::USUAL_COLD).unwrap_or(Temperature::TWENTY);
+        Self { room: Temperature::TWENTY_FIVE, cold }
+    }
+}
+
+/// One substance in the jar.
+#[derive(Debug, Clone, Copy)]
+pub struct Present<'a> {
+    /// Which.
+    pub id: ConstituentId,
+    /// What it is.
+    pub class: Class,
+    /// Percent of the product.
+    pub percent: f64,
+    /// Percent of the product without what is meant to stay solid.
+    pub dissolving: f64,
+    /// What is known of it.
+    pub facts: &'a Facts,
+    /// Which line brings how much.
+    pub trail: &'a [Contribution],
+}
+
+impl Present<'_> {
+    /// The lines that bring it.
+    pub fn lines(&self) -> impl Iterator<Item = LineId> {
+        self.trail.iter().filter(|each| !each.percent.is_zero()).map(|each| each.line)
+    }
+
+    /// Whether it belongs to the oil of an emulsion.
+    #[must_use]
+    pub const fn is_oil(&self) -> bool {
+        is_oil(self.class)
+    }
+}
+
+/// Whether a class belongs to the oil of an emulsion.
+#[must_use]
+pub const fn is_oil(class: Class) -> bool {
+    matches!(
+        class,
+        Class::Oil
+            | Class::Butter
+            | Class::Emollient
+            | Class::Wax
+            | Class::FattyAlcohol
+            | Class::FattyAcid
+            | Class::EssentialOil
+            | Class::Fragrance
+    )
+}
+
+/// A formula worked out, with what is known of all that is in it. Sums run over the composition, most first, so that
+/// nothing here depends on the order of the lines.
+pub struct Contents<'a> {
+    /// The formula.
+    pub formula: &'a Formula,
+    /// What it comes to.
+    pub evaluation: &'a Evaluation,
+    /// Where materials are looked up.
+    pub source: &'a dyn MaterialSource,
+    /// Where facts are looked up.
+    pub knowledge: &'a dyn Knowledge,
+    /// The temperatures it has to bear.
+    pub conditions: Conditions,
+    /// Whether pictures are wanted.
+    pub charts: bool,
+    /// What is in the jar, most first.
+    pub present: Vec<Present<'a>>,
+    /// Water from every source, in percent.
+    pub water: f64,
+    /// Oil, in percent.
+    pub oil: f64,
+    /// Cosolvents in percent, and their volume for 100 g of product.
+    pub cosolvents: Vec<(Cosolvent, f64, f64)>,
+    places: LiteMap<ConstituentId, usize>,
+}
+
+impl<'a> Contents<'a> {
+    /// Looks a formula's composition up in what is known.
+    #[must_use]
+    pub fn new(
+        formula: &'a Formula,
+        evaluation: &'a Evaluation,
+        source: &'a dyn MaterialSource,
+        knowledge: &'a dyn Knowledge,
+        conditions: Conditions,
+    ) -> Self {
+        let suspended: Vec<LineId> = formula.lines().filter(|line| line.suspended).map(|line| line.id).collect();
+        let present: Vec<Present<'a>> = evaluation
+            .composition
+            .entries
+            .iter()
+            .map(|entry| {
+                let percent = entry.percent.to_physics();
+                let solid = entry.trail.iter().filter(|each| suspended.contains(&each.line));
+                let solid: f64 = solid.map(|each| each.percent.to_physics()).sum();
+                Present {
+                    id: entry.constituent,
+                    class: source.constituent(entry.constituent).map_or(Class::Other, |constituent| constituent.class),
+                    percent,
+                    dissolving: if suspended.is_empty() { percent } else { (percent - solid).max(0.0) },
+                    facts: knowledge.facts(entry.constituent).unwrap_or(&NOTHING),
+                    trail: &entry.trail,
+                }
+            })
+            .collect();
+        let mut contents = Self {
+            formula,
+            evaluation,
+            source,
+            knowledge,
+            conditions,
+            charts: false,
+            places: present.iter().enumerate().map(|(place, each)| (each.id, place)).collect(),
+            water: present.iter().map(water_of).sum(),
+            oil: present.iter().filter(|each| each.is_oil()).map(|each| each.percent).sum(),
+            cosolvents: Vec::new(),
+            present,
+        };
+        contents.cosolvents = contents.find_cosolvents();
+        contents
+    }
+
+    fn find_cosolvents(&self) -> Vec<(Cosolvent, f64, f64)> {
+        let mut found: Vec<(Cosolvent, f64, f64)> = Vec::new();
+        for each in &self.present {
+            let kinds = self.knowledge.cosolvent(each.id);
+            let Some((kind, density)) = kinds else { continue };
+            let volume = each.percent / density;
+            match found.iter_mut().find(|(known, ..)| *known == kind) {
+                Some((_, percent, sum)) => {
+                    *percent += each.percent;
+                    *sum += volume;
+                }
+                None => found.push((kind, each.percent, volume)),
+            }
+        }
+        found
+    }
+
+    /// A substance, if it is in the jar.
+    #[must_use]
+    pub fn find(&self, id: ConstituentId) -> Option<&Present<'a>> {
+        self.places.get(&id).and_then(|place| self.present.get(*place))
+    }
+
+    /// Percent of a substance, nothing if it is not there.
+    #[must_use]
+    pub fn percent_of(&self, id: ConstituentId) -> f64 {
+        self.find(id).map_or(0.0, |each| each.percent)
+    }
+
+    /// Substances with a trait, most first.
+    pub fn with(&self, wanted: Trait) -> impl Iterator<Item = &Present<'a>> {
+        self.present.iter().filter(move |each| each.percent > 0.0 && each.facts.has(wanted).is_some())
+    }
+
+    /// The pH the product has: what the maker aims at or measured. Every check asks here, so that a computed pH can
+    /// answer one day.
+    #[must_use]
+    pub fn ph(&self) -> Option<f64> {
+        self.formula.target_ph.map(crate::quantity::Ph::to_physics)
+    }
+
+    /// The maximum of a limit by how the product is used.
+    #[must_use]
+    pub fn by_purpose<T>(&self, leave_on: T, rinse_off: T) -> T {
+        match self.formula.purpose {
+            Purpose::LeaveOn => leave_on,
+            Purpose::RinseOff => rinse_off,
+        }
+    }
+
+    /// Volume of the oil over volume of the water phase. Nothing without water.
+    #[must_use]
+    pub fn oil_to_water(&self) -> Option<f64> {
+        let density = |each: &Present<'_>| each.facts.density.map_or(USUAL_OIL_DENSITY, |density| density.value);
+        let oils = self.present.iter().filter(|each| each.is_oil());
+        let oil: f64 = oils.map(|each| each.percent / density(each)).sum();
+        let water = self.solvent_volume();
+        (water > 0.0).then(|| oil / water)
+    }
+
+    /// Volume of water and cosolvents in 100 g of product, in millilitres.
+    #[must_use]
+    pub fn solvent_volume(&self) -> f64 {
+        self.water + self.cosolvents.iter().map(|(.., volume)| volume).sum::<f64>()
+    }
+
+    /// Water and cosolvents, in percent.
+    #[must_use]
+    pub fn solvent(&self) -> f64 {
+        self.water + self.cosolvents.iter().map(|(_, percent, _)| percent).sum::<f64>()
+    }
+
+    /// The phase a line stands in.
+    #[must_use]
+    pub fn phase_of(&self, line: LineId) -> Option<&'a Phase> {
+        self.formula.place_of(line).and_then(|place| self.formula.phases.get(place.phase))
+    }
+
+    /// The material of a line.
+    #[must_use]
+    pub fn material_of(&self, line: &Line) -> Option<&'a Material> {
+        self.source.material(line.material)
+    }
+
+    /// The temperature a phase is brought to, if it is heated: what the maker states, or what such a phase usually is.
+    #[must_use]
+    pub fn heat_of(&self, phase: &Phase) -> Option<f64> {
+        let heated = matches!(phase.kind, PhaseKind::HeatedWater | PhaseKind::HeatedOil);
+        heated.then(|| phase.temperature.map_or(USUAL_HEAT, Celsius::to_physics))
+    }
+
+    /// Mass of the batch that is planned, in grams.
+    #[must_use]
+    pub fn batch(&self) -> Option<f64> {
+        self.evaluation.batch.as_ref().ok().map(|batch| batch.mass.to_physics())
+    }
+
+    /// Percent of the product a line makes.
+    #[must_use]
+    pub fn share_of(&self, line: LineId) -> f64 {
+        let share = self.evaluation.lines.iter().find(|(share, _)| share.line == line);
+        share.map_or(0.0, |(share, _)| share.percent.to_physics())
+    }
+}
+
+/// Temperature of a heated phase of which none is stated, in degrees Celsius: common practice.
+pub const USUAL_HEAT: f64 = 70.0;
+
+/// Percent of water a substance brings.
+fn water_of(each: &Present<'_>) -> f64 {
+    let share = match each.facts.water_content {
+        Some(Cited { value, .. }) => value / 100.0,
+        None if each.class == Class::Water => 1.0,
+        None => 0.0,
+    };
+    each.percent * share
+}

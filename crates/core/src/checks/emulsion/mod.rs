@@ -1,0 +1,6 @@
+//! TODO
+
+use super::Registered;
+
+/// The findings of this family.
+pub const FINDINGS: &[Registered] = &[];

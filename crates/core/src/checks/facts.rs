@@ -1,0 +1,372 @@
+//! What checks know about substances. Plain data: the catalogue fills it in, a test writes down its own.
+
+use crate::chemistry::solubility::Curve;
+use crate::material::{ConstituentId, MaterialId};
+use crate::source::{Citation, Cited};
+
+/// From least to most.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Span {
+    /// Least.
+    pub low: f64,
+    /// Most.
+    pub high: f64,
+}
+
+/// How much of a substance water dissolves.
+#[derive(Debug, Clone, PartialEq)]
+pub enum WaterSolubility {
+    /// As much as one likes.
+    Miscible(Citation),
+    /// So much, by temperature.
+    Limited(Curve),
+}
+
+/// Solvents that mix with water and change what it dissolves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Cosolvent {
+    /// Glycerin.
+    Glycerin,
+    /// Propylene glycol; propanediol and butylene glycol are taken as it.
+    Glycol,
+    /// Ethanol.
+    Ethanol,
+}
+
+/// How much of a substance an oil dissolves.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OilSolubility {
+    /// In degrees Celsius.
+    pub temperature: f64,
+    /// Grams in 100 g of oil.
+    pub grams_per_100_g: f64,
+    /// Which oil.
+    pub oil: &'static str,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
+/// A weak acid that is neutral with every proton on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Acid {
+    /// Its dissociation constants, first to last.
+    pub steps: Vec<f64>,
+    /// Where they were found.
+    pub citation: Citation,
+}
+
+/// A salt of a weak acid.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SaltOf {
+    /// The acid.
+    pub acid: ConstituentId,
+    /// Moles of acid in a mole of the salt.
+    pub equivalents: f64,
+    /// Where that was found.
+    pub citation: Citation,
+}
+
+/// Charge of what is active in a substance.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Charge {
+    /// None.
+    NonIonic,
+    /// Negative.
+    Anionic,
+    /// Positive.
+    Cationic,
+    /// Both.
+    Amphoteric,
+}
+
+/// Which oil a partition coefficient was measured with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OilKind {
+    /// Vegetable oils and esters.
+    Vegetable,
+    /// Hydrocarbons.
+    Mineral,
+}
+
+/// How a substance parts between oil and water.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OilPartition {
+    /// Which kind of oil.
+    pub kind: OilKind,
+    /// The oil it was measured with.
+    pub oil: &'static str,
+    /// Concentration in oil over concentration in water.
+    pub coefficient: f64,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
+/// How well a preservative acts on a kind of microbe.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Strength {
+    /// Nothing to rely on.
+    None,
+    /// A little.
+    Weak,
+    /// Some.
+    Fair,
+    /// Well.
+    Good,
+}
+
+impl Strength {
+    /// Key of its name.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::None => "strength.none",
+            Self::Weak => "strength.weak",
+            Self::Fair => "strength.fair",
+            Self::Good => "strength.good",
+        }
+    }
+}
+
+/// Kinds of microbe a preservative system has to hold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Microbe {
+    /// Gram-positive bacteria.
+    GramPositive,
+    /// Gram-negative bacteria.
+    GramNegative,
+    /// Yeasts.
+    Yeast,
+    /// Moulds.
+    Mould,
+}
+
+impl Microbe {
+    /// Every kind.
+    pub const ALL: [Self; 4] = [Self::GramPositive, Self::GramNegative, Self::Yeast, Self::Mould];
+
+    /// Key of its name.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::GramPositive => "microbe.gram-positive",
+            Self::GramNegative => "microbe.gram-negative",
+            Self::Yeast => "microbe.yeast",
+            Self::Mould => "microbe.mould",
+        }
+    }
+}
+
+/// What a preservative does and how it is usually used.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Preservative {
+    /// Usual percent.
+    pub usual: Option<Cited<Span>>,
+    /// pH in which it works.
+    pub ph: Option<Cited<Span>>,
+    /// Highest temperature at which to add it.
+    pub max_add_temperature: Option<Cited<f64>>,
+    /// Whether it can carry a product at all, rather than help another.
+    pub carries: bool,
+    /// How well it acts on each kind of [`Microbe::ALL`].
+    pub spectrum: [Strength; 4],
+    /// Where the spectrum was found.
+    pub citation: Citation,
+}
+
+/// Something about a substance that a check asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Trait {
+    /// Ethoxylated: binds phenolic preservatives.
+    Ethoxylate,
+    /// Emulsifier that works by a polymer film: the balance says nothing of it.
+    PolymericEmulsifier,
+    /// Emulsifier that works by liquid crystals.
+    LamellarEmulsifier,
+    /// Emulsifier or soap with a charge.
+    IonicEmulsifier,
+    /// Emulsifier of water in oil.
+    WaterInOilEmulsifier,
+    /// Thickener that salts thin.
+    SaltSensitiveThickener,
+    /// Powder that clumps unless it is dispersed in oil or glycerin first.
+    ClumpingPowder,
+    /// Salt that counts as electrolyte.
+    Electrolyte,
+    /// Amine that nitrosating agents turn into nitrosamines.
+    SecondaryAmine,
+    /// Releases formaldehyde.
+    FormaldehydeReleaser,
+    /// Reacts with formaldehyde and isothiazolinones: amines, proteins, sulfites, thiols.
+    TakesFormaldehyde,
+    /// Ascorbic acid and its kin, which with benzoate can make traces of benzene.
+    Ascorbate,
+    /// Benzoic acid and its salts.
+    Benzoate,
+    /// Coloured or inactivated by iron.
+    IronSensitive,
+    /// Brings iron.
+    Iron,
+    /// Alpha hydroxy acid.
+    AlphaHydroxyAcid,
+    /// Retinoid.
+    Retinoid,
+    /// Citrus oil that can burn skin in sunlight.
+    Phototoxic,
+    /// Kept from children under three.
+    NotForSmallChildren,
+    /// Acts on the eyes.
+    KeepFromEyes,
+    /// Dissolves in nothing here: pigment, clay, scrub.
+    Insoluble,
+    /// Caustic as it is handled.
+    Caustic,
+    /// Salts lower its solubility, or it is inactivated by anionic matter: a cationic active.
+    CationicActive,
+}
+
+/// A substance inside an essential oil.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct InsideOil {
+    /// The substance.
+    pub name: &'static str,
+    /// Its name on a label, where it is a listed allergen.
+    pub allergen: Option<&'static str>,
+    /// Typical percent of the oil.
+    pub typical: Option<f64>,
+    /// Most it may be.
+    pub most: Option<f64>,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
+/// A fragrance substance to be named on the label above a threshold.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Allergen {
+    /// Its name on the label.
+    pub name: &'static str,
+    /// Constituents that are it.
+    pub members: Vec<ConstituentId>,
+    /// Threshold in percent in products that stay on.
+    pub leave_on: f64,
+    /// Threshold in percent in products that are rinsed off.
+    pub rinse_off: f64,
+    /// Whose law.
+    pub jurisdiction: &'static str,
+    /// Entry of the law.
+    pub entry: &'static str,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
+/// What a limit rests on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Authority {
+    /// The law.
+    Law,
+    /// Advice of a committee or an industry body.
+    Advice,
+}
+
+/// A bound on the weighted sum of substances: at most so much, by use. Data, so that a solver can keep to it too.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Limit {
+    /// What is limited, as the law names it.
+    pub subject: &'static str,
+    /// The substances that count, each with the factor that converts a percent of it into what the limit is expressed as.
+    pub members: Vec<(ConstituentId, f64)>,
+    /// Substances inside essential oils that count.
+    pub inside_oils: Vec<&'static str>,
+    /// What the limit is expressed as.
+    pub expressed_as: &'static str,
+    /// Most, in percent, in products that stay on; nothing where none is stated. Zero where it is not allowed.
+    pub leave_on: Option<f64>,
+    /// Most, in percent, in products that are rinsed off.
+    pub rinse_off: Option<f64>,
+    /// Law or advice.
+    pub authority: Authority,
+    /// Whether it is the limit of a preservative used as one.
+    pub preservative: bool,
+    /// Whose.
+    pub jurisdiction: &'static str,
+    /// The day to which it was valid.
+    pub as_of: &'static str,
+    /// Entry.
+    pub entry: &'static str,
+    /// Conditions and warnings, as the data file words them.
+    pub conditions: &'static str,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
+/// Everything checks know about one substance.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Facts {
+    /// Mass of a mole.
+    pub molar_mass: Option<Cited<f64>>,
+    /// Logarithm of the octanol-water partition coefficient.
+    pub log_kow: Option<Cited<f64>>,
+    /// What water dissolves of it.
+    pub water_solubility: Option<WaterSolubility>,
+    /// Logarithm of how much more a pure cosolvent dissolves than water, where it was measured.
+    pub cosolvent_power: Vec<(Cosolvent, Cited<f64>)>,
+    /// What oils dissolve of it.
+    pub oil_solubility: Vec<OilSolubility>,
+    /// As a weak acid.
+    pub acid: Option<Acid>,
+    /// As a salt of a weak acid.
+    pub salt_of: Option<SaltOf>,
+    /// Usual percent of the product.
+    pub usual_percent: Option<Cited<Span>>,
+    /// pH in which it works and keeps.
+    pub usual_ph: Option<Cited<Span>>,
+    /// Highest temperature at which it may be added.
+    pub max_add_temperature: Option<Cited<f64>>,
+    /// Whether heat spoils it, where that is stated.
+    pub heat_sensitive: Option<Citation>,
+    /// Its charge.
+    pub charge: Option<Cited<Charge>>,
+    /// Where it is molten throughout.
+    pub melting_point: Option<Cited<f64>>,
+    /// Balance of an emulsifier.
+    pub hlb: Option<Cited<f64>>,
+    /// Balance an oil asks for as the inner phase.
+    pub required_hlb: Option<Cited<f64>>,
+    /// Balance an oil asks for as the outer phase.
+    pub required_hlb_water_in_oil: Option<Cited<f64>>,
+    /// Water it brings although it is named as one constituent, in percent.
+    pub water_content: Option<Cited<f64>>,
+    /// As a preservative.
+    pub preservative: Option<Preservative>,
+    /// How it parts between oil and water.
+    pub oil_partition: Vec<OilPartition>,
+    /// What an essential oil holds.
+    pub inside: Vec<InsideOil>,
+    /// Density in g/mL.
+    pub density: Option<Cited<f64>>,
+    /// What checks ask for.
+    pub traits: Vec<Cited<Trait>>,
+}
+
+impl Facts {
+    /// Where a trait was found, if the substance has it.
+    #[must_use]
+    pub fn has(&self, wanted: Trait) -> Option<Citation> {
+        self.traits.iter().find(|each| each.value == wanted).map(|each| each.citation)
+    }
+}
+
+/// Where checks look substances and limits up.
+pub trait Knowledge {
+    /// What is known of a substance.
+    fn facts(&self, constituent: ConstituentId) -> Option<&Facts>;
+    /// A solvent that mixes with water: which kind, and its density in g/mL.
+    fn cosolvent(&self, constituent: ConstituentId) -> Option<(Cosolvent, f64)>;
+    /// What a maker weighs out to bring a substance, where there is such a material.
+    fn material_of(&self, constituent: ConstituentId) -> Option<MaterialId>;
+    /// Every preservative.
+    fn preservatives(&self) -> &[ConstituentId];
+    /// Every limit.
+    fn limits(&self) -> &[Limit];
+    /// Every fragrance substance to be named on a label.
+    fn allergens(&self) -> &[Allergen];
+}

@@ -1,0 +1,115 @@
+//! Two substances that undo each other: a positive charge meets a negative one and both precipitate, formaldehyde is taken up
+//! by amines, ethoxylates hold phenols back in their micelles, iron turns acids brown, benzoate and ascorbic acid can make
+//! traces of benzene. Cured, where it is the preservative's doing, by another preservative.
+
+use super::replace;
+use crate::checks::contents::{Contents, Present};
+use crate::checks::facts::{Charge, Trait};
+use crate::checks::finding::{Finding, Severity, Value, subject_of};
+use crate::source::Citation;
+
+pub(super) const CODE: &str = "preservation.incompatible";
+
+/// What a pair is made of, how serious it is and what happens.
+struct Pair {
+    first: fn(&Present<'_>) -> Option<Citation>,
+    second: fn(&Present<'_>) -> Option<Citation>,
+    severity: Severity,
+    what: &'static str,
+}
+
+const PAIRS: [Pair; 5] = [
+    Pair {
+        first: |each| each.facts.has(Trait::CationicActive),
+        second: |each| each.facts.charge.filter(|charge| charge.value == Charge::Anionic).map(|charge| charge.citation),
+        severity: Severity::Caution,
+        what: "pair.charges",
+    },
+    Pair {
+        first: |each| each.facts.has(Trait::FormaldehydeReleaser),
+        second: |each| each.facts.has(Trait::TakesFormaldehyde),
+        severity: Severity::Caution,
+        what: "pair.formaldehyde",
+    },
+    Pair {
+        first: |each| each.facts.has(Trait::Benzoate),
+        second: |each| each.facts.has(Trait::Ascorbate),
+        severity: Severity::Caution,
+        what: "pair.benzene",
+    },
+    Pair {
+        first: |each| each.facts.has(Trait::IronSensitive),
+        second: |each| each.facts.has(Trait::Iron),
+        severity: Severity::Caution,
+        what: "pair.iron",
+    },
+    Pair {
+        first: |each| is_held_back(each).then_some(Citation::COMMON_PRACTICE),
+        second: |each| each.facts.has(Trait::Ethoxylate),
+        severity: Severity::Note,
+        what: "pair.ethoxylates",
+    },
+];
+
+/// Preservatives that micelles of ethoxylates take up: those that prefer octanol.
+fn is_held_back(each: &Present<'_>) -> bool {
+    each.facts.preservative.is_some_and(|preservative| preservative.carries)
+        && each.facts.log_kow.is_some_and(|log_kow| log_kow.value > 1.0)
+}
+
+/// Less than this, in percent, does no harm.
+const TRACE: f64 = 0.01;
+
+pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
+    for pair in &PAIRS {
+        let those = |which: fn(&Present<'_>) -> Option<Citation>| {
+            contents
+                .present
+                .iter()
+                .filter(|each| each.percent > TRACE)
+                .filter_map(move |each| Some((each, which(each)?)))
+        };
+        for (first, citation) in those(pair.first) {
+            let partners: Vec<_> = those(pair.second).filter(|(each, _)| each.id != first.id).collect();
+            if partners.is_empty() {
+                continue;
+            }
+            let cure = (pair.severity != Severity::Note && first.facts.preservative.is_some())
+                .then(|| replace(contents, first))
+                .flatten();
+            let lines = partners.iter().flat_map(|(each, _)| each.lines());
+            found.push(
+                Finding::new(CODE, pair.severity, format!("{} {}", pair.what, subject_of(first.id)))
+                    .with("substance", Value::Substance(first.id))
+                    .with("partners", Value::Substances(partners.iter().map(|(each, _)| each.id).collect()))
+                    .with("what", Value::Word(pair.what))
+                    .fed_by(first.lines().chain(lines))
+                    .cured_by(cure)
+                    .cite([citation])
+                    .cite(partners.iter().map(|(_, citation)| *citation)),
+            );
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::checks::bench::{Bench, codes, find};
+
+    #[test]
+    fn opposite_charges_are_found_and_cured_by_another_preservative() {
+        let bench = Bench::new();
+        let formula = bench.water_with(&[("Benzalkonium Chloride", "0.1"), ("Sodium Laureth Sulfate", "8")]);
+        assert!(find(&bench.check(&formula), super::CODE).subject.starts_with("pair.charges"));
+        bench.every_cure_cures(&formula, super::CODE);
+        let alone = bench.water_with(&[("Benzalkonium Chloride", "0.1")]);
+        assert!(!codes(&bench.check(&alone)).contains(&super::CODE));
+    }
+
+    #[test]
+    fn amines_take_formaldehyde() {
+        let bench = Bench::new();
+        let formula = bench.water_with(&[("DMDM Hydantoin", "0.3"), ("Hydrolyzed Oats", "1")]);
+        assert!(codes(&bench.check(&formula)).contains(&super::CODE));
+    }
+}

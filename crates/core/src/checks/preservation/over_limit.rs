@@ -1,0 +1,112 @@
+//! More of a preservative than the law allows for this use, over all lines and salts, expressed as the law expresses it.
+//!
+//! A limit of zero means that it is not allowed in this use. A substance that the law also allows for another purpose, up
+//! to a higher limit that is kept, is only noted: as a preservative it would be too much.
+
+use crate::checks::contents::{Contents, Present};
+use crate::checks::cure::lower;
+use crate::checks::facts::{Authority, Limit};
+use crate::checks::finding::{Finding, Severity, Value, subject_of};
+
+pub(super) const CODE: &str = "preservation.over-limit";
+
+pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
+    for limit in contents.knowledge.limits().iter().filter(|limit| limit.preservative) {
+        let Some(most) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { continue };
+        let now = sum(contents, limit);
+        if now <= most * resolution(limit) {
+            continue;
+        }
+        let severity = if allowed_otherwise(contents, limit) { Severity::Note } else { Severity::Stop };
+        let subject = match limit.members.as_slice() {
+            [(only, _)] => subject_of(*only),
+            _ => limit.subject.to_owned(),
+        };
+        let lines = limit.members.iter().filter_map(|(id, _)| contents.find(*id)).flat_map(Present::lines);
+        let mut finding = Finding::new(CODE, severity, subject)
+            .with("subject", Value::Name(limit.subject))
+            .with("present", Value::Percent(now))
+            .with("limit", Value::Percent(most))
+            .with("jurisdiction", Value::Name(limit.jurisdiction))
+            .with("entry", Value::Name(limit.entry))
+            .with("as_of", Value::Name(limit.as_of))
+            .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
+            .fed_by(lines)
+            .cured_by(lower(contents, &limit.members, now, most))
+            .cite([limit.citation]);
+        for (id, factor) in &limit.members {
+            if let Some(present) = contents.find(*id) {
+                finding = finding.step(
+                    "work.as-expressed",
+                    vec![
+                        ("substance", Value::Substance(*id)),
+                        ("present", Value::Percent(present.percent)),
+                        ("factor", Value::Number(*factor)),
+                        ("product", Value::Percent(present.percent * factor)),
+                    ],
+                );
+            }
+        }
+        if !limit.conditions.is_empty() {
+            finding = finding.step("work.conditions", vec![("conditions", Value::Name(limit.conditions))]);
+        }
+        found.push(finding);
+    }
+}
+
+/// By which factor a sum must exceed a limit to be over it: molar masses are known to a part in ten thousand, and 0.59 % of
+/// sodium benzoate is what every table calls 0.5 % of benzoic acid. What is not converted is compared as it stands.
+#[allow(clippy::float_cmp, reason = "a factor of one is written as one")]
+fn resolution(limit: &Limit) -> f64 {
+    if limit.members.iter().all(|(_, factor)| *factor == 1.0) { 1.0 } else { 1.0001 }
+}
+
+/// The weighted sum a limit is about, in percent of the product.
+fn sum(contents: &Contents<'_>, limit: &Limit) -> f64 {
+    limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum()
+}
+
+/// Whether the law allows what is there for another purpose than preservation.
+fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> bool {
+    let present = |(id, _): &&(crate::ConstituentId, f64)| contents.percent_of(*id) > 0.0;
+    limit.members.iter().filter(present).all(|(id, _)| {
+        let others = contents.knowledge.limits().iter().filter(|other| {
+            !other.preservative
+                && other.authority == Authority::Law
+                && other.members.iter().any(|(member, _)| member == id)
+        });
+        let mut others = others.peekable();
+        others.peek().is_some()
+            && others.all(|other| {
+                contents.by_purpose(other.leave_on, other.rinse_off).is_some_and(|most| sum(contents, other) <= most)
+            })
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::checks::bench::{Bench, codes, find};
+    use crate::checks::finding::{Severity, Value};
+
+    #[test]
+    fn salts_count_as_acid() {
+        let bench = Bench::new();
+        // 0.5 % as benzoic acid is 0.59 % of its sodium salt.
+        let under = bench.water_with(&[("Sodium Benzoate", "0.59")]);
+        assert!(!codes(&bench.check(&under)).contains(&super::CODE));
+        let over = bench.water_with(&[("Sodium Benzoate", "0.4"), ("Benzoic Acid", "0.2")]);
+        let findings = bench.check(&over);
+        let finding = find(&findings, super::CODE);
+        let Some(Value::Percent(present)) = finding.value("present") else { panic!() };
+        assert!((present - (0.4 * 122.12 / 144.1 + 0.2)).abs() < 1e-9);
+        assert_eq!(finding.severity, Severity::Stop);
+        bench.every_cure_cures(&over, super::CODE);
+    }
+
+    #[test]
+    fn exactly_the_limit_is_allowed() {
+        let bench = Bench::new();
+        assert!(!codes(&bench.check(&bench.water_with(&[("Phenoxyethanol", "1")]))).contains(&super::CODE));
+        bench.every_cure_cures(&bench.water_with(&[("Phenoxyethanol", "1.01")]), super::CODE);
+    }
+}

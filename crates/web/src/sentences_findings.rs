@@ -1,0 +1,361 @@
+//! Every sentence about findings, in English: what was found, what it means, how it was worked out, what would cure it.
+//!
+//! A sentence is a whole with names for its numbers; another language is another file like this one. Of several sentences
+//! for one code the first counts whose numbers are all there.
+
+use crate::view_findings::MarkView;
+use stillroom_core::checks::{Axis, Value, Values};
+use stillroom_core::source::{Basis, Citation};
+
+/// What stands for a number in a sentence.
+pub(crate) enum Words {
+    /// One text.
+    One(String),
+    /// A list.
+    Several(Vec<String>),
+}
+
+/// Fills the sentence of a code with its numbers.
+pub(crate) fn say(code: &str, values: &Values, write: &dyn Fn(&Value) -> Words) -> String {
+    let sentences = SENTENCES.iter().filter(|(of, _)| *of == code).map(|(_, sentence)| *sentence);
+    sentences.into_iter().find_map(|sentence| fill(sentence, values, write)).unwrap_or_else(|| code.to_owned())
+}
+
+/// Whether every number of a sentence is there, and the sentence with them.
+fn fill(sentence: &str, values: &Values, write: &dyn Fn(&Value) -> Words) -> Option<String> {
+    let mut filled = String::with_capacity(sentence.len() * 2);
+    let mut rest = sentence;
+    while let Some((before, after)) = rest.split_once('{') {
+        let (name, after) = after.split_once('}')?;
+        let (_, value) = values.iter().find(|(each, _)| *each == name)?;
+        filled.push_str(before);
+        match write(value) {
+            Words::One(text) => filled.push_str(&text),
+            Words::Several(texts) => filled.push_str(&texts.join(", ")),
+        }
+        rest = after;
+    }
+    filled.push_str(rest);
+    Some(filled)
+}
+
+/// Sentences of findings, of lines of arithmetic, of cures and of marks in pictures, by their codes.
+const SENTENCES: &[(&str, &str)] = &[
+    // Solubility
+    (
+        "solubility.over-cap",
+        "{substance}: {present} is in, but only {cap} dissolves here at {temperature} ({grams} in this batch). The rest stays behind as crystals.",
+    ),
+    (
+        "solubility.over-cap",
+        "{substance}: {present} is in, but only {cap} dissolves here at {temperature}. The rest stays behind as crystals.",
+    ),
+    (
+        "solubility.over-cap-cold",
+        "{substance}: {present} is in, but in the cold ({temperature}) only {cap} stays dissolved. Crystals begin at about {begins}.",
+    ),
+    (
+        "solubility.over-cap-cold",
+        "{substance}: {present} is in, but in the cold ({temperature}) only {cap} stays dissolved.",
+    ),
+    (
+        "solubility.oil-over-cap",
+        "{substance}: {present} is in, but {oil} dissolves only {cap} of it in this formula at {temperature}.",
+    ),
+    (
+        "solubility.first-to-crystallise",
+        "On cooling, {substance} comes out first, at about {temperature}; {second} follows at about {then}.",
+    ),
+    (
+        "solubility.no-data",
+        "No figure says how much of this dissolves here at {temperature}: {substances}. Not checked.",
+    ),
+    ("work.in-water", "Water dissolves {solubility} of {substance} in 100 g at {temperature}."),
+    (
+        "work.cosolvent",
+        "Other solvents make {share} of the solvent by volume: it dissolves {times} times as much as water does (log-linear rule; an estimate, often off by a factor of two).",
+    ),
+    (
+        "work.acid",
+        "At pH {ph}, {share} of {substance} is undissociated (pKa {pka}); {times} times as much dissolves in all.",
+    ),
+    (
+        "work.cap",
+        "{solvent} of the formula is water and solvents: {solubility} in 100 g of it makes {cap} of the formula.",
+    ),
+    ("work.oil", "{oil} of the formula is oil: {solubility} in 100 g of it makes {cap} of the formula."),
+    // Preservation
+    (
+        "preservation.missing",
+        "Nothing keeps microbes from growing: {water} of this is water, and no preservative is in it that could carry it.",
+    ),
+    ("preservation.not-needed", "No preservative is needed as it stands: {why}. Water that gets in later undoes that."),
+    (
+        "preservation.over-limit",
+        "{subject}: {present} is more than the {limit} allowed in products that are {use} ({jurisdiction}, entry {entry}, as of {as_of}).",
+    ),
+    (
+        "preservation.over-usual",
+        "{substance}: {present} is more than is usual ({low} to {high}). It irritates sooner and rarely preserves better.",
+    ),
+    ("preservation.under-usual", "{substance}: {present} is less than is known to work ({low} to {high})."),
+    ("preservation.gap", "Nothing here reliably holds {microbes}."),
+    (
+        "preservation.undissociated",
+        "{substance}: at pH {ph} only {share} of it is undissociated, and only that acts: {acts} where at least {wanted} is wanted.",
+    ),
+    (
+        "preservation.oil-loss",
+        "{substance}: of {present}, the oil takes so much that {left} is left in the water; {low} is the least that is known to work.",
+    ),
+    ("preservation.ph-outside", "{substance} works between pH {low} and {high}; this is pH {ph}."),
+    (
+        "preservation.ph-unknown",
+        "Whether it acts depends on the pH, and none is stated: {substances}. Below pH {high} it can be counted on.",
+    ),
+    ("preservation.incompatible", "{substance} and {partners}: {what}"),
+    ("preservation.too-hot", "{substance} goes into a phase of {heat}, but bears no more than {most}."),
+    (
+        "preservation.releases-formaldehyde",
+        "{substance} works by releasing formaldehyde. People who are sensitised react to it, and above a threshold the label has to say so.",
+    ),
+    ("preservation.no-data", "Nothing is known of how these preserve: {substances}. They are not counted."),
+    (
+        "work.water-activity",
+        "{water} water with what binds it: water activity of at most {activity}; microbes grow down to about 0.75.",
+    ),
+    ("work.not-carrying", "In it, but not enough by themselves or too little to count: {substances}."),
+    ("work.as-expressed", "{substance}: {present} × {factor} = {product} as the law expresses it."),
+    ("work.conditions", "Conditions of the entry: {conditions}."),
+    (
+        "work.spectrum",
+        "{substance}: Gram-positive bacteria {positive}, Gram-negative bacteria {negative}, yeasts {yeast}, moulds {mould}.",
+    ),
+    ("work.undissociated", "{substance}: 1 / (1 + 10^({ph} − {pka})) = {share} undissociated."),
+    ("work.acts", "{present} as acid × {share} = {acts} that acts."),
+    (
+        "work.bean",
+        "{present} × ({ratio} + 1) / ({coefficient} × {ratio} + 1) = {left} in the water, with {ratio} the volume of oil over that of water and {coefficient} the partition coefficient.",
+    ),
+    // Cures
+    ("cure.lower", "Lower {material} to {to}"),
+    ("cure.lower-all", "Lower every line that brings it to {share} of what it is"),
+    ("cure.raise", "Raise {material} to {to}"),
+    ("cure.remove", "Take out {material}"),
+    ("cure.remove-lines", "Take out the {count} lines that bring it"),
+    ("cure.add", "Add {to} {substance}"),
+    ("cure.add-several", "Add {substances} in their usual amounts"),
+    ("cure.replace", "Put {substances} in place of {substance}"),
+    ("cure.set-ph", "Aim at pH {ph}, then measure it"),
+    ("cure.move-to-cool-down", "Move {material} to the cool-down phase"),
+    ("cure.move-to-oil", "Move {material} to the heated oil phase"),
+    ("cure.move-to-water", "Move {material} to the heated water phase"),
+    ("cure.move-to-room", "Move {material} to a phase at room temperature"),
+    ("cure.suspend", "{substance} is meant to stay solid"),
+    // Pictures
+    ("mark.this-formula", "this formula, {value}"),
+    ("mark.room", "room, {value}"),
+    ("mark.cold", "cold, {value}"),
+];
+
+/// What a finding means and why it matters.
+pub(crate) fn meaning(code: &str) -> &'static str {
+    MEANINGS.iter().find(|(of, _)| *of == code).map_or("", |(_, meaning)| meaning)
+}
+
+const MEANINGS: &[(&str, &str)] = &[
+    (
+        "solubility.over-cap",
+        "What does not dissolve scratches, settles and is missing where it should act. Water from every line counts, glycerites and hydrosols included.",
+    ),
+    (
+        "solubility.over-cap-cold",
+        "A cold bathroom, the post and a refrigerator are colder than the bench. Crystals that grew once are slow to dissolve again.",
+    ),
+    ("solubility.oil-over-cap", "Without water there is only the oil to dissolve it; what is too much falls out."),
+    ("solubility.first-to-crystallise", "If you find crystals in the cold, these are the ones to expect."),
+    (
+        "solubility.no-data",
+        "Not known is not the same as well. Make a small batch and leave it in the cold for a week.",
+    ),
+    (
+        "preservation.missing",
+        "Bacteria, yeasts and moulds grow in anything that holds free water, often unseen. Antioxidants, essential oils and extracts do not preserve.",
+    ),
+    (
+        "preservation.not-needed",
+        "The international standard for cosmetics of low microbiological risk names the grounds. Clean work and a clean container are still needed.",
+    ),
+    (
+        "preservation.over-limit",
+        "The limit counts every line and every salt of the same acid. Local rules decide; a limit that is kept proves nothing about the product.",
+    ),
+    ("preservation.over-usual", "The usual range is what makers of preservatives have tested."),
+    (
+        "preservation.under-usual",
+        "Too little preservative lets microbes get used to it. A challenge test (ISO 11930) decides what is enough.",
+    ),
+    (
+        "preservation.gap",
+        "Each preservative acts on some kinds of microbes. Together they have to hold bacteria, yeasts and moulds; a challenge test (ISO 11930) decides whether they do.",
+    ),
+    (
+        "preservation.undissociated",
+        "Only the undissociated part of an acid passes into a cell. Asked for is what practice trusts at the upper end of its pH window.",
+    ),
+    (
+        "preservation.oil-loss",
+        "Microbes live in the water. What the oil takes up is lost to preservation. The coefficient is that of the kind of oil there is most of; yours may differ.",
+    ),
+    ("preservation.ph-outside", "Outside its window a preservative breaks down or does not act."),
+    ("preservation.ph-unknown", "State the pH you aim at, and measure it in the finished product with a meter."),
+    ("preservation.incompatible", "Each may be fine alone."),
+    ("preservation.too-hot", "It evaporates, breaks down or reacts. Add it when the batch has cooled."),
+    (
+        "preservation.releases-formaldehyde",
+        "Say on the label that it releases formaldehyde where your rules ask for it.",
+    ),
+    (
+        "preservation.no-data",
+        "What you described yourself, or what the tables lack. Ask the supplier for its range, pH and spectrum.",
+    ),
+];
+
+/// A word in a sentence.
+pub(crate) fn word(key: &str) -> &'static str {
+    WORDS.iter().find(|(of, _)| *of == key).map_or("", |(_, word)| word)
+}
+
+const WORDS: &[(&str, &str)] = &[
+    ("microbe.gram-positive", "Gram-positive bacteria"),
+    ("microbe.gram-negative", "Gram-negative bacteria"),
+    ("microbe.yeast", "yeasts"),
+    ("microbe.mould", "moulds"),
+    ("strength.none", "not held"),
+    ("strength.weak", "weakly"),
+    ("strength.fair", "fairly"),
+    ("strength.good", "well"),
+    ("spared.dry", "there is hardly any water"),
+    ("spared.bound", "what water there is is bound"),
+    ("spared.alcohol", "there is more than 20 % alcohol"),
+    ("spared.acid", "it is very acid"),
+    ("spared.alkaline", "it is very alkaline"),
+    ("use.leave-on", "left on"),
+    ("use.rinse-off", "rinsed off"),
+    ("pair.charges", "their charges are opposite; they can precipitate, and the preservative is lost."),
+    ("pair.formaldehyde", "amines, proteins and sulfites use up the formaldehyde it acts by."),
+    (
+        "pair.benzene",
+        "with light, heat and traces of metal they can make traces of benzene. Use one of them, or add a chelator and keep it cool and dark.",
+    ),
+    ("pair.iron", "iron turns it brown or takes it away. A chelator helps."),
+    (
+        "pair.ethoxylates",
+        "micelles of the ethoxylate take some of the preservative up. A challenge test shows how much is left.",
+    ),
+];
+
+/// What a finding is a matter of.
+pub(crate) fn family(code: &str) -> &'static str {
+    match code.split_once('.').map_or(code, |(family, _)| family) {
+        "solubility" => "Solubility",
+        "preservation" => "Preservation",
+        "emulsion" => "Emulsion",
+        _ => "Limits",
+    }
+}
+
+/// How many findings there are, most serious first.
+pub(crate) fn summary([stops, cautions, notes]: [usize; 3], waiting: bool) -> String {
+    if waiting {
+        return "Checked again once the amounts make 100\u{a0}%.".to_owned();
+    }
+    match (stops, cautions, notes) {
+        (0, 0, 0) => "The checks found nothing. That is no proof: what they do not know they cannot find.".to_owned(),
+        (0, 0, notes) => format!("Notes: {notes}"),
+        (0, cautions, notes) => format!("Cautions: {cautions} · Notes: {notes}"),
+        (stops, cautions, notes) => format!("Stops: {stops} · Cautions: {cautions} · Notes: {notes}"),
+    }
+}
+
+/// A source as a line.
+pub(crate) fn citation(citation: &Citation) -> String {
+    let Citation { source, locator, as_of, .. } = citation;
+    match (locator.is_empty(), as_of.is_empty()) {
+        (true, true) => (*source).to_owned(),
+        (false, true) => format!("{source}, {locator}"),
+        (true, false) => format!("{source} ({as_of})"),
+        (false, false) => format!("{source}, {locator} ({as_of})"),
+    }
+}
+
+/// How far a source may be trusted.
+pub(crate) const fn basis(basis: Basis) -> &'static str {
+    match basis {
+        Basis::Published => "read in the source",
+        Basis::Computed => "computed",
+        Basis::SupplierTypical => "typical; your lot may differ",
+        Basis::Memory => "from memory, to be checked",
+    }
+}
+
+/// What an axis measures.
+pub(crate) const fn axis(axis: Axis) -> &'static str {
+    match axis {
+        Axis::Temperature => "temperature",
+        Axis::Percent => "dissolves, % of the formula",
+        Axis::Ph => "pH",
+        Axis::Undissociated => "undissociated",
+        Axis::Hlb => "HLB",
+    }
+}
+
+/// A picture for those who do not see it.
+pub(crate) fn chart(across: Axis, up: Option<Axis>, marks: &[MarkView]) -> String {
+    let points = marks.iter().map(|mark| mark.text.as_str()).collect::<Vec<_>>().join("; ");
+    match up {
+        Some(up) => format!("Chart of {} over {}. Marked: {points}.", axis(up), axis(across)),
+        None => format!("Chart along {}. Marked: {points}.", axis(across)),
+    }
+}
+
+/// Said once a cure is applied.
+pub(crate) fn cured(cure: &str) -> String {
+    format!("Done: {cure}.")
+}
+
+/// Asks for a reason.
+pub(crate) const fn reason_wanted() -> &'static str {
+    "Write why you set this aside; the reason stays with the formula."
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use stillroom_core::checks::FAMILIES;
+
+    #[test]
+    fn every_finding_has_a_sentence_and_a_meaning() {
+        for registered in FAMILIES.iter().copied().flatten() {
+            assert!(SENTENCES.iter().any(|(code, _)| *code == registered.code), "{} has no sentence", registered.code);
+            assert!(!meaning(registered.code).is_empty(), "{} has no meaning", registered.code);
+        }
+    }
+
+    #[test]
+    fn a_sentence_without_its_numbers_gives_way_to_the_next() {
+        let write = |value: &Value| match value {
+            Value::Name(name) => Words::One((*name).to_owned()),
+            _ => Words::Several(vec!["a".to_owned(), "b".to_owned()]),
+        };
+        let values = vec![("material", Value::Name("Allantoin")), ("to", Value::Names(Vec::new()))];
+        assert_eq!(say("cure.lower", &values, &write), "Lower Allantoin to a, b");
+        assert_eq!(say("cure.lower", &Vec::new(), &write), "cure.lower");
+    }
+
+    #[test]
+    fn no_sentence_says_that_something_is_safe() {
+        let all = SENTENCES.iter().map(|(_, text)| text).chain(MEANINGS.iter().map(|(_, text)| text));
+        assert!(all.into_iter().all(|text| !text.to_lowercase().contains("safe")));
+    }
+}
