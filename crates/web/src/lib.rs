@@ -65,16 +65,16 @@ mod sentences_card;
 #[cfg(feature = "whole")]
 mod sentences_extract;
 #[cfg(feature = "whole")]
-mod sentences_run;
-#[cfg(feature = "whole")]
 mod sentences_findings;
 mod sentences_material;
+#[cfg(feature = "whole")]
+mod sentences_run;
 pub mod session;
 pub mod settings;
 pub mod view;
 #[cfg(feature = "whole")]
 pub mod view_extract;
 #[cfg(feature = "whole")]
-pub mod view_run;
-#[cfg(feature = "whole")]
 pub mod view_findings;
+#[cfg(feature = "whole")]
+pub mod view_run;

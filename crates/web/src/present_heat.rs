@@ -2,23 +2,23 @@
 
 use crate::present_card::next;
 use crate::present_run::name_of_line;
-use crate::run_facts::grams_of;
+use crate::run_facts::{WATER, grams_of};
 use crate::sentences_card as card;
 use crate::sentences_run as sentences;
 use crate::session::Session;
 use crate::view_extract::FigureView;
-use crate::view_run::{CardField, CardView, CurveView, RemarkView, TickView};
+use crate::view_run::{CardField, CardView, CurveTick, CurveView, RemarkView};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use stillroom_core::chemistry::Band;
 use stillroom_core::decay::{Decay, ReadingAt};
 use stillroom_core::evaluation::evaluate;
 use stillroom_core::number::{write_between, write_fixed};
-use stillroom_core::run::Held;
 use stillroom_core::run::evaporation::{Contents, USUAL_LOSS};
 use stillroom_core::run::heat::{Warm, mass_to_temper, mixing_temperature, predict_cooling, specific_heat_of};
-use stillroom_core::run::state::RunState;
+use stillroom_core::run::state::{RunState, replay};
 use stillroom_core::run::steps::{Step, is_heated};
+use stillroom_core::run::{Deed, Event, Held};
 use stillroom_core::{Class, Formula, Grams, MaterialSource, Percent, Phase, PhaseId, PhaseKind};
 use stillroom_exchange::batch::Batch;
 
@@ -148,17 +148,14 @@ impl Session {
         else {
             return;
         };
+        if let Some(made) = self.concentrated(batch, loss) {
+            view.warnings.extend(self.findings_beside(&batch.plan.formula, &made));
+        }
         let mut rows: Vec<_> = before.iter().zip(&after).collect();
         let class = |id| self.materials.constituent(id).map(|constituent| constituent.class);
         rows.sort_by_key(|((id, percent), _)| (class(*id) != Some(Class::Preservative), core::cmp::Reverse(*percent)));
-        view.about.push(
-            card::NOT_WEIGHED.to_owned()
-                + ": "
-                + &card::forecast(
-                    &self.mass(Grams::new(loss.value().round_dp(1)).unwrap_or(loss)),
-                    &self.short_percent(USUAL_LOSS, 0),
-                ),
-        );
+        let mass = self.mass(Grams::new(loss.value().round_dp(1)).unwrap_or(loss));
+        view.about.push(card::forecast(&mass, &self.short_percent(USUAL_LOSS, 0)));
         view.figures.extend(rows.into_iter().take(MOST_FORECAST).map(|((id, from), (_, to))| FigureView {
             label: self.materials.inci(*id).to_owned(),
             value: card::from_to(&self.fixed_percent(*from), &self.fixed_percent(*to)),
@@ -166,6 +163,16 @@ impl Session {
             how: card::FORECAST_HOW.into(),
             source: card::TRADE.into(),
         }));
+    }
+
+    /// The formula as it would be if all were weighed as planned and so much water went.
+    fn concentrated(&self, batch: &Batch, loss: Grams) -> Option<Formula> {
+        let planned = replay(&batch.plan, &[])?;
+        let mut deeds: Vec<Deed> = planned.lines.iter().map(|line| Deed::Poured(line.line, line.target)).collect();
+        let whole = planned.recipe.batch()?;
+        deeds.push(Deed::BatchWeighed(whole.checked_sub(loss)?, Grams::ZERO));
+        let events: Vec<Event> = deeds.into_iter().map(|deed| Event { at: 0, deed }).collect();
+        replay(&batch.plan, &events)?.as_made(&batch.plan.formula, WATER, |id| self.is_water(id))
     }
 
     pub(crate) fn fixed_percent(&self, percent: Percent) -> String {
@@ -341,10 +348,10 @@ impl Session {
             level_label: number(level),
             band: Some((along(reached.low), along(reached.high))),
             across: vec![
-                TickView { at: 0.0, label: time(0.0) },
-                TickView { at: along(reached.estimate), label: time(reached.estimate) },
+                CurveTick { at: 0.0, label: time(0.0) },
+                CurveTick { at: along(reached.estimate), label: time(reached.estimate) },
             ],
-            up: vec![TickView { at: height(top - margin), label: number(top - margin) }],
+            up: vec![CurveTick { at: height(top - margin), label: number(top - margin) }],
         }
     }
 

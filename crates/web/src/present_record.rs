@@ -5,11 +5,14 @@ use crate::present_card::said_field;
 use crate::present_run::name_of_line;
 use crate::run_facts::WATER;
 use crate::sentences_card as card;
+use crate::sentences_findings;
 use crate::sentences_run as sentences;
 use crate::session::Session;
 use crate::view_extract::FigureView;
-use crate::view_run::{LogLine, PairView, RecordLine, RecordView};
+use crate::view_run::{LogLine, PairView, RecordLine, RecordView, RemarkView};
 use rust_decimal::Decimal;
+use stillroom_catalogue::knowledge;
+use stillroom_core::checks::{Conditions, Contents, Finding, Severity, Value, check};
 use stillroom_core::day::Day;
 use stillroom_core::evaluation::evaluate;
 use stillroom_core::number::{write_between, write_fixed};
@@ -17,7 +20,7 @@ use stillroom_core::run::filling::work_out_yield;
 use stillroom_core::run::state::{LineStatus, RunState};
 use stillroom_core::run::{Deed, Held, standing};
 use stillroom_core::shelf_life::{Keeping, Limit, work_out_dates};
-use stillroom_core::{ConstituentId, Grams, MaterialId, Percent, PhaseId};
+use stillroom_core::{ConstituentId, Formula, Grams, MaterialId, Percent, PhaseId};
 use stillroom_exchange::batch::{Batch, BatchRecord};
 
 /// Constituents named where the jar differs from the plan.
@@ -39,6 +42,7 @@ impl Session {
             deviations: self.deviations_of(batch, state),
             results: self.results_of(batch, state),
             composition: self.compare_with_plan(batch, state),
+            findings: self.findings_in_beaker(batch, state),
             dates: self.dates_of(batch, state),
             fields: card::RECORD_FIELDS.iter().map(|(name, _)| said_field(state, name)).collect(),
             signatures: sentences::SIGNATURES.map(str::to_owned).to_vec(),
@@ -310,6 +314,40 @@ impl Session {
         rows.into_iter()
             .take(MOST_DIFFERENT)
             .map(|(_, id, from, to)| pair(self.materials.inci(id), card::from_to(&text(from), &text(to))))
+            .collect()
+    }
+
+    /// What the checks find in what is really in the beaker and not in the plan.
+    fn findings_in_beaker(&mut self, batch: &Batch, state: &RunState) -> Vec<RemarkView> {
+        if !state.lines.iter().all(|line| line.status.is_settled()) {
+            return Vec::new();
+        }
+        let made = state.as_made(&batch.plan.formula, WATER, |id| self.is_water(id));
+        made.map(|made| self.findings_beside(&batch.plan.formula, &made)).unwrap_or_default()
+    }
+
+    /// Findings of one formula that another does not have.
+    pub(crate) fn findings_beside(&mut self, planned: &Formula, made: &Formula) -> Vec<RemarkView> {
+        let conditions = Conditions::with_cold(self.settings.cold_storage);
+        let (before, after) = [planned, made]
+            .map(|formula| {
+                let evaluation = evaluate(formula, &self.bench, &self.materials, &mut self.makeups);
+                check(&Contents::new(formula, &evaluation, &self.materials, knowledge(), conditions))
+            })
+            .into();
+        let known = |finding: &Finding| {
+            before.iter().any(|each: &Finding| {
+                each.code == finding.code && each.subject == finding.subject && each.severity == finding.severity
+            })
+        };
+        let write = |value: &Value| self.write_value(made, value);
+        after
+            .iter()
+            .filter(|finding| finding.severity != Severity::Note && !known(finding))
+            .map(|finding| RemarkView {
+                tone: finding.severity.slug(),
+                text: sentences_findings::say(finding.code, &finding.values, &write),
+            })
             .collect()
     }
 

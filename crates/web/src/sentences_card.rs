@@ -95,10 +95,10 @@ pub(crate) fn water_is_in(mass: &str) -> String {
     format!("{mass} of water is in")
 }
 
-pub(crate) const NOT_WEIGHED: &str = "If it is not weighed";
-
 pub(crate) fn forecast(loss: &str, percent: &str) -> String {
-    format!("An open beaker may lose some {percent}{NB}% of its water, {loss}. Then the finished product would hold:")
+    format!(
+        "If it is not weighed: an open beaker may lose some {percent}{NB}% of its water, {loss}. Then the finished product would hold:"
+    )
 }
 
 pub(crate) fn from_to(from: &str, to: &str) -> String {

@@ -3,9 +3,9 @@
 #[cfg(feature = "whole")]
 use crate::view_extract::{ExtractView, ExtractsView};
 #[cfg(feature = "whole")]
-use crate::view_run::{BatchesView, JournalView, RunView};
-#[cfg(feature = "whole")]
 use crate::view_findings::FindingsView;
+#[cfg(feature = "whole")]
+use crate::view_run::{BatchesView, JournalView, RunView};
 use serde::Serialize;
 use std::rc::Rc;
 use stillroom_core::balance::LineShare;

@@ -207,14 +207,14 @@ pub struct CurveView {
     /// From where to where along the width the curve meets that height.
     pub band: Option<(f64, f64)>,
     /// Marks along the width.
-    pub across: Vec<TickView>,
+    pub across: Vec<CurveTick>,
     /// Marks along the height.
-    pub up: Vec<TickView>,
+    pub up: Vec<CurveTick>,
 }
 
 /// A mark of a curve.
 #[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
-pub struct TickView {
+pub struct CurveTick {
     /// Its place.
     pub at: f64,
     /// What stands beside it.
@@ -239,6 +239,8 @@ pub struct RecordView {
     pub results: Vec<PairView>,
     /// What is really in it, where it differs from the plan.
     pub composition: Vec<PairView>,
+    /// What the checks find in it that they do not find in the plan.
+    pub findings: Vec<RemarkView>,
     /// Dates and why.
     pub dates: Vec<FigureView>,
     /// Fields the maker fills in.
