@@ -22,7 +22,8 @@ const TICK = 250;
  * @param {HTMLElement} place
  */
 export function createBatches(session, place) {
-  document.head.append(make('link', { rel: 'stylesheet', href: new URL('./run.css', import.meta.url).href }));
+  // Figures with their arithmetic look here as they do among the extracts.
+  for (const sheet of ['./extract.css', './run.css']) document.head.append(make('link', { rel: 'stylesheet', href: new URL(sheet, import.meta.url).href }));
   /** @param {BatchAct} act @param {string} [on] @param {string} [typed] */
   const act = (act, on = '', typed = '') => session.send({ do: 'act-on-batch', act, on, text: typed });
 
@@ -207,6 +208,7 @@ function createRun(session, act) {
       if (!running) {
         guarded = false;
         timer.show(undefined);
+        fields.show([]);
         return;
       }
       guard();

@@ -136,8 +136,11 @@ impl Session {
 
         let shown = if settled || over { line.poured } else { missing };
         let on = id.0.to_string();
+        // What is missing is poured with the large area; of the other ways out only those that are open are of use then.
+        let helps = |offered: &&Offered| over || matches!(offered, Ok(cure) if !matches!(cure, Cure::AddMore(_)));
+        let cures = state.cures(id);
         let mut choices: Vec<ChoiceAct> =
-            state.cures(id).iter().map(|offered| self.present_cure(batch, state, line, offered)).collect();
+            cures.iter().filter(helps).map(|offered| self.present_cure(batch, state, line, offered)).collect();
         if matches!(line.status, LineStatus::Waiting) {
             let (label, about) = (card::LEAVE_OUT.into(), card::LEAVE_OUT_ABOUT.into());
             choices.push(ChoiceAct { label, about, act: "leave-out", on: on.clone(), ..ChoiceAct::default() });
@@ -376,7 +379,7 @@ impl Session {
             if plan.full > 0 {
                 offer(plan.full, plan.each);
             }
-            if let Some(alike) = plan.alike.filter(|alike| !alike.is_zero()) {
+            if let Some(alike) = plan.alike.filter(|alike| !alike.is_zero() && state.filled.is_empty()) {
                 about.push(card::fill_alike(containers.count, &self.weight(alike, step)));
                 suggestion = (containers.count.to_string(), self.weight_number(alike, step));
                 offer(containers.count, alike);

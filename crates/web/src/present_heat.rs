@@ -156,13 +156,17 @@ impl Session {
         rows.sort_by_key(|((id, percent), _)| (class(*id) != Some(Class::Preservative), core::cmp::Reverse(*percent)));
         let mass = self.mass(Grams::new(loss.value().round_dp(1)).unwrap_or(loss));
         view.about.push(card::forecast(&mass, &self.short_percent(USUAL_LOSS, 0)));
-        view.figures.extend(rows.into_iter().take(MOST_FORECAST).map(|((id, from), (_, to))| FigureView {
-            label: self.materials.inci(*id).to_owned(),
-            value: card::from_to(&self.fixed_percent(*from), &self.fixed_percent(*to)),
-            range: String::new(),
-            how: card::FORECAST_HOW.into(),
-            source: card::TRADE.into(),
-        }));
+        let changed = rows.into_iter().filter_map(|((id, from), (_, to))| {
+            let (from, to) = (self.fixed_percent(*from), self.fixed_percent(*to));
+            (from != to).then(|| FigureView {
+                label: self.materials.inci(*id).to_owned(),
+                value: card::from_to(&from, &to),
+                range: String::new(),
+                how: card::FORECAST_HOW.into(),
+                source: card::TRADE.into(),
+            })
+        });
+        view.figures.extend(changed.take(MOST_FORECAST));
     }
 
     /// The formula as it would be if all were weighed as planned and so much water went.

@@ -317,7 +317,7 @@ pub(crate) const DRAWN: &str = "Taken from stock";
 pub(crate) const SIGNATURES: [&str; 3] = ["Made by, date", "Checked by, date", "Released by, date"];
 
 pub(crate) fn version(times: u64) -> String {
-    if times == 0 { "not kept yet when the run began".to_owned() } else { format!("written {times} times until then") }
+    if times == 0 { "not kept yet when the run began".to_owned() } else { times.to_string() }
 }
 
 pub(crate) fn from_until(from: &str, until: &str) -> String {
