@@ -144,12 +144,12 @@ impl Session {
                 self.change_entry("run.entry-colour", None, entry, |entry| entry.colour = Some(colour));
                 Answer { field: Some("run.colour".to_owned()), ..Answer::default() }
             }
-            Err(error) => self.about_colour(error),
+            Err(error) => Self::about_colour(error),
         };
         self.present_answer(answer)
     }
 
-    fn about_colour(&self, error: ColourError) -> Answer {
+    fn about_colour(error: ColourError) -> Answer {
         Answer {
             field: Some("run.colour".to_owned()),
             error: Some(sentences::colour_error(error).to_owned()),

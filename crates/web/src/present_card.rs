@@ -2,6 +2,7 @@
 
 use crate::edit_run::{ALL_IN_BEAKER, SCALE_READS};
 use crate::present_run::{name_of_line, phase_of};
+use crate::run_facts::WATER;
 use crate::sentences_card as card;
 use crate::sentences_run as sentences;
 use crate::session::Session;
@@ -11,8 +12,9 @@ use stillroom_core::evaluation::evaluate;
 use stillroom_core::number::write_between;
 use stillroom_core::run::filling::{plan_filling, work_out_yield};
 use stillroom_core::run::recipe::PourError;
-use stillroom_core::run::state::{Cure, LineStatus, Offered, RunLine, RunState, Timer};
+use stillroom_core::run::state::{Cure, LineStatus, Offered, RunLine, RunState, Timer, replay};
 use stillroom_core::run::steps::{Step, is_heated, order_of_phases};
+use stillroom_core::run::{Deed, Event};
 use stillroom_core::{Grams, LineId, MaterialId, PhaseId};
 use stillroom_exchange::batch::Batch;
 
@@ -111,7 +113,7 @@ impl Session {
 
     // ---- weighing -----------------------------------------------------------------------------------------------
 
-    fn card_of_weigh(&self, batch: &Batch, state: &RunState, id: LineId) -> CardView {
+    fn card_of_weigh(&mut self, batch: &Batch, state: &RunState, id: LineId) -> CardView {
         let formula = &batch.plan.formula;
         let (Some(line), Some(phase)) = (state.line(id), phase_of(formula, Step::Weigh(id))) else {
             return CardView::default();
@@ -142,13 +144,15 @@ impl Session {
         let mut choices: Vec<ChoiceAct> =
             cures.iter().filter(helps).map(|offered| self.present_cure(batch, state, line, offered)).collect();
         if matches!(line.status, LineStatus::Waiting) {
-            let (label, about) = (card::LEAVE_OUT.into(), card::LEAVE_OUT_ABOUT.into());
-            choices.push(ChoiceAct { label, about, act: "leave-out", on: on.clone(), ..ChoiceAct::default() });
+            let label = card::LEAVE_OUT.into();
+            choices.push(ChoiceAct { label, act: "leave-out", on: on.clone(), ..ChoiceAct::default() });
         }
         if !settled && !over {
             choices.push(way_of_reading(state));
         }
         let fields = if settled || over { Vec::new() } else { self.pour_fields(state, &on, line, before, missing) };
+        let mut warnings = self.warn_of_pour(batch, state, line);
+        warnings.extend(self.check_if_it_stays(batch, state, line));
         let next = match line.status {
             LineStatus::Over(_) => {
                 ChoiceAct { label: card::NEXT_CHOOSE.into(), act: "focus", refused: true, ..ChoiceAct::default() }
@@ -161,12 +165,32 @@ impl Session {
             big: self.weight_number(shown, step),
             unit: self.settings.mass_unit.symbol().to_owned(),
             about,
-            warnings: self.warn_of_pour(batch, state, line),
+            warnings,
             fields,
             choices,
             next,
             ..CardView::default()
         }
+    }
+
+    /// What the checks find if a pour that missed its mark stays as it is, and all else is weighed as planned.
+    fn check_if_it_stays(&mut self, batch: &Batch, state: &RunState, line: &RunLine) -> Vec<RemarkView> {
+        let missed = match line.status {
+            LineStatus::Over(_) | LineStatus::Accepted => true,
+            LineStatus::Short(_) => !line.poured.is_zero(),
+            LineStatus::Done | LineStatus::Waiting | LineStatus::LeftOut => false,
+        };
+        if !missed {
+            return Vec::new();
+        }
+        let deeds = state.lines.iter().map(|each| {
+            let stays = each.line == line.line || each.status.is_settled();
+            Deed::Poured(each.line, if stays { each.poured } else { each.target })
+        });
+        let events: Vec<Event> = deeds.map(|deed| Event { at: 0, deed }).collect();
+        let formula = &batch.plan.formula;
+        let made = replay(&batch.plan, &events).and_then(|made| made.as_made(formula, WATER, |id| self.is_water(id)));
+        made.map(|made| self.findings_beside(formula, &made)).unwrap_or_default()
     }
 
     fn warn_of_pour(&self, batch: &Batch, state: &RunState, line: &RunLine) -> Vec<RemarkView> {
@@ -347,7 +371,7 @@ impl Session {
         let measured = containers.density;
         let density = measured.or(evaluation.density.map(|estimate| estimate.density));
         let filled = state.filled_mass().unwrap_or(Grams::ZERO);
-        let there = self.batch_there(state);
+        let there = batch_there(state);
         let left = there.checked_sub(filled).unwrap_or(Grams::ZERO);
         let step = self.settings.main_scale().step;
         let mut about: Vec<String> =
@@ -406,12 +430,6 @@ impl Session {
             next: next(label, "fill", ""),
             ..CardView::default()
         }
-    }
-
-    /// What there is of the batch: as weighed at the end with what was put in after that, or all that was poured.
-    pub(crate) fn batch_there(&self, state: &RunState) -> Grams {
-        let weighed = state.batch_mass().and_then(|mass| mass.checked_add(state.water_added));
-        weighed.unwrap_or_else(|| state.poured())
     }
 
     fn card_of_finish(&self, batch: &Batch, state: &RunState) -> CardView {
@@ -487,6 +505,12 @@ fn share_of(ran: u64, whole: u64) -> f64 {
     // A timer counts to ten hours at most: the thousandths of a percent fit a u32.
     let thousandths = (ran * 100_000).checked_div(whole).and_then(|share| u32::try_from(share).ok());
     thousandths.map_or(0.0, |thousandths| f64::from(thousandths) / 1000.0)
+}
+
+/// What there is of the batch: as weighed at the end with what was put in after that, or all that was poured.
+pub(crate) fn batch_there(state: &RunState) -> Grams {
+    let weighed = state.batch_mass().and_then(|mass| mass.checked_add(state.water_added));
+    weighed.unwrap_or_else(|| state.poured())
 }
 
 /// What the large area does.

@@ -44,7 +44,7 @@ impl Session {
         let mut view = CardView {
             title: wanted.map_or_else(|| card::HEAT.into(), |wanted| card::heat_to(&self.degrees(wanted, 1))),
             about: vec![card::HEAT_ABOUT.into()],
-            fields: vec![self.temperature_field(&on, card::THERMOMETER)],
+            fields: vec![temperature_field(&on, card::THERMOMETER)],
             next: next(card::NEXT_DONE, "done", &Step::Heat(id).to_string()),
             ..CardView::default()
         };
@@ -57,7 +57,7 @@ impl Session {
         }
         self.add_timer(&mut view, state, Step::Heat(id), USUAL_HOLD);
         if view.timer.is_none() {
-            view.about.push(format!("{}: {}", card::HOLD, card::HOLD_ABOUT));
+            view.about.push(card::HOLD.into());
         }
         view
     }
@@ -106,7 +106,7 @@ impl Session {
             } else {
                 view.title = card::put_back(&self.weight(owed, step));
                 view.big = self.weight_number(owed, step);
-                view.unit = self.settings.mass_unit.symbol().to_owned();
+                self.settings.mass_unit.symbol().clone_into(&mut view.unit);
                 view.next = next(&card::water_is_in(&self.weight(owed, step)), "water", &on);
             }
         } else {
@@ -208,7 +208,7 @@ impl Session {
                 parts.push(part);
                 lines.push(how);
             }
-            view.fields.push(self.temperature_field(&phase.id.0.to_string(), &phase.name));
+            view.fields.push(temperature_field(&phase.id.0.to_string(), &phase.name));
         }
         if let Ok(together) = mixing_temperature(&parts) {
             view.big = write_fixed(Decimal::from_f64(together).unwrap_or_default(), 0, self.mark());
@@ -267,10 +267,7 @@ impl Session {
         let room = state.last_reading(Held::Room).map_or(USUAL_ROOM, stillroom_core::Celsius::to_physics);
         let mut view = CardView {
             title: card::cool_to(&self.degrees(wanted, 1)),
-            fields: vec![
-                self.temperature_field("batch", card::BATCH_FIELD),
-                self.temperature_field("room", card::ROOM),
-            ],
+            fields: vec![temperature_field("batch", card::BATCH_FIELD), temperature_field("room", card::ROOM)],
             next: next(card::NEXT_DONE, "done", "cool"),
             ..CardView::default()
         };
@@ -373,7 +370,7 @@ impl Session {
             Some((mass, wanted)) => {
                 let step = self.settings.main_scale().step;
                 view.big = self.weight_number(mass, step);
-                view.unit = self.settings.mass_unit.symbol().to_owned();
+                self.settings.mass_unit.symbol().clone_into(&mut view.unit);
                 view.about.push(card::temper_about(&self.weight(mass, step), &self.degrees(wanted, 0)));
                 view.figures.push(FigureView {
                     label: card::TEMPER_LABEL.into(),
@@ -416,7 +413,7 @@ impl Session {
             ..CardView::default()
         };
         if formula.phases.iter().any(|phase| is_heated(phase.kind)) {
-            view.fields.push(self.temperature_field("batch", card::BATCH_FIELD));
+            view.fields.push(temperature_field("batch", card::BATCH_FIELD));
             let read = state.last_reading(Held::Batch).map(stillroom_core::Celsius::to_physics);
             if let (Some(read), (Some((line, bears)), _)) = (read, self.most_sensitive(formula))
                 && read > bears
@@ -465,26 +462,26 @@ impl Session {
         } else {
             view.title = card::put_back(&self.weight(owed, step));
             view.big = self.weight_number(owed, step);
-            view.unit = self.settings.mass_unit.symbol().to_owned();
+            self.settings.mass_unit.symbol().clone_into(&mut view.unit);
             view.next = next(&card::water_is_in(&self.weight(owed, step)), "water", "batch");
         }
         view
-    }
-
-    fn temperature_field(&self, on: &str, label: &str) -> CardField {
-        CardField {
-            field: format!("run.temperature:{on}"),
-            label: label.to_owned(),
-            unit: "°C".into(),
-            keyboard: "decimal",
-            button: card::NEXT_NOTE.into(),
-            act: "temperature",
-            on: on.to_owned(),
-            ..CardField::default()
-        }
     }
 }
 
 fn phase_by(formula: &Formula, id: PhaseId) -> Option<&Phase> {
     formula.phases.iter().find(|phase| phase.id == id)
+}
+
+fn temperature_field(on: &str, label: &str) -> CardField {
+    CardField {
+        field: format!("run.temperature:{on}"),
+        label: label.to_owned(),
+        unit: "°C".into(),
+        keyboard: "decimal",
+        button: card::NEXT_NOTE.into(),
+        act: "temperature",
+        on: on.to_owned(),
+        ..CardField::default()
+    }
 }

@@ -1,8 +1,8 @@
 //! The record of a batch, as it is shown and printed.
 
 use crate::edit_run::SCALE_READS;
-use crate::present_card::said_field;
-use crate::present_run::name_of_line;
+use crate::present_card::{batch_there, said_field};
+use crate::present_run::{name_at, name_of_line};
 use crate::run_facts::WATER;
 use crate::sentences_card as card;
 use crate::sentences_findings;
@@ -32,6 +32,8 @@ impl Session {
     pub(crate) fn present_record(&mut self, record: &BatchRecord, state: &RunState) -> RecordView {
         let batch = &record.batch;
         let step = self.settings.main_scale().step;
+        // While a run is on nobody reads these, and every look at the timer would work them out.
+        let done = state.finished_at.is_some();
         let target = state.lines.iter().map(|line| line.target.value()).sum::<Decimal>();
         let total = Grams::new(target).map_or_else(|_| String::new(), |mass| self.weight(mass, step));
         RecordView {
@@ -41,9 +43,9 @@ impl Session {
             log: self.log_of_record(batch),
             deviations: self.deviations_of(batch, state),
             results: self.results_of(batch, state),
-            composition: self.compare_with_plan(batch, state),
-            findings: self.findings_in_beaker(batch, state),
-            dates: self.dates_of(batch, state),
+            composition: if done { self.compare_with_plan(batch, state) } else { Vec::new() },
+            findings: if done { self.findings_in_beaker(batch, state) } else { Vec::new() },
+            dates: if done { self.dates_of(batch, state) } else { Vec::new() },
             fields: card::RECORD_FIELDS.iter().map(|(name, _)| said_field(state, name)).collect(),
             signatures: sentences::SIGNATURES.map(str::to_owned).to_vec(),
             cautions: card::CAUTIONS.map(str::to_owned).to_vec(),
@@ -136,7 +138,7 @@ impl Session {
             let found = batch.plan.formula.phases.iter().find(|phase| phase.id == *id);
             found.map(|phase| phase.name.clone()).unwrap_or_default()
         };
-        let step = |step| sentences::step_label(step, &self.name_at(batch, step));
+        let step = |step| sentences::step_label(step, &name_at(batch, step));
         match deed {
             Deed::Started => sentences::did_start(),
             Deed::PhaseFirst(id) => sentences::did_put_first(&phase(id)),
@@ -197,7 +199,7 @@ impl Session {
         {
             results.push(pair(sentences::WATER_BACK, self.weight(mass, step)));
         }
-        results.extend(state.batch_mass().map(|_| pair(sentences::THERE, self.weight(self.batch_there(state), step))));
+        results.extend(state.batch_mass().map(|_| pair(sentences::THERE, self.weight(batch_there(state), step))));
         results.extend(state.ph.map(|ph| pair(sentences::PH, write_between(ph.value(), 1, 2, self.mark()))));
         if !state.filled.is_empty() {
             let filled: Vec<String> =
@@ -308,7 +310,7 @@ impl Session {
                 (relative > DIFFERS_FROM && (to - from).abs() > Decimal::new(5, 4)).then_some((relative, id, from, to))
             })
             .collect();
-        rows.sort_by(|a, b| b.0.cmp(&a.0));
+        rows.sort_by_key(|row| core::cmp::Reverse(row.0));
         let text =
             |value: Decimal| Percent::new(value).map_or_else(|_| String::new(), |value| self.fixed_percent(value));
         rows.into_iter()

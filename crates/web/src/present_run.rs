@@ -111,19 +111,11 @@ impl Session {
         };
         StepView {
             step: step.to_string(),
-            label: sentences::step_label(step, &self.name_at(batch, step)),
+            label: sentences::step_label(step, &name_at(batch, step)),
             about,
             done: state.is_done(step),
             here: step == here,
             phase: phase.map(|phase| sentences::phase_margin(phase.kind).to_owned()).unwrap_or_default(),
-        }
-    }
-
-    /// What a step is about: a material or a phase.
-    pub(crate) fn name_at(&self, batch: &Batch, step: Step) -> String {
-        match step {
-            Step::Weigh(id) => name_of_line(batch, id).to_owned(),
-            step => phase_of(&batch.plan.formula, step).map(|phase| phase.name.clone()).unwrap_or_default(),
         }
     }
 
@@ -187,6 +179,14 @@ fn progress(state: &RunState) -> (usize, usize) {
 /// A mass without digits that no scale shows.
 fn rounded(mass: Grams) -> Grams {
     Grams::new(mass.value().round_dp(2)).unwrap_or(mass)
+}
+
+/// What a step is about: a material or a phase.
+pub(crate) fn name_at(batch: &Batch, step: Step) -> String {
+    match step {
+        Step::Weigh(id) => name_of_line(batch, id).to_owned(),
+        step => phase_of(&batch.plan.formula, step).map(|phase| phase.name.clone()).unwrap_or_default(),
+    }
 }
 
 /// The phase a step belongs to.

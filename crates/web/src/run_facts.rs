@@ -78,9 +78,8 @@ impl Session {
                 Some(melts) if melts > SOLID_FROM && last.is_none_or(|(_, so_far)| melts > so_far) => {
                     last = Some((line, melts));
                 }
-                Some(_) => {}
                 None if self.is_solid(line.material) => unknown.push(line),
-                None => {}
+                Some(_) | None => {}
             }
         }
         (last, unknown)

@@ -55,7 +55,6 @@ pub(crate) const POUR_FIELD: &str = "What the scale shows";
 pub(crate) const READS_LINE: &str = "The scale was set to zero for this line";
 pub(crate) const READS_BEAKER: &str = "The scale shows all that is in the beaker";
 pub(crate) const LEAVE_OUT: &str = "Leave it out";
-pub(crate) const LEAVE_OUT_ABOUT: &str = "The record says so.";
 
 pub(crate) fn next_pour(mass: &str) -> String {
     format!("{mass} is in")
@@ -74,9 +73,8 @@ pub(crate) fn heat_to(degrees: &str) -> String {
 pub(crate) const HEAT: &str = "Heat it";
 pub(crate) const HEAT_ABOUT: &str = "In a water bath, covered, stirred now and then: less evaporates.";
 pub(crate) const THERMOMETER: &str = "Thermometer";
-pub(crate) const HOLD: &str = "Hold it there for 20 minutes";
-pub(crate) const HOLD_ABOUT: &str =
-    "Common practice, to hydrate gums and to have few germs at the start. No proof of anything.";
+pub(crate) const HOLD: &str =
+    "Hold it there for 20 minutes: common practice, to hydrate gums and to begin with few germs. No proof of anything.";
 pub(crate) const HEAT_OVER: &str = "The time is up.";
 
 pub(crate) const REPLACE: &str = "Weigh the beaker again";
