@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 use std::sync::OnceLock;
 use stillroom_core::checks::facts::{
     Acid, Allergen, Authority, Charge, Cosolvent, Facts, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, SaltOf, Span, Strength, Trait, WaterSolubility,
+    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use stillroom_core::chemistry::solubility::{Curve, Point};
 use stillroom_core::source::{Basis, Citation, Cited};
@@ -36,6 +36,7 @@ pub struct Known {
     preservatives: Vec<ConstituentId>,
     materials: BTreeMap<ConstituentId, MaterialId>,
     cosolvents: Vec<(ConstituentId, Cosolvent, f64)>,
+    remedies: Remedies,
 }
 
 /// Everything known, put together at the first call.
@@ -70,6 +71,10 @@ impl Knowledge for Known {
 
     fn allergens(&self) -> &[Allergen] {
         &self.allergens
+    }
+
+    fn remedies(&self) -> &Remedies {
+        &self.remedies
     }
 }
 
@@ -122,6 +127,7 @@ impl Known {
             preservatives,
             materials,
             cosolvents,
+            remedies: find_remedies(),
         }
     }
 }
@@ -405,6 +411,29 @@ fn find_cosolvents(facts: &BTreeMap<ConstituentId, Facts>) -> Vec<(ConstituentId
         .collect()
 }
 
+/// Substances in common use that cures add, by their INCI names.
+fn find_remedies() -> Remedies {
+    const EMULSIFIERS: [&str; 6] = [
+        "Polysorbate 60",
+        "Sorbitan Stearate",
+        "Polysorbate 80",
+        "Sorbitan Oleate",
+        "Polysorbate 20",
+        "Sorbitan Laurate",
+    ];
+    let find = |inci: &str| {
+        let mut constituents = Catalogue::get().constituents();
+        constituents.find(|constituent| constituent.inci == inci).map(|constituent| constituent.id)
+    };
+    Remedies {
+        emulsifiers: EMULSIFIERS.iter().filter_map(|inci| find(inci)).collect(),
+        lamellar_emulsifier: find("Cetearyl Olivate"),
+        solubiliser: find("Polysorbate 20"),
+        salt_tolerant_thickener: find("Xanthan Gum"),
+        dispersant: find("Glycerin"),
+    }
+}
+
 fn gather_limits() -> Vec<Limit> {
     let mut limits: Vec<Limit> = Vec::new();
     for row in preservative_limits() {
@@ -433,6 +462,7 @@ fn gather_limits() -> Vec<Limit> {
                 expressed_as: inner.unwrap_or(""),
                 leave_on: number(row.leave_on_limit),
                 rinse_off: number(row.rinse_off_limit),
+                least_ph: None,
                 authority: Authority::Law,
                 preservative: row.status == "annex_v",
                 jurisdiction: row.jurisdiction,
@@ -459,6 +489,7 @@ fn gather_limits() -> Vec<Limit> {
             expressed_as: "",
             leave_on: number(row.leave_on_limit),
             rinse_off: number(row.rinse_off_limit),
+            least_ph: number(row.least_ph),
             authority: if is_law { Authority::Law } else { Authority::Advice },
             preservative: row.entry.starts_with("V/"),
             jurisdiction: row.jurisdiction,

@@ -269,6 +269,8 @@ tables! {
         leave_on_limit: number,
         /// Limit in percent in products that are rinsed off.
         rinse_off_limit: number,
+        /// pH below which it may not be used.
+        least_ph: number,
         /// Conditions and warnings.
         conditions: text,
     }

@@ -14,7 +14,11 @@ pub mod arithmetic;
 pub mod bench_run;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
+pub mod emulsions;
+pub mod findings_chemistry;
+pub mod formulas;
 pub mod glycerol;
+pub mod limits;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
@@ -22,9 +26,13 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     arithmetic::evidence,
     catalogue_oils::evidence,
     catalogue_chemistry::evidence,
+    findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
     bench_run::evidence,
+    emulsions::evidence,
+    limits::evidence,
+    formulas::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

@@ -153,6 +153,7 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
             ("entry", Column::Text),
             ("leave_on_limit", Column::FigureOrEmpty(0.0, 100.0)),
             ("rinse_off_limit", Column::FigureOrEmpty(0.0, 100.0)),
+            ("least_ph", Column::Condition(0.0, 14.0)),
             ("conditions", Column::Text),
         ],
     },

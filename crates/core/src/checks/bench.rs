@@ -6,7 +6,7 @@ use super::contents::{Conditions, Contents};
 use super::cure::Cure;
 use super::facts::{
     Acid, Allergen, Authority, Charge, Cosolvent, Facts, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, SaltOf, Span, Strength, Trait, WaterSolubility,
+    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use super::finding::{Finding, subject_of};
 use crate::chemistry::solubility::{Curve, Point};
@@ -40,6 +40,7 @@ pub(crate) struct Bench {
     limits: Vec<Limit>,
     allergens: Vec<Allergen>,
     preservatives: Vec<ConstituentId>,
+    remedies: Remedies,
 }
 
 impl Bench {
@@ -52,6 +53,7 @@ impl Bench {
             limits: Vec::new(),
             allergens: Vec::new(),
             preservatives: Vec::new(),
+            remedies: Remedies::default(),
         };
         let none = Facts::default;
         let with = |traits: &[Trait]| Facts { traits: traits.iter().map(|each| cited(*each)).collect(), ..none() };
@@ -266,7 +268,94 @@ impl Bench {
                 citation: TABLE,
             });
         }
+        bench.add_emulsions();
+        bench.add_restricted();
         bench
+    }
+
+    /// What the emulsion family needs beyond the rest.
+    fn add_emulsions(&mut self) {
+        let none = Facts::default;
+        let with = |traits: &[Trait]| Facts { traits: traits.iter().map(|each| cited(*each)).collect(), ..none() };
+        let builder = Facts {
+            required_hlb: Some(cited(15.5)),
+            melting_point: Some(cited(56.0)),
+            ..with(&[Trait::LamellarEmulsifier])
+        };
+        self.substance("Cetearyl Alcohol", Class::FattyAlcohol, builder);
+        self.substance("Polysorbate 20", Class::Emulsifier, Facts { hlb: Some(cited(16.7)), ..none() });
+        self.substance("Polyacrylate Crosspolymer-6", Class::Thickener, with(&[Trait::PolymericEmulsifier]));
+        self.substance("Unknown Emulsifier", Class::Emulsifier, none());
+        self.substance("Stearic Acid", Class::FattyAcid, Facts { melting_point: Some(cited(69.3)), ..none() });
+        self.substance(
+            "Rosa Canina Seed Oil",
+            Class::Oil,
+            Facts {
+                required_hlb: Some(cited(7.0)),
+                heat_sensitive: Some(TABLE),
+                max_add_temperature: Some(cited(40.0)),
+                ..none()
+            },
+        );
+        let emulsifiers = ["Polysorbate 60", "Sorbitan Stearate", "Polysorbate 20"];
+        self.remedies = Remedies {
+            emulsifiers: emulsifiers.map(|inci| self.constituent(inci)).to_vec(),
+            lamellar_emulsifier: Some(self.constituent("Cetearyl Olivate")),
+            solubiliser: Some(self.constituent("Polysorbate 20")),
+            salt_tolerant_thickener: Some(self.constituent("Xanthan Gum")),
+            dispersant: Some(self.constituent("Glycerin")),
+        };
+    }
+
+    /// What the limits family needs beyond the rest.
+    fn add_restricted(&mut self) {
+        let none = Facts::default;
+        let with = |traits: &[Trait]| Facts { traits: traits.iter().map(|each| cited(*each)).collect(), ..none() };
+        let lactic = Facts { molar_mass: Some(cited(90.08)), acid: acid(3.86), ..with(&[Trait::AlphaHydroxyAcid]) };
+        let lactic = self.substance("Lactic Acid", Class::PhAdjuster, lactic);
+        let lactate = self.substance(
+            "Sodium Lactate",
+            Class::Humectant,
+            Facts {
+                molar_mass: Some(cited(112.06)),
+                salt_of: Some(SaltOf { acid: lactic, equivalents: 1.0, citation: TABLE }),
+                ..none()
+            },
+        );
+        let palmitate = self.substance("Retinyl Palmitate", Class::Active, with(&[Trait::Retinoid]));
+        self.substance("Parfum", Class::Fragrance, none());
+        let linalool = self.substance("Linalool", Class::Fragrance, none());
+        let wintergreen = InsideOil {
+            name: "Methyl Salicylate",
+            allergen: None,
+            typical: Some(98.5),
+            most: Some(99.5),
+            citation: TABLE,
+        };
+        self.substance(
+            "Gaultheria Procumbens Leaf Oil",
+            Class::EssentialOil,
+            Facts { inside: vec![wintergreen], ..none() },
+        );
+        self.substance("Betaine", Class::Humectant, none());
+        let (glycolic, retinol) = (self.constituent("Glycolic Acid"), self.constituent("Retinol"));
+        let bergamot = self.constituent("Citrus Aurantium Bergamia Peel Oil");
+        let advice = |subject, members, most, least_ph| Limit {
+            authority: Authority::Advice,
+            least_ph,
+            ..limit(subject, members, most, false)
+        };
+        self.limits.extend([
+            advice("Glycolic and lactic acid", vec![(glycolic, 1.0), (lactic, 1.0), (lactate, 0.804)], 10.0, Some(3.5)),
+            advice("Glycolic acid", vec![(glycolic, 1.0)], 4.0, Some(3.8)),
+            limit("Vitamin A, body lotion", vec![(retinol, 1.0), (palmitate, 0.546)], 0.05, false),
+            limit("Vitamin A, other", vec![(retinol, 1.0), (palmitate, 0.546)], 0.3, false),
+            advice("Bergamot oil, pressed", vec![(bergamot, 1.0)], 0.4, None),
+            Limit { inside_oils: vec!["Methyl Salicylate"], ..limit("Methyl Salicylate", Vec::new(), 0.06, false) },
+        ]);
+        if let Some(allergen) = self.allergens.iter_mut().find(|allergen| allergen.name == "Linalool") {
+            allergen.members.push(linalool);
+        }
     }
 
     fn substance(&mut self, inci: &str, class: Class, facts: Facts) -> ConstituentId {
@@ -386,6 +475,7 @@ fn limit(subject: &'static str, members: Vec<(ConstituentId, f64)>, leave_on: f6
         expressed_as: "acid",
         leave_on: Some(leave_on),
         rinse_off: Some(leave_on),
+        least_ph: None,
         authority: Authority::Law,
         preservative,
         jurisdiction: "EU",
@@ -429,6 +519,9 @@ impl Knowledge for Bench {
     }
     fn allergens(&self) -> &[Allergen] {
         &self.allergens
+    }
+    fn remedies(&self) -> &Remedies {
+        &self.remedies
     }
 }
 

@@ -37,7 +37,7 @@ static NOTHING: Facts = Facts {
 };
 
 /// Density of an oil whose own is not known, in g/mL.
-const USUAL_OIL_DENSITY: f64 = 0.91;
+pub(super) const USUAL_OIL_DENSITY: f64 = 0.91;
 
 /// The temperatures a product has to bear.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -362,6 +362,97 @@ pub fn move_lines(contents: &Contents<'_>, lines: &[LineId], kind: PhaseKind) ->
     Some(Cure::of(code, vec![("material", Value::Material(material))], changes))
 }
 
+/// Brings a phase to another temperature, in whole degrees.
+#[must_use]
+pub fn set_phase_temperature(phase: PhaseId, celsius: f64, round: Round) -> Option<Cure> {
+    let whole = match round {
+        Round::Down => (celsius + 1e-9).floor(),
+        Round::Up => (celsius - 1e-9).ceil(),
+    };
+    let temperature = Celsius::new(Decimal::from_f64(whole)?).ok()?;
+    Some(Cure::of(
+        "cure.set-phase-temperature",
+        vec![("phase", Value::Phase(phase)), ("temperature", Value::Celsius(whole))],
+        vec![Change::SetPhaseTemperature { phase, temperature }],
+    ))
+}
+
+/// Lets two lines share what they make together in another proportion; nothing else changes. `first` is what the first of
+/// them then makes.
+#[must_use]
+pub fn share_out(contents: &Contents<'_>, [first, second]: [LineId; 2], first_percent: f64) -> Option<Cure> {
+    let percent = |line: LineId| {
+        let mut lines = contents.evaluation.lines.iter();
+        lines.find(|(share, _)| share.line == line && !share.quantum_satis).map(|(share, _)| share.percent.value())
+    };
+    let together = percent(first)?.checked_add(percent(second)?)?;
+    let one = Decimal::from_f64(first_percent)?.round_dp(if together < Decimal::ONE { 3 } else { 2 });
+    let (one, other) = (Percent::new(one).ok()?, Percent::new(together.checked_sub(one)?).ok()?);
+    let material = |line: LineId| contents.formula.line(line).map(|line| Value::Material(line.material));
+    Some(Cure::of(
+        "cure.blend",
+        vec![
+            ("first", material(first)?),
+            ("first_percent", Value::Exact(one)),
+            ("second", material(second)?),
+            ("second_percent", Value::Exact(other)),
+        ],
+        vec![Change::SetPercent { line: first, percent: one }, Change::SetPercent { line: second, percent: other }],
+    ))
+}
+
+/// Lets a line give a part of itself up to a substance that is added; together they stay what the line was.
+#[must_use]
+pub fn share_with(
+    contents: &Contents<'_>,
+    line: LineId,
+    substance: ConstituentId,
+    added: f64,
+    kind: PhaseKind,
+) -> Option<Cure> {
+    let mut lines = contents.evaluation.lines.iter();
+    let together = lines.find(|(share, _)| share.line == line && !share.quantum_satis)?.0.percent.value();
+    let added = Decimal::from_f64(added)?.round_dp(if together < Decimal::ONE { 3 } else { 2 });
+    let (kept, added) = (Percent::new(together.checked_sub(added)?).ok()?, Percent::new(added).ok()?);
+    let material = contents.knowledge.material_of(substance)?;
+    Some(Cure::of(
+        "cure.blend-with",
+        vec![
+            ("material", Value::Material(contents.formula.line(line)?.material)),
+            ("to", Value::Exact(kept)),
+            ("substance", Value::Substance(substance)),
+            ("added", Value::Exact(added)),
+        ],
+        vec![Change::SetPercent { line, percent: kept }, Change::AddLine { material, percent: added, kind }],
+    ))
+}
+
+/// Takes lines out and adds as much of one substance in their place, in the phase of the first.
+#[must_use]
+pub fn replace(contents: &Contents<'_>, lines: &[LineId], substance: ConstituentId) -> Option<Cure> {
+    let first = *lines.first()?;
+    let mut together = Decimal::ZERO;
+    for line in lines {
+        let mut shares = contents.evaluation.lines.iter();
+        let (share, _) = shares.find(|(share, _)| share.line == *line && !share.quantum_satis)?;
+        together = together.checked_add(share.percent.value())?;
+    }
+    let percent = Percent::new(together).ok()?;
+    let material = contents.knowledge.material_of(substance)?;
+    let kind = contents.phase_of(first)?.kind;
+    let mut changes: Vec<Change> = lines.iter().map(|line| Change::RemoveLine { line: *line }).collect();
+    changes.push(Change::AddLine { material, percent, kind });
+    Some(Cure::of(
+        "cure.replace",
+        vec![
+            ("material", Value::Material(contents.formula.line(first)?.material)),
+            ("substance", Value::Substance(substance)),
+            ("to", Value::Exact(percent)),
+        ],
+        changes,
+    ))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

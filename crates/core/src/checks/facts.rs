@@ -282,6 +282,8 @@ pub struct Limit {
     pub leave_on: Option<f64>,
     /// Most, in percent, in products that are rinsed off.
     pub rinse_off: Option<f64>,
+    /// pH below which what is limited may not be used, where one is stated.
+    pub least_ph: Option<f64>,
     /// Law or advice.
     pub authority: Authority,
     /// Whether it is the limit of a preservative used as one.
@@ -355,6 +357,29 @@ impl Facts {
     }
 }
 
+/// What cures reach for when something has to be added: substances in common use.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Remedies {
+    /// Non-ionic emulsifiers with a balance, the first preferred.
+    pub emulsifiers: Vec<ConstituentId>,
+    /// Emulsifier for oils that state no balance.
+    pub lamellar_emulsifier: Option<ConstituentId>,
+    /// Takes a little essential oil into water.
+    pub solubiliser: Option<ConstituentId>,
+    /// Thickener that salts do not thin.
+    pub salt_tolerant_thickener: Option<ConstituentId>,
+    /// What powders are dispersed in before they meet water.
+    pub dispersant: Option<ConstituentId>,
+}
+
+static NO_REMEDIES: Remedies = Remedies {
+    emulsifiers: Vec::new(),
+    lamellar_emulsifier: None,
+    solubiliser: None,
+    salt_tolerant_thickener: None,
+    dispersant: None,
+};
+
 /// Where checks look substances and limits up.
 pub trait Knowledge {
     /// What is known of a substance.
@@ -369,4 +394,8 @@ pub trait Knowledge {
     fn limits(&self) -> &[Limit];
     /// Every fragrance substance to be named on a label.
     fn allergens(&self) -> &[Allergen];
+    /// What cures may add.
+    fn remedies(&self) -> &Remedies {
+        &NO_REMEDIES
+    }
 }

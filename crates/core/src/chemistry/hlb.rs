@@ -34,3 +34,16 @@ pub fn pair_for_target(
     let share = share_of_higher(wanted, higher, lower)?;
     Some((share * together, (1.0 - share) * together))
 }
+
+/// Balance of a fatty ester of a polyol by its saponification number and the acid number of its acid: `20 (1 − S / A)`
+/// (Griffin, J. Soc. Cosmet. Chem. 5:249, 1954).
+#[must_use]
+pub fn of_ester(saponification_number: f64, acid_number: f64) -> f64 {
+    20.0 * (1.0 - saponification_number / acid_number)
+}
+
+/// Balance of an ethoxylate whose only hydrophilic part is oxyethylene, by the percent of it: `E / 5` (Griffin, 1954).
+#[must_use]
+pub fn of_ethoxylate(oxyethylene_percent: f64) -> f64 {
+    oxyethylene_percent / 5.0
+}
