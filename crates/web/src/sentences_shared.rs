@@ -168,6 +168,8 @@ pub(crate) const fn kind_of_record(slot: &Slot) -> &'static str {
         Slot::Material(..) => "Material",
         Slot::Extract(..) => "Extract",
         Slot::Holding(..) => "Stock and price",
+        Slot::Batch(..) => "Batch record",
+        Slot::Journal(..) => "Journal",
         Slot::Settings(_) => "Settings",
     }
 }
