@@ -18,7 +18,8 @@ pub mod limits;
 pub mod preservation;
 pub mod solubility;
 
-use crate::evaluation::Evaluation;
+use crate::composition::Makeups;
+use crate::evaluation::{Bench, Evaluation, evaluate};
 use crate::quantity::Percent;
 
 pub use chart::{Axis, Chart, Mark};
@@ -59,6 +60,52 @@ pub fn check(contents: &Contents<'_>) -> Vec<Finding> {
     found.sort_by(|a, b| (a.severity, rank(a.code), &a.subject).cmp(&(b.severity, rank(b.code), &b.subject)));
     found
 }
+
+/// Takes out cures that would not cure: those whose effect reaches beyond their finding (another pH, something added or put
+/// in another's place, less of what preserves) are tried on a copy, and one that leaves its finding standing or raises a stop
+/// goes.
+pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, bench: &Bench, makeups: &mut Makeups) {
+    let standing: Vec<(&'static str, String)> =
+        findings.iter().map(|finding| (finding.code, finding.subject.clone())).collect();
+    for finding in findings {
+        let (code, severity) = (finding.code, finding.severity);
+        let subject = &finding.subject;
+        finding.cures.retain(|cure| {
+            if !FAR_REACHING.contains(&cure.code) && !reaches_beyond(contents, cure) {
+                return true;
+            }
+            let mut formula = contents.formula.clone();
+            formula.make_changes(&cure.changes, |_| String::new());
+            let evaluation = evaluate(&formula, bench, contents.source, makeups);
+            let after =
+                check(&Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions));
+            after.iter().all(|each| {
+                let is_new_stop = each.severity == Severity::Stop
+                    && !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
+                let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
+                !is_new_stop && !still_stands
+            })
+        });
+    }
+}
+
+/// Whether a cure changes a line that brings what others depend on: a preservative, or a solvent.
+fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
+    let depended_on = |each: &&Present<'_>| {
+        each.is_oil() || each.facts.preservative.is_some() || contents.knowledge.cosolvent(each.id).is_some()
+    };
+    cure.changes.iter().any(|change| match change {
+        Change::SetPercent { line, .. } | Change::RemoveLine { line } => {
+            let mut depended_on = contents.present.iter().filter(depended_on);
+            depended_on.any(|each| each.trail.iter().any(|brought| brought.line == *line))
+        }
+        _ => false,
+    })
+}
+
+/// Cures whose effect reaches beyond their finding.
+const FAR_REACHING: [&str; 6] =
+    ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace", "cure.put-in-place", "cure.blend-with"];
 
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.
 #[must_use]
