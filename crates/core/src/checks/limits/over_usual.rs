@@ -1,17 +1,21 @@
 //! More of something than is usual: it is wasted, it feels wrong, or it irritates.
 //!
 //! Usual ranges are what sellers state and makers keep to. A caution for what acts on skin (actives, essential oils, perfume)
-//! and beyond twice the usual, else a note. Preservatives have a finding of their own. Cured by the upper end of the range.
+//! and beyond twice the usual, else a note. Preservatives have a finding of their own. What sets a stated pH takes what it
+//! takes; of water, and of oil in a product without water, there is no too much. Cured by the upper end of the range.
 
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::lower;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::Class;
 
 pub(super) const CODE: &str = "limits.over-usual";
 
+/// Less water than this, in percent, makes no emulsion.
+const LITTLE_WATER: f64 = 1.0;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for each in contents.present.iter().filter(|each| each.facts.preservative.is_none()) {
+    for each in contents.present.iter().filter(|each| is_bounded(contents, each)) {
         let Some(usual) = each.facts.usual_percent.filter(|usual| each.percent > usual.value.high) else { continue };
         let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
         let severity = if acts || each.percent > usual.value.high * 2.0 { Severity::Caution } else { Severity::Note };
@@ -25,6 +29,14 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .cite([usual.citation]),
         );
     }
+}
+
+fn is_bounded(contents: &Contents<'_>, each: &Present<'_>) -> bool {
+    let fat = each.is_oil() && !matches!(each.class, Class::EssentialOil | Class::Fragrance);
+    each.facts.preservative.is_none()
+        && each.class != Class::Water
+        && !(each.class == Class::PhAdjuster && contents.ph().is_some())
+        && !(fat && contents.water < LITTLE_WATER)
 }
 
 #[cfg(test)]
