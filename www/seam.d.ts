@@ -1433,6 +1433,10 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
+     * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
+     */
+    countFindings(): number;
+    /**
      * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
      */
     handOver(): string[];
@@ -1520,6 +1524,7 @@ export interface InitOutput {
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
+    readonly stillroom_countFindings: (a: number) => number;
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];

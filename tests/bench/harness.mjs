@@ -11,8 +11,8 @@ const SHORTEST_SAMPLE = 0.1;
 
 /** Where the built seam lies. @param {'seam' | 'whole'} form */
 async function seamFolder(form) {
-  if (process.env.STILLROOM_SEAM) {
-    return process.env.STILLROOM_SEAM;
+  if (process.env.STILLROOM_BUILT) {
+    return join(process.env.STILLROOM_BUILT, form);
   }
   const dist = fileURLToPath(new URL('../../dist', import.meta.url));
   const version = (await readdir(dist)).find((name) => name.startsWith('v-'));

@@ -23,6 +23,7 @@ use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
 use records::key_of;
+#[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
 
 mod records;

@@ -25,7 +25,7 @@ pub struct Times {
 pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> {
     let built = site::build(workspace, true, Shrink::Required)?;
     let node = toolchain::ensure_node_packages(workspace)?;
-    let seam = workspace.dist().join(format!("v-{}/seam", built.version));
+    let site = workspace.dist().join(format!("v-{}", built.version));
     let mut times = Vec::new();
     for file in files_below(&workspace.path(FOLDER))? {
         if ending(&file) != "mjs" || file == HARNESS || only.is_some_and(|word| !file.contains(word)) {
@@ -33,7 +33,7 @@ pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> 
         }
         say(&format!("measuring {file}"));
         let mut command = Command::new(&node);
-        command.current_dir(&workspace.root).arg(format!("{FOLDER}/{file}")).env("STILLROOM_SEAM", &seam);
+        command.current_dir(&workspace.root).arg(format!("{FOLDER}/{file}")).env("STILLROOM_BUILT", &site);
         let found = collect(&capture(&mut command)?).with_context(|| format!("{FOLDER}/{file}"))?;
         if found.is_empty() {
             bail!("{FOLDER}/{file} measured nothing");

@@ -14,6 +14,7 @@ pub mod arithmetic;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
 pub mod emulsions;
+pub mod findings_chemistry;
 pub mod glycerol;
 pub mod limits;
 pub mod solutions;
@@ -23,6 +24,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     arithmetic::evidence,
     catalogue_oils::evidence,
     catalogue_chemistry::evidence,
+    findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
     emulsions::evidence,

@@ -12,7 +12,7 @@ mod over_cap_cold;
 
 use super::Registered;
 use super::contents::{Contents, Present};
-use super::facts::{Cosolvent, SaltOf, Trait, WaterSolubility};
+use super::facts::{Cosolvent, Facts, SaltOf, Trait, WaterSolubility};
 use super::finding::{Finding, Step, Value};
 use crate::chemistry::Temperature;
 use crate::chemistry::dissociation::undissociated;
@@ -169,6 +169,18 @@ fn as_acid(acid: f64, own: f64, salt: &SaltOf) -> Option<f64> {
     factor.is_finite().then_some(factor)
 }
 
+/// Logarithm of how much more a pure cosolvent dissolves of a substance than water: as measured, or else by its
+/// octanol-water partition.
+#[must_use]
+pub fn power_of(facts: &Facts, kind: Cosolvent) -> Option<Cited<f64>> {
+    let measured = facts.cosolvent_power.iter().find(|(known, _)| *known == kind);
+    measured.map(|(_, power)| *power).or_else(|| {
+        let (_, intercept, slope) = LOG_LINEAR.iter().find(|(known, ..)| *known == kind)?;
+        let value = cosolvent_power(facts.log_kow?.value, *intercept, *slope);
+        Some(Cited { value, citation: LOG_LINEAR_SOURCE })
+    })
+}
+
 impl Solute<'_> {
     /// How much of it dissolves in this formula at a temperature.
     pub fn capacity(&self, contents: &Contents<'_>, temperature: Temperature) -> Result<Capacity, Missing> {
@@ -245,14 +257,9 @@ impl Solute<'_> {
     ) -> (f64, bool) {
         let whole = contents.solvent_volume();
         let mut parts = Vec::with_capacity(contents.cosolvents.len());
-        let measured = contents.knowledge.facts(self.id).map_or(&[][..], |facts| &facts.cosolvent_power);
+        let facts = contents.knowledge.facts(self.id);
         for (kind, _, volume) in &contents.cosolvents {
-            let rule = || {
-                let (_, intercept, slope) = LOG_LINEAR.iter().find(|(known, ..)| known == kind)?;
-                Some(Cited { value: cosolvent_power(self.log_kow?, *intercept, *slope), citation: LOG_LINEAR_SOURCE })
-            };
-            let measured = measured.iter().find(|(known, _)| known == kind).map(|(_, power)| *power);
-            let Some(power) = measured.or_else(rule) else { continue };
+            let Some(power) = facts.and_then(|facts| power_of(facts, *kind)) else { continue };
             citations.push(power.citation);
             parts.push((power.value, volume / whole));
         }
