@@ -27,6 +27,9 @@ pub use cure::{Change, Cure};
 pub use facts::{Facts, Knowledge};
 pub use finding::{Finding, Severity, Step, Value, Values};
 
+use crate::composition::Makeups;
+use crate::evaluation::evaluate;
+
 /// A check: reads the contents, adds what it finds.
 pub type Check = fn(&Contents<'_>, &mut Vec<Finding>);
 
@@ -64,6 +67,28 @@ pub fn check(contents: &Contents<'_>) -> Vec<Finding> {
 #[must_use]
 pub fn can_check(evaluation: &Evaluation) -> bool {
     evaluation.balance.total == Percent::HUNDRED
+}
+
+/// The cures of a finding that hold: made on the formula, each removes the finding and raises no stop that is not there now.
+///
+/// A check computes its cures from what it knows itself; that less water no longer dissolves something else only another check
+/// knows. Each cure costs a whole evaluation and check: for the finding that is looked at, not for the list.
+#[must_use]
+pub fn proven_cures(contents: &Contents<'_>, finding: &Finding, now: &[Finding]) -> Vec<Cure> {
+    let same = |one: &Finding, other: &Finding| one.code == other.code && one.subject == other.subject;
+    let holds = |cure: &&Cure| {
+        let mut formula = contents.formula.clone();
+        formula.make_changes(&cure.changes, |_| String::new());
+        let evaluation =
+            evaluate(&formula, &crate::evaluation::Bench::default(), contents.source, &mut Makeups::default());
+        let cured = Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions);
+        let after = check(&cured);
+        let stops = after.iter().filter(|each| each.severity == Severity::Stop);
+        can_check(&evaluation)
+            && !after.iter().any(|each| same(each, finding))
+            && stops.into_iter().all(|stop| now.iter().any(|each| same(each, stop)))
+    };
+    finding.cures.iter().filter(holds).cloned().collect()
 }
 
 /// Where a code stands among [`FAMILIES`].

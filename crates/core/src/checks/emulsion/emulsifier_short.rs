@@ -7,7 +7,7 @@
 
 use super::{LITTLE_WATER, System, TRACE, Work, is_only_scent, is_strong_alcohol, work_of};
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::raise;
+use crate::checks::cure::{Cure, LAST_DIGITS, raise};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::ConstituentId;
 use crate::source::Citation;
@@ -20,26 +20,22 @@ const SOLUBILISER_TO_SCENT: f64 = 2.0;
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     check_scent(contents, found);
     let Some(system) = System::of(contents).filter(|system| system.total > 0.0) else { return };
-    let mut weights: Vec<(ConstituentId, f64)> = Vec::with_capacity(system.emulsifiers.len() + 1);
-    for (each, work) in &system.emulsifiers {
-        weights.push((each.id, work.holds()));
-    }
     let mut holds: f64 = system.emulsifiers.iter().map(|(each, work)| each.percent * work.holds()).sum();
     let mut oil = contents.oil;
     if system.is_gel_network() {
         holds += system.fatty_alcohol() * Work::Lamellar.holds();
         oil -= system.fatty_alcohol();
     }
-    if holds >= oil {
+    if holds >= oil - LAST_DIGITS {
         return;
     }
     let mut finding = Finding::new(CODE, Severity::Caution, "formula")
         .with("emulsifier", Value::Percent(system.total))
         .with("oil", Value::Percent(oil))
         .with("holds", Value::Percent(holds))
-        .with("substances", Value::Substances(weights.iter().map(|(id, _)| *id).collect()))
+        .with("substances", Value::Substances(system.emulsifiers.iter().map(|(each, _)| each.id).collect()))
         .fed_by(system.emulsifiers.iter().flat_map(|(each, _)| each.lines()))
-        .cured_by(raise(contents, &weights, holds, oil))
+        .cured_by(cure(contents, &system, holds - oil))
         .cite([Citation::COMMON_PRACTICE]);
     for (each, work) in &system.emulsifiers {
         finding = finding.step(
@@ -56,6 +52,21 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     found.push(finding);
 }
 
+/// More of what holds oil, less the oil it brings itself. In a gel of liquid crystals more of the fatty alcohol, with what
+/// emulsifier comes with it: it stays one.
+fn cure(contents: &Contents<'_>, system: &System<'_, '_>, now: f64) -> Option<Cure> {
+    let gel = system.is_gel_network();
+    let builds = |each: &Present<'_>| gel && system.builders.iter().any(|builder| builder.id == each.id);
+    let oils = contents.present.iter().filter(|each| each.is_oil() && !builds(each)).map(|each| (each.id, -1.0));
+    let mut weights: Vec<(ConstituentId, f64)> = oils.collect();
+    if gel {
+        weights.extend(system.builders.iter().map(|each| (each.id, Work::Lamellar.holds())));
+    } else {
+        weights.extend(system.emulsifiers.iter().map(|(each, work)| (each.id, work.holds())));
+    }
+    raise(contents, &weights, now, 0.0)
+}
+
 /// A little essential oil in water with too little solubiliser.
 fn check_scent(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let scent = contents.oil;
@@ -66,7 +77,7 @@ fn check_scent(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let weights: Vec<(ConstituentId, f64)> = solubilisers.map(|each| (each.id, 1.0)).collect();
     let now: f64 = weights.iter().map(|(id, _)| contents.percent_of(*id)).sum();
     let wanted = scent * SOLUBILISER_TO_SCENT;
-    if weights.is_empty() || now >= wanted - 1e-9 {
+    if weights.is_empty() || now >= wanted - LAST_DIGITS {
         return;
     }
     found.push(

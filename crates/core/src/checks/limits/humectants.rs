@@ -3,7 +3,7 @@
 
 use super::naming;
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Cosolvent;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::formula::Purpose;
@@ -24,7 +24,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         each.percent > 0.0 && (each.class == Class::Humectant || each.class == Class::Solvent && glycol())
     };
     let total: f64 = contents.present.iter().filter(binds).map(|each| each.percent).sum();
-    if total <= STICKY + 1e-9 {
+    if total <= STICKY + LAST_DIGITS {
         return;
     }
     let humectants: Vec<&Present<'_>> = contents.present.iter().filter(binds).collect();

@@ -5,7 +5,7 @@
 //! takes; of water, and of oil in a product without water, there is no too much. Cured by the upper end of the range.
 
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::Class;
 
@@ -16,7 +16,9 @@ const LITTLE_WATER: f64 = 1.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     for each in contents.present.iter().filter(|each| is_bounded(contents, each)) {
-        let Some(usual) = each.facts.usual_percent.filter(|usual| each.percent > usual.value.high) else { continue };
+        let Some(usual) = each.facts.usual_percent.filter(|usual| each.percent > usual.value.high + LAST_DIGITS) else {
+            continue;
+        };
         let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
         let severity = if acts || each.percent > usual.value.high * 2.0 { Severity::Caution } else { Severity::Note };
         found.push(

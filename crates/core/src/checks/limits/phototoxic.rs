@@ -31,7 +31,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         .collect();
     let taken: f64 = weights.iter().map(|(id, weight)| contents.percent_of(*id) * weight).sum();
     let unbounded = weights.len() < oils.len();
-    let over = taken > 1.0 + 1e-9;
+    let over = taken > 1.0 + 1e-6;
     if !over && !unbounded {
         return;
     }
