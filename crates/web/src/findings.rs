@@ -15,6 +15,7 @@ use std::rc::Rc;
 use stillroom_catalogue::knowledge;
 use stillroom_core::checks::{
     Axis, Chart, Conditions, Contents, Cure, Finding, Mark, Severity, Step, Value, Values, can_check, check,
+    keep_cures_that_cure,
 };
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{read_plain, with_unit, write_between};
@@ -29,7 +30,9 @@ impl Session {
         let waiting = !can_check(evaluation);
         let conditions = Conditions::with_cold(self.settings.cold_storage);
         let contents = Contents::new(formula, evaluation, &self.materials, knowledge(), conditions);
-        self.findings = check(&contents);
+        let mut findings = check(&contents);
+        keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
+        self.findings = findings;
         self.pictured = self.picture_open(contents);
         let view = self.show_findings(formula, waiting);
         update.findings = if_changed(&mut self.last.findings, view);
@@ -39,7 +42,10 @@ impl Session {
     pub(crate) fn count_findings(&mut self) -> usize {
         let Some((record, evaluation)) = self.evaluate_open() else { return 0 };
         let conditions = Conditions::with_cold(self.settings.cold_storage);
-        check(&Contents::new(&record.formula, &evaluation, &self.materials, knowledge(), conditions)).len()
+        let contents = Contents::new(&record.formula, &evaluation, &self.materials, knowledge(), conditions);
+        let mut findings = check(&contents);
+        keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
+        findings.len()
     }
 
     /// The open findings once more, with their pictures.

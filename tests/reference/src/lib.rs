@@ -15,6 +15,7 @@ pub mod catalogue_chemistry;
 pub mod catalogue_oils;
 pub mod emulsions;
 pub mod findings_chemistry;
+pub mod formulas;
 pub mod glycerol;
 pub mod limits;
 pub mod solutions;
@@ -29,6 +30,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     solutions::evidence,
     emulsions::evidence,
     limits::evidence,
+    formulas::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

@@ -479,7 +479,7 @@ pub fn replace(contents: &Contents<'_>, lines: &[LineId], substance: Constituent
     let mut changes: Vec<Change> = lines.iter().map(|line| Change::RemoveLine { line: *line }).collect();
     changes.push(Change::AddLine { material, percent, kind });
     Some(Cure::of(
-        "cure.replace",
+        "cure.put-in-place",
         vec![
             ("material", Value::Material(contents.formula.line(first)?.material)),
             ("substance", Value::Substance(substance)),

@@ -18,7 +18,8 @@ pub mod limits;
 pub mod preservation;
 pub mod solubility;
 
-use crate::evaluation::Evaluation;
+use crate::composition::Makeups;
+use crate::evaluation::{Bench, Evaluation, evaluate};
 use crate::quantity::Percent;
 
 pub use chart::{Axis, Chart, Mark};
@@ -26,9 +27,6 @@ pub use contents::{Conditions, Contents, Present};
 pub use cure::{Change, Cure};
 pub use facts::{Facts, Knowledge};
 pub use finding::{Finding, Severity, Step, Value, Values};
-
-use crate::composition::Makeups;
-use crate::evaluation::evaluate;
 
 /// A check: reads the contents, adds what it finds.
 pub type Check = fn(&Contents<'_>, &mut Vec<Finding>);
@@ -63,32 +61,56 @@ pub fn check(contents: &Contents<'_>) -> Vec<Finding> {
     found
 }
 
+/// Takes out cures that would not cure: those whose effect reaches beyond their finding (another pH, something added or put
+/// in another's place, less of what preserves) are tried on a copy, and one that leaves its finding standing or raises a stop
+/// goes.
+pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, bench: &Bench, makeups: &mut Makeups) {
+    let standing: Vec<(&'static str, String)> =
+        findings.iter().map(|finding| (finding.code, finding.subject.clone())).collect();
+    for finding in findings {
+        let (code, severity) = (finding.code, finding.severity);
+        let subject = &finding.subject;
+        finding.cures.retain(|cure| {
+            if !FAR_REACHING.contains(&cure.code) && !reaches_beyond(contents, cure) {
+                return true;
+            }
+            let mut formula = contents.formula.clone();
+            formula.make_changes(&cure.changes, |_| String::new());
+            let evaluation = evaluate(&formula, bench, contents.source, makeups);
+            let after =
+                check(&Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions));
+            after.iter().all(|each| {
+                let is_new_stop = each.severity == Severity::Stop
+                    && !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
+                let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
+                !is_new_stop && !still_stands
+            })
+        });
+    }
+}
+
+/// Whether a cure changes a line that brings what others depend on: a preservative, or a solvent.
+fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
+    let depended_on = |each: &&Present<'_>| {
+        each.is_oil() || each.facts.preservative.is_some() || contents.knowledge.cosolvent(each.id).is_some()
+    };
+    cure.changes.iter().any(|change| match change {
+        Change::SetPercent { line, .. } | Change::RemoveLine { line } => {
+            let mut depended_on = contents.present.iter().filter(depended_on);
+            depended_on.any(|each| each.trail.iter().any(|brought| brought.line == *line))
+        }
+        _ => false,
+    })
+}
+
+/// Cures whose effect reaches beyond their finding.
+const FAR_REACHING: [&str; 6] =
+    ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace", "cure.put-in-place", "cure.blend-with"];
+
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.
 #[must_use]
 pub fn can_check(evaluation: &Evaluation) -> bool {
     evaluation.balance.total == Percent::HUNDRED
-}
-
-/// The cures of a finding that hold: made on the formula, each removes the finding and raises no stop that is not there now.
-///
-/// A check computes its cures from what it knows itself; that less water no longer dissolves something else only another check
-/// knows. Each cure costs a whole evaluation and check: for the finding that is looked at, not for the list.
-#[must_use]
-pub fn proven_cures(contents: &Contents<'_>, finding: &Finding, now: &[Finding]) -> Vec<Cure> {
-    let same = |one: &Finding, other: &Finding| one.code == other.code && one.subject == other.subject;
-    let holds = |cure: &&Cure| {
-        let mut formula = contents.formula.clone();
-        formula.make_changes(&cure.changes, |_| String::new());
-        let evaluation =
-            evaluate(&formula, &crate::evaluation::Bench::default(), contents.source, &mut Makeups::default());
-        let cured = Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions);
-        let after = check(&cured);
-        let stops = after.iter().filter(|each| each.severity == Severity::Stop);
-        can_check(&evaluation)
-            && !after.iter().any(|each| same(each, finding))
-            && stops.into_iter().all(|stop| now.iter().any(|each| same(each, stop)))
-    };
-    finding.cures.iter().filter(holds).cloned().collect()
 }
 
 /// Where a code stands among [`FAMILIES`].

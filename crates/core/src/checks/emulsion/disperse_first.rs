@@ -25,13 +25,16 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
     for each in contents.with(Trait::ClumpingPowder) {
         let (mut lines, mut powder) = (Vec::<LineId>::new(), 0.0);
-        for part in each.trail {
-            let percent = part.percent.to_physics();
-            let Some(phase) = contents.phase_of(part.line).filter(|_| percent > 0.0) else { continue };
-            let dry = water_from(contents, part.line) < percent * HYDRATED;
-            if dry && wetting_in(contents, phase) < percent * ENOUGH {
-                lines.push(part.line);
-                powder += percent;
+        for phase in &contents.formula.phases {
+            let here = each.trail.iter().filter(|part| phase.lines.iter().any(|line| line.id == part.line));
+            let dry: Vec<(LineId, f64)> = here
+                .map(|part| (part.line, part.percent.to_physics()))
+                .filter(|(line, percent)| *percent > 0.0 && water_from(contents, *line) < percent * HYDRATED)
+                .collect();
+            let whole: f64 = dry.iter().map(|(_, percent)| percent).sum();
+            if wetting_in(contents, phase) < whole * ENOUGH {
+                lines.extend(dry.iter().map(|(line, _)| *line));
+                powder += whole;
             }
         }
         if lines.is_empty() {
@@ -42,7 +45,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             Finding::about(CODE, Severity::Note, each.id)
                 .with("percent", Value::Percent(powder))
                 .with("liquid", Value::Percent(powder * ADDED))
-                .cured_by(move_to_liquid(contents, &lines, powder))
+                .cured_by(move_to_liquid(contents, &lines, each.percent))
                 .cured_by(add_liquid(contents, &lines, powder))
                 .fed_by(lines)
                 .cite(citation.into_iter().chain([Citation::COMMON_PRACTICE])),
@@ -68,6 +71,7 @@ fn first_of<'a>(contents: &Contents<'a>, kind: PhaseKind) -> Option<&'a Phase> {
     contents.formula.phases.iter().find(|phase| phase.kind == kind)
 }
 
+/// Moves the powder where enough liquid is for all of it that the product holds.
 fn move_to_liquid(contents: &Contents<'_>, lines: &[LineId], powder: f64) -> Option<Cure> {
     let kinds = [PhaseKind::HeatedOil, PhaseKind::HeatedWater, PhaseKind::RoomTemperature];
     let enough = |kind: &PhaseKind| {

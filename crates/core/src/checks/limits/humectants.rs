@@ -1,11 +1,12 @@
 //! So much that binds water that the product turns sticky: more than a fifth of glycerin and its kin in what stays on (common
-//! practice). A high share may be wanted, as where it is what keeps microbes away; so only noted. Cured by less of them.
+//! practice). Only noted; where they are what keeps microbes away, not even that. Cured by less of them.
 
 use super::naming;
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Cosolvent;
 use crate::checks::finding::{Finding, Severity, Value};
+use crate::checks::preservation::keeps_by_bound_water;
 use crate::formula::Purpose;
 use crate::material::{Class, ConstituentId};
 use crate::source::Citation;
@@ -24,7 +25,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         each.percent > 0.0 && (each.class == Class::Humectant || each.class == Class::Solvent && glycol())
     };
     let total: f64 = contents.present.iter().filter(binds).map(|each| each.percent).sum();
-    if total <= STICKY + LAST_DIGITS {
+    // Where they are what keeps it, less of them is no cure.
+    if total <= STICKY + LAST_DIGITS || keeps_by_bound_water(contents) {
         return;
     }
     let humectants: Vec<&Present<'_>> = contents.present.iter().filter(binds).collect();

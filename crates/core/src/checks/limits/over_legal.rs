@@ -31,12 +31,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             (Authority::Advice, false) => Severity::Note,
         };
         let finding = Finding::new(CODE, severity, limit.subject);
-        found.push(
-            describe(finding, contents, limit, counted, bound)
-                .with("most", Value::Percent(counted.most))
-                .with("certainty", Value::Word(if surely { "over.typical" } else { "over.at-most" }))
-                .cured_by(keep(contents, limit, counted, bound)),
-        );
+        let mut finding = describe(finding, contents, limit, counted, bound);
+        if !surely {
+            finding = finding.with("most", Value::Percent(counted.most));
+        }
+        found.push(finding.cured_by(keep(contents, limit, counted, bound)));
     }
 }
 

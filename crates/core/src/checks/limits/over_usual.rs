@@ -1,8 +1,9 @@
 //! More of something than is usual: it is wasted, it feels wrong, or it irritates.
 //!
 //! Usual ranges are what sellers state and makers keep to. A caution for what acts on skin (actives, essential oils, perfume)
-//! and beyond twice the usual, else a note. Preservatives have a finding of their own. What sets a stated pH takes what it
-//! takes; of water, and of oil in a product without water, there is no too much. Cured by the upper end of the range.
+//! and beyond twice the usual, else a note; what makes the body of a product (oil, butter, humectant, solvent) may fill all of
+//! it, and is only mentioned. Preservatives have a finding of their own. What sets a stated pH takes what it takes; of water,
+//! and of oil in a product without water, there is no too much. Cured by the upper end of the range.
 
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{LAST_DIGITS, lower};
@@ -20,14 +21,16 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         };
         let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
-        let severity = if acts || each.percent > usual.value.high * 2.0 { Severity::Caution } else { Severity::Note };
+        let body = each.is_oil() || matches!(each.class, Class::Humectant | Class::Solvent | Class::Mineral);
+        let severity =
+            if acts || !body && each.percent > usual.value.high * 2.0 { Severity::Caution } else { Severity::Note };
         found.push(
             Finding::about(CODE, severity, each.id)
                 .with("present", Value::Percent(each.percent))
                 .with("low", Value::Percent(usual.value.low))
                 .with("high", Value::Percent(usual.value.high))
                 .fed_by(each.lines())
-                .cured_by(lower(contents, &[(each.id, 1.0)], each.percent, usual.value.high))
+                .cured_by(if body { None } else { lower(contents, &[(each.id, 1.0)], each.percent, usual.value.high) })
                 .cite([usual.citation]),
         );
     }

@@ -152,6 +152,11 @@ fn spared(contents: &Contents<'_>) -> Option<Spared> {
     }
 }
 
+/// Whether what water there is is bound, so that the product keeps by that.
+pub(super) fn keeps_by_bound_water(contents: &Contents<'_>) -> bool {
+    spared(contents) == Some(Spared::Bound)
+}
+
 /// Which share of a preservative acts at a pH: all of it, unless it is a weak acid or its salt.
 fn acting_share(contents: &Contents<'_>, present: &Present<'_>, ph: f64) -> Option<f64> {
     let steps = &acid_of(contents, present)?.0.steps;

@@ -5,7 +5,6 @@ use super::{held, spared};
 use crate::checks::contents::Contents;
 use crate::checks::cure::raise;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::Makeup;
 
 pub(super) const CODE: &str = "preservation.under-usual";
 
@@ -16,7 +15,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     for held in held(contents).filter(|held| held.preservative.carries) {
         let Some(usual) = held.preservative.usual else { continue };
         let (id, percent) = (held.present.id, held.present.percent);
-        if percent >= usual.value.low || !is_meant(contents, &held) {
+        if percent >= usual.value.low || percent < usual.value.low * TRACE {
             continue;
         }
         found.push(
@@ -31,14 +30,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
 }
 
-/// Whether the maker put it in: it is weighed out as itself, or there is enough of it to count on.
-fn is_meant(contents: &Contents<'_>, held: &super::Held<'_>) -> bool {
-    held.counts()
-        || held.present.lines().any(|line| {
-            let material = contents.formula.line(line).and_then(|line| contents.material_of(line));
-            material.is_some_and(|material| material.makeup == Makeup::Simple(held.present.id))
-        })
-}
+/// Less than this share of the lower end is a trace that came along with something else.
+const TRACE: f64 = 0.2;
 
 #[cfg(test)]
 mod tests {

@@ -31,8 +31,6 @@ pub const FINDINGS: &[Registered] = &[
 
 /// By how much of a logarithm the log-linear rule misses as a matter of course.
 const RULE_MISSES: f64 = 0.4;
-/// Oil below this percent takes up nothing worth counting.
-const LITTLE_OIL: f64 = 1.0;
 /// Above this octanol-water partition a substance prefers the oil.
 const PREFERS_OIL: f64 = 1.0;
 
@@ -208,17 +206,20 @@ impl Solute<'_> {
                 times = times.min((most * factor / solubility).max(1.0));
             }
             in_solvent *= times;
-            working.push(Step {
-                template: "work.acid",
-                values: vec![
-                    ("substance", Value::Substance(self.id)),
-                    ("ph", Value::Ph(ph)),
-                    ("pka", Value::Ph(steps.first().copied().unwrap_or(f64::NAN))),
-                    ("share", Value::Percent(share * 100.0)),
-                    ("times", Value::Times(times)),
-                ],
-            });
-            citations.extend([citation, HENDERSON_HASSELBALCH]);
+            // Where next to nothing dissociates there is nothing to tell.
+            if times > 1.02 {
+                working.push(Step {
+                    template: "work.acid",
+                    values: vec![
+                        ("substance", Value::Substance(self.id)),
+                        ("ph", Value::Ph(ph)),
+                        ("pka", Value::Ph(steps.first().copied().unwrap_or(f64::NAN))),
+                        ("share", Value::Percent(share * 100.0)),
+                        ("times", Value::Times(times)),
+                    ],
+                });
+                citations.extend([citation, HENDERSON_HASSELBALCH]);
+            }
         }
         let solvent = contents.solvent();
         let mut cap = in_solvent * solvent / 100.0;
@@ -232,7 +233,7 @@ impl Solute<'_> {
         });
         let best = if estimated { 10_f64.powf(RULE_MISSES) } else { 1.0 };
         let mut at_best = cap * best;
-        if contents.oil >= LITTLE_OIL && self.log_kow.is_some_and(|log_kow| log_kow > PREFERS_OIL) {
+        if contents.oil > 0.0 && self.log_kow.is_some_and(|log_kow| log_kow > PREFERS_OIL) {
             match self.in_oil(contents, temperature) {
                 Some((in_oil, step, citation)) => {
                     cap += in_oil;
@@ -240,8 +241,8 @@ impl Solute<'_> {
                     working.push(step);
                     citations.push(citation);
                 }
-                // What the water alone dissolves needs no oil.
-                None if self.present <= cap => {}
+                // What the water alone dissolves needs no oil, and no oil takes up more than its own mass.
+                None if self.present <= cap || self.present > cap + contents.oil => {}
                 None => return Err(Missing::Oil),
             }
         }

@@ -1,0 +1,184 @@
+//! Findings in the session: kept in place while typing, cured at one tap, set aside with a reason.
+#![allow(clippy::unwrap_used)]
+
+use stillroom_core::number::DecimalMark;
+use stillroom_core::{LineId, MaterialSource, PhaseKind, WrittenIn};
+use stillroom_web::command::Command;
+use stillroom_web::keeping::{MemoryStore, Surroundings};
+use stillroom_web::session::Session;
+use stillroom_web::view::Update;
+use stillroom_web::view_findings::{FindingView, FindingsView};
+
+struct Still(std::cell::Cell<u64>);
+
+impl Surroundings for Still {
+    fn now(&self) -> u64 {
+        1_700_000_000_000
+    }
+    fn random(&self) -> u64 {
+        self.0.set(self.0.get() + 1);
+        self.0.get()
+    }
+    fn minutes_ahead(&self) -> i64 {
+        0
+    }
+    fn today(&self) -> String {
+        "2026-11-25".to_owned()
+    }
+}
+
+fn open() -> Session {
+    Session::open(Box::new(MemoryStore::default()), Box::new(Still(std::cell::Cell::new(11))), DecimalMark::Point)
+}
+
+/// The line of the example that holds a catalogue material.
+fn line_of(session: &Session, inci: &str) -> LineId {
+    let catalogue = stillroom_catalogue::Catalogue::get();
+    let is_it = |id| match catalogue.material(id).map(|material| &material.makeup) {
+        Some(stillroom_core::Makeup::Simple(constituent)) => {
+            catalogue.constituent(*constituent).is_some_and(|constituent| constituent.inci == inci)
+        }
+        _ => false,
+    };
+    session.formula().unwrap().lines().find(|line| is_it(line.material)).unwrap().id
+}
+
+fn found(update: &Update) -> &FindingsView {
+    update.findings.as_ref().unwrap()
+}
+
+fn about<'a>(view: &'a FindingsView, key: &str) -> Option<&'a FindingView> {
+    view.items.iter().find(|item| item.key.starts_with(key)).map(std::convert::AsRef::as_ref)
+}
+
+fn set(session: &mut Session, line: LineId, text: &str) -> Update {
+    session.apply(Command::SetAmount { line, text: text.to_owned() })
+}
+
+#[test]
+fn a_cure_is_one_act_that_can_be_undone() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let update = set(&mut session, allantoin, "0.8");
+    let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
+    let before = session.formula().unwrap().clone();
+    let cure = Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() };
+    let update = session.apply(cure);
+    assert!(about(found(&update), &over.key).is_none());
+    assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo));
+    session.apply(Command::Undo {});
+    assert_eq!(session.formula().unwrap(), &before);
+}
+
+#[test]
+fn a_cure_that_reads_otherwise_by_now_is_not_applied() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let update = set(&mut session, allantoin, "0.8");
+    let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
+    let before = session.formula().unwrap().clone();
+    for (cure, text) in [(0, "Lower Allantoin to 0.1 %"), (99, "anything")] {
+        session.apply(Command::CureFinding { key: over.key.clone(), cure, text: text.to_owned() });
+        assert_eq!(session.formula().unwrap(), &before);
+    }
+}
+
+#[test]
+fn a_finding_keeps_its_key_and_place_while_its_numbers_change() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let mut keys = Vec::new();
+    for text in ["0.8", "0.81", "0.815", "0.9"] {
+        let update = set(&mut session, allantoin, text);
+        keys.push(found(&update).items.iter().map(|item| item.key.clone()).collect::<Vec<_>>());
+    }
+    assert!(keys.windows(2).all(|pair| pair[0] == pair[1]), "{keys:?}");
+}
+
+#[test]
+fn what_is_set_aside_is_kept_with_its_reason_and_can_be_taken_back() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let update = set(&mut session, allantoin, "0.8");
+    let key = about(found(&update), "solubility.over-cap/").unwrap().key.clone();
+    let aside = |text: &str| Command::SetAsideFinding { key: key.clone(), text: text.to_owned() };
+    let refused = session.apply(aside("   ")).answer.unwrap();
+    assert_eq!(refused.code, Some("finding.no-reason"));
+    let update = session.apply(aside(" a test batch "));
+    assert!(about(found(&update), &key).is_none());
+    assert_eq!(found(&update).set_aside[0].reason, "a test batch");
+    assert_eq!(session.formula().unwrap().set_aside.len(), 1);
+    // It stays set aside while its numbers change, and says so even when it is not found.
+    let update = set(&mut session, allantoin, "0.9");
+    assert!(found(&update).set_aside[0].text.contains("0.9"));
+    let update = set(&mut session, allantoin, "0.1");
+    assert!(found(&update).set_aside[0].text.is_empty());
+    set(&mut session, allantoin, "0.8");
+    let update = session.apply(Command::TakeFindingBack { key: key.clone() });
+    assert!(about(found(&update), &key).is_some() && found(&update).set_aside.is_empty());
+}
+
+#[test]
+fn only_an_open_finding_is_handed_out_with_its_inside() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let update = set(&mut session, allantoin, "0.8");
+    let key = about(found(&update), "solubility.over-cap/").unwrap().key.clone();
+    assert!(found(&update).items.iter().all(|item| item.open.is_none()));
+    let update = session.apply(Command::OpenFinding { key: key.clone(), open: true });
+    let detail = about(found(&update), &key).unwrap().open.clone().unwrap();
+    assert!(!detail.working.is_empty() && !detail.sources.is_empty() && !detail.meaning.is_empty());
+    assert!(detail.working.iter().all(|step| !step.contains('{') && !step.starts_with("work.")), "{detail:?}");
+    let update = session.apply(Command::OpenFinding { key, open: false });
+    assert!(found(&update).items.iter().all(|item| item.open.is_none()));
+}
+
+#[test]
+fn the_cold_of_the_store_room_is_a_setting_that_the_checks_read() {
+    let mut session = open();
+    let cold = |text: &str| Command::SetColdStorage { text: text.to_owned() };
+    assert!(session.apply(cold("-40")).answer.unwrap().error.is_some());
+    assert!(session.apply(cold("warm")).answer.unwrap().error.is_some());
+    let update = session.apply(cold("8 °C"));
+    assert_eq!(found(&update).cold_storage, "8");
+    assert!(update.answer.unwrap().error.is_none());
+}
+
+#[test]
+fn every_sentence_of_every_finding_has_all_its_numbers() {
+    let mut session = open();
+    let materials: Vec<_> = stillroom_catalogue::Catalogue::get().materials().map(|material| material.id).collect();
+    session.apply(Command::LookAtShelf { looking: false });
+    let mut seen = std::collections::BTreeSet::new();
+    let mut broken = std::collections::BTreeSet::new();
+    for (turn, some) in materials.chunks(9).enumerate() {
+        session.apply(Command::NewFormula { basis: WrittenIn::Percent });
+        let kind = PhaseKind::ALL[turn % 4];
+        let made = session.apply(Command::AddPhase { kind }).answer.unwrap().made.unwrap();
+        let phase = stillroom_core::PhaseId(made.parse().unwrap());
+        for (at, material) in std::iter::once(&materials[0]).chain(some).enumerate() {
+            let made = session.apply(Command::AddLine { phase, material: *material }).answer.unwrap().made.unwrap();
+            if at > 0 {
+                set(&mut session, LineId(made.parse().unwrap()), "3");
+            }
+        }
+        if turn % 2 == 0 {
+            session.apply(Command::SetTargetPh { text: "6.5".to_owned() });
+        }
+        let everything = session.show_everything();
+        for item in &found(&everything).items {
+            seen.insert(item.key.split('/').next().unwrap().to_owned());
+            let update = session.apply(Command::OpenFinding { key: item.key.clone(), open: true });
+            let item = about(found(&update), &item.key).unwrap();
+            let detail = item.open.as_ref().unwrap();
+            let code = item.key.split('/').next().unwrap();
+            let texts = detail.working.iter().chain(&item.cures).chain([&item.text]);
+            for text in texts.filter(|text| !text.contains(' ') || text.contains('{') || text.contains(" ,")) {
+                broken.insert(format!("{code}: {text}"));
+            }
+            session.apply(Command::OpenFinding { key: item.key.clone(), open: false });
+        }
+    }
+    assert!(broken.is_empty(), "{broken:#?}");
+    assert!(seen.len() >= 20, "{seen:?}");
+}
