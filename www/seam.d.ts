@@ -1,12 +1,119 @@
 /* tslint:disable */
 /* eslint-disable */
 
+export type BatchAct = "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
 export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";
 
+
+/**
+ * A curve with its points. Places are in percent of its width and height, from the top left.
+ */
+export interface CurveView {
+    /**
+     * The curve in words.
+     */
+    description: string;
+    /**
+     * The curve.
+     */
+    line: [number, number][];
+    /**
+     * What was read.
+     */
+    points: [number, number][];
+    /**
+     * A height that matters, and what it is.
+     */
+    level: number;
+    /**
+     * What that height is.
+     */
+    levelLabel: string;
+    /**
+     * From where to where along the width the curve meets that height.
+     */
+    band: [number, number] | undefined;
+    /**
+     * Marks along the width.
+     */
+    across: CurveTick[];
+    /**
+     * Marks along the height.
+     */
+    up: CurveTick[];
+}
+
+/**
+ * A day on which to look.
+ */
+export interface DueView {
+    /**
+     * Which day.
+     */
+    label: string;
+    /**
+     * The date.
+     */
+    date: string;
+    /**
+     * Whether it was looked at.
+     */
+    done: boolean;
+    /**
+     * The day as a record writes it.
+     */
+    day: string;
+}
+
+/**
+ * A field of a card.
+ */
+export interface CardField {
+    /**
+     * Names it; what is wrong with its text comes back under this name.
+     */
+    field: string;
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Unit behind it.
+     */
+    unit: string;
+    /**
+     * What it holds.
+     */
+    text: string;
+    /**
+     * What it would be if nothing is typed.
+     */
+    placeholder: string;
+    /**
+     * What is typed: `decimal`, `numeric`, `text`, `long` or `day`.
+     */
+    keyboard: "decimal" | "numeric" | "text" | "long" | "day";
+    /**
+     * Whether it goes along with the large area; if not, it has a button of its own, or is sent when it is left.
+     */
+    withNext: boolean;
+    /**
+     * What its own button says; empty where it is sent when it is left.
+     */
+    button: string;
+    /**
+     * What its text is sent as.
+     */
+    act: BatchAct;
+    /**
+     * On what.
+     */
+    on: string;
+}
 
 /**
  * A figure and how it was come by.
@@ -78,6 +185,20 @@ export interface TickView {
      * Its number.
      */
     text: string;
+}
+
+/**
+ * A mark of a curve.
+ */
+export interface CurveTick {
+    /**
+     * Its place.
+     */
+    at: number;
+    /**
+     * What stands beside it.
+     */
+    label: string;
 }
 
 /**
@@ -187,6 +308,20 @@ export interface SourceView {
 }
 
 /**
+ * A sentence with a tone.
+ */
+export interface RemarkView {
+    /**
+     * Tone.
+     */
+    tone: "stop" | "caution" | "note";
+    /**
+     * The sentence.
+     */
+    text: string;
+}
+
+/**
  * A source and how far to trust it.
  */
 export interface FindingSource {
@@ -216,6 +351,40 @@ export interface TableView {
      * How many materials can be taken in; none if anything is wrong.
      */
     ready: number;
+}
+
+/**
+ * A timer.
+ */
+export interface TimerView {
+    /**
+     * Its step.
+     */
+    step: string;
+    /**
+     * Whether it runs.
+     */
+    running: boolean;
+    /**
+     * What is left to its next stop, as a clock shows it.
+     */
+    clock: string;
+    /**
+     * How much of the whole has run, in percent.
+     */
+    share: number;
+    /**
+     * What is to be done at that stop.
+     */
+    atStop: string;
+    /**
+     * Whether it has run to its end.
+     */
+    over: boolean;
+    /**
+     * Whether it stands at a pause.
+     */
+    atPause: boolean;
 }
 
 /**
@@ -362,7 +531,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "look-at-batches"; looking: boolean } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -384,6 +553,28 @@ export interface MaterialHit {
      * Whether it is the maker's own, a formula, or of the catalogue.
      */
     origin: Origin;
+}
+
+/**
+ * One batch in the list.
+ */
+export interface BatchCard {
+    /**
+     * Names it.
+     */
+    id: string;
+    /**
+     * The formula it was made of.
+     */
+    name: string;
+    /**
+     * Number and state in a few words.
+     */
+    about: string;
+    /**
+     * Whether it is still being made.
+     */
+    running: boolean;
 }
 
 /**
@@ -575,6 +766,24 @@ export interface LayerView {
 }
 
 /**
+ * One line of the log.
+ */
+export interface LogLine {
+    /**
+     * When.
+     */
+    time: string;
+    /**
+     * What.
+     */
+    text: string;
+    /**
+     * Whether it was taken back: then it is crossed out, not left out.
+     */
+    takenBack: boolean;
+}
+
+/**
  * One line.
  */
 export interface LineView {
@@ -630,6 +839,82 @@ export interface LineView {
      * What is wrong with the line.
      */
     problem: string;
+}
+
+/**
+ * One material of a record.
+ */
+export interface RecordLine {
+    /**
+     * Its phase, on the first line of each.
+     */
+    phase: string;
+    /**
+     * Its common name.
+     */
+    name: string;
+    /**
+     * Its INCI names.
+     */
+    inci: string;
+    /**
+     * Lot.
+     */
+    lot: string;
+    /**
+     * Last day.
+     */
+    expiry: string;
+    /**
+     * Percent by the formula.
+     */
+    percent: string;
+    /**
+     * Mass wanted.
+     */
+    target: string;
+    /**
+     * Mass weighed.
+     */
+    weighed: string;
+    /**
+     * How far apart they are.
+     */
+    deviation: string;
+    /**
+     * Whether that is more than the scale's step, or its day is past.
+     */
+    odd: boolean;
+}
+
+/**
+ * One observation.
+ */
+export interface EntryView {
+    /**
+     * Its position.
+     */
+    entry: number;
+    /**
+     * Which day of the batch it is, and the date.
+     */
+    title: string;
+    /**
+     * What was noted.
+     */
+    fields: CardField[];
+    /**
+     * The colour as a screen shows it, `#aabbcc`; empty where none was read.
+     */
+    swatch: string;
+    /**
+     * The colour in numbers, and how far it is from day 0.
+     */
+    colour: string;
+    /**
+     * Names of its photos.
+     */
+    photos: string[];
 }
 
 /**
@@ -711,6 +996,102 @@ export interface ConflictView {
 }
 
 /**
+ * One step in the list.
+ */
+export interface StepView {
+    /**
+     * Names it.
+     */
+    step: string;
+    /**
+     * What is done.
+     */
+    label: string;
+    /**
+     * What came of it.
+     */
+    about: string;
+    /**
+     * Whether it is done with.
+     */
+    done: boolean;
+    /**
+     * Whether it is in sight.
+     */
+    here: boolean;
+    /**
+     * Margin of its phase; empty where it belongs to none.
+     */
+    phase: string;
+}
+
+/**
+ * One thing to do, in large type.
+ */
+export interface CardView {
+    /**
+     * Names the step.
+     */
+    step: string;
+    /**
+     * What kind of step it is.
+     */
+    kind: string;
+    /**
+     * Margin of its phase; empty where it belongs to none.
+     */
+    phase: string;
+    /**
+     * Where it stands.
+     */
+    eyebrow: string;
+    /**
+     * What to do.
+     */
+    title: string;
+    /**
+     * The one number that matters now; may be empty.
+     */
+    big: string;
+    /**
+     * Its unit.
+     */
+    unit: string;
+    /**
+     * What else is to be said, a line each.
+     */
+    about: string[];
+    /**
+     * What is wrong.
+     */
+    warnings: RemarkView[];
+    /**
+     * Fields to fill in.
+     */
+    fields: CardField[];
+    /**
+     * Things to choose: cures, ways out, what comes first.
+     */
+    choices: ChoiceAct[];
+    /**
+     * Figures with their arithmetic.
+     */
+    figures: FigureView[];
+    /**
+     * A timer.
+     */
+    timer?: TimerView;
+    /**
+     * A curve.
+     */
+    curve?: CurveView;
+    /**
+     * What the large area does.
+     */
+    next: ChoiceAct;
+}
+
+/**
  * Settings of this device.
  */
 export interface SettingsView {
@@ -786,6 +1167,36 @@ export interface Notice {
      * Whether it can be taken back with undo.
      */
     undo: boolean;
+}
+
+/**
+ * Something to choose.
+ */
+export interface ChoiceAct {
+    /**
+     * What it says; empty where there is nothing to choose.
+     */
+    label: string;
+    /**
+     * What it comes to.
+     */
+    about: string;
+    /**
+     * What is sent.
+     */
+    act: BatchAct;
+    /**
+     * On what.
+     */
+    on: string;
+    /**
+     * With which text, where no field goes along.
+     */
+    text: string;
+    /**
+     * Whether it cannot be chosen; `about` says why.
+     */
+    refused: boolean;
 }
 
 /**
@@ -895,6 +1306,58 @@ export interface FindingDetail {
 }
 
 /**
+ * The journal of the open batch.
+ */
+export interface JournalView {
+    /**
+     * Names the batch; absent when none is open.
+     */
+    id?: string;
+    /**
+     * What was seen, by day.
+     */
+    entries: EntryView[];
+    /**
+     * Days on which to look, and whether that was done.
+     */
+    due: DueView[];
+    /**
+     * How the colour changed.
+     */
+    colour: FigureView[];
+    /**
+     * The fade, plotted.
+     */
+    curve?: CurveView;
+    /**
+     * Days to look again, as a calendar file.
+     */
+    calendar: string;
+    /**
+     * Name of that file.
+     */
+    calendarName: string;
+}
+
+/**
+ * The maker's batches.
+ */
+export interface BatchesView {
+    /**
+     * Each of them, the last begun first.
+     */
+    cards: BatchCard[];
+    /**
+     * What a batch of the open formula would be, for the button that begins it; empty where none can be begun.
+     */
+    offer: string;
+    /**
+     * Why none can be begun.
+     */
+    problem: string;
+}
+
+/**
  * The maker's extracts and solutions.
  */
 export interface ExtractsView {
@@ -906,6 +1369,56 @@ export interface ExtractsView {
      * Plants the catalogue knows the water of.
      */
     plants: ChoiceView[];
+}
+
+/**
+ * The open batch.
+ */
+export interface RunView {
+    /**
+     * Names it; absent when none is open.
+     */
+    id?: string;
+    /**
+     * The formula it is made of.
+     */
+    name: string;
+    /**
+     * Its number.
+     */
+    lot: string;
+    /**
+     * Whether all is done.
+     */
+    finished: boolean;
+    /**
+     * Steps that are done with.
+     */
+    done: number;
+    /**
+     * All steps.
+     */
+    of: number;
+    /**
+     * What is wrong before anything is weighed: a material past its day.
+     */
+    warnings: RemarkView[];
+    /**
+     * Every step.
+     */
+    steps: StepView[];
+    /**
+     * The one in sight.
+     */
+    card: CardView;
+    /**
+     * What the next taking back takes back; empty where there is nothing.
+     */
+    takeBack: string;
+    /**
+     * The record.
+     */
+    record: RecordView;
 }
 
 /**
@@ -1129,9 +1642,75 @@ export interface Update {
      */
     extract?: ExtractView;
     /**
+     * The maker's batches.
+     */
+    batches?: BatchesView;
+    /**
+     * The open batch.
+     */
+    run?: RunView;
+    /**
+     * Its journal.
+     */
+    journal?: JournalView;
+    /**
      * What the maker should hear once.
      */
     notices?: Notice[];
+}
+
+/**
+ * The record of a batch.
+ */
+export interface RecordView {
+    /**
+     * Head: what stands for the whole batch.
+     */
+    head: PairView[];
+    /**
+     * The materials.
+     */
+    materials: RecordLine[];
+    /**
+     * Sum of the masses, wanted and weighed.
+     */
+    total: PairView;
+    /**
+     * What was done, in order.
+     */
+    log: LogLine[];
+    /**
+     * What went otherwise than planned.
+     */
+    deviations: string[];
+    /**
+     * What came out.
+     */
+    results: PairView[];
+    /**
+     * What is really in it, where it differs from the plan.
+     */
+    composition: PairView[];
+    /**
+     * What the checks find in it that they do not find in the plan.
+     */
+    findings: RemarkView[];
+    /**
+     * Dates and why.
+     */
+    dates: FigureView[];
+    /**
+     * Fields the maker fills in.
+     */
+    fields: CardField[];
+    /**
+     * What is to be signed.
+     */
+    signatures: string[];
+    /**
+     * What is to be said of all this.
+     */
+    cautions: string[];
 }
 
 /**
@@ -1324,6 +1903,20 @@ export interface TrailView {
 }
 
 /**
+ * What something is called and what it is.
+ */
+export interface PairView {
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * What it is.
+     */
+    value: string;
+}
+
+/**
  * What the maker has of a material, as its fields hold it.
  */
 export interface HoldingView {
@@ -1459,6 +2052,14 @@ export class Stillroom {
      */
     constructor(reader: Reader);
     /**
+     * Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
+     * blue and opacity of each.
+     *
+     * # Errors
+     * Never by what a photo holds.
+     */
+    readColour(entry: string, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
+    /**
      * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
      *
      * # Errors
@@ -1529,6 +2130,7 @@ export interface InitOutput {
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];

@@ -101,12 +101,12 @@ export class Session {
    * @returns {Update}
    */
   send(command) {
-    return this.#hand(() => this.#seam.apply(command));
+    return this.act((seam) => seam.apply(command));
   }
 
   /** Hands out everything there is to show. */
   showEverything() {
-    return this.#hand(() => this.#seam.showEverything());
+    return this.act((seam) => seam.showEverything());
   }
 
   /**
@@ -134,8 +134,25 @@ export class Session {
     return this.#try(() => this.#seam.readTable(bytes));
   }
 
+  /**
+   * Asks the whole seam something.
+   * @template T
+   * @param {(seam: import('./whole/stillroom.js').Stillroom) => T} call
+   */
+  ask(call) {
+    return this.#try(() => call(this.#seam));
+  }
+
   writeTable() {
     return this.#try(() => this.#seam.writeTable()) ?? '';
+  }
+
+  /**
+   * Acts through a call of the seam that is no command, and hands out what changed.
+   * @param {(seam: Stillroom) => Update} act
+   */
+  act(act) {
+    return this.#hand(() => act(this.#seam));
   }
 
   sources() {

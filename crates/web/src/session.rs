@@ -19,14 +19,32 @@ use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+#[cfg(feature = "whole")]
+use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
-use records::key_of;
+pub(crate) use records::key_of;
 #[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
+#[cfg(feature = "whole")]
+pub(crate) use records::{absent, read_slot, write_slot};
 
+#[cfg(feature = "whole")]
+mod journal;
 mod records;
+
+/// What is in sight of the batches.
+#[cfg(feature = "whole")]
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct AtBench {
+    /// Whether the page shows them: they are worked out only then.
+    pub(crate) looking: bool,
+    /// The open one.
+    pub(crate) open: Option<BatchId>,
+    /// The step the maker looks at, where it is not the one to do next.
+    pub(crate) focus: Option<stillroom_core::run::steps::Step>,
+}
 
 /// What the maker is doing.
 pub struct Session {
@@ -43,6 +61,12 @@ pub struct Session {
     pub(crate) open_extract: Option<ExtractId>,
     #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
+    #[cfg(feature = "whole")]
+    pub(crate) batches: LiteMap<BatchId, Rc<BatchRecord>>,
+    #[cfg(feature = "whole")]
+    pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
+    #[cfg(feature = "whole")]
+    pub(crate) at_bench: AtBench,
     /// What the checks found in the open formula.
     #[cfg(feature = "whole")]
     pub(crate) findings: Vec<Finding>,
@@ -70,6 +94,9 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
+    /// Records of a backup that was read and waits to be restored.
+    #[cfg(feature = "whole")]
+    pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
     pub(crate) hands_out_trails: bool,
     pub(crate) last: LastView,
@@ -79,7 +106,20 @@ impl Session {
     /// Reads everything a store keeps. On an empty store the invented example is put on the shelf.
     #[must_use]
     pub fn open(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
-        let mut session = Self {
+        let mut session = Self::empty(store, around, browser_mark);
+        session.read_everything();
+        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
+            session.put_example();
+            // Nobody did this, so there is nothing to take back.
+            session.history.clear();
+        }
+        session.open = session.last_changed();
+        session
+    }
+
+    /// A session that has read nothing yet.
+    pub(crate) fn empty(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
+        Self {
             around,
             store,
             browser_mark,
@@ -92,6 +132,12 @@ impl Session {
             open_extract: None,
             #[cfg(feature = "whole")]
             looking_at_extracts: false,
+            #[cfg(feature = "whole")]
+            batches: LiteMap::new(),
+            #[cfg(feature = "whole")]
+            journals: LiteMap::new(),
+            #[cfg(feature = "whole")]
+            at_bench: AtBench::default(),
             #[cfg(feature = "whole")]
             findings: Vec::new(),
             #[cfg(feature = "whole")]
@@ -112,22 +158,22 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
+            #[cfg(feature = "whole")]
+            waiting_backup: Vec::new(),
             hands_out_trails: false,
             last: LastView::default(),
-        };
-        session.read_everything();
-        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
-            session.put_example();
-            // Nobody did this, so there is nothing to take back.
-            session.history.clear();
         }
-        session.open = session.last_changed();
-        session
     }
 
     /// Acts, and says what of the view changed.
     pub fn apply(&mut self, command: Command) -> Update {
         let answer = self.act(command);
+        self.present(Some(answer))
+    }
+
+    /// Says what became of something, and what of the view changed.
+    #[cfg(feature = "whole")]
+    pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
     }
 
@@ -179,6 +225,13 @@ impl Session {
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
+            Command::LookAtBatches { .. } | Command::ActOnBatch { .. } => self.act_on_batches_if_whole(command),
+            #[cfg(feature = "whole")]
+            Command::KeepCopy { link } => self.keep_copy(&link),
+            #[cfg(feature = "whole")]
+            Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
+            #[cfg(feature = "whole")]
+            Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
             #[cfg(feature = "whole")]
             Command::OpenFinding { .. }
             | Command::CureFinding { .. }
@@ -202,6 +255,18 @@ impl Session {
     fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
         #[cfg(feature = "whole")]
         let answer = self.act_on_extract(command);
+        #[cfg(not(feature = "whole"))]
+        let answer = {
+            drop(command);
+            Answer::default()
+        };
+        answer
+    }
+
+    /// Batches are a room beyond the main job, too.
+    fn act_on_batches_if_whole(&mut self, command: Command) -> Answer {
+        #[cfg(feature = "whole")]
+        let answer = self.act_on_batches(command);
         #[cfg(not(feature = "whole"))]
         let answer = {
             drop(command);
@@ -320,7 +385,7 @@ impl Session {
     }
 
     /// Puts a record in place.
-    fn place(&mut self, slot: Slot) {
+    pub(crate) fn place(&mut self, slot: Slot) {
         match slot {
             Slot::Formula(id, record) => {
                 if let Some(before) = self.shelf.get(&id).map(Rc::clone) {
@@ -358,6 +423,21 @@ impl Session {
                     None => self.extracts.remove(&id),
                 };
                 self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
+            }
+            #[cfg(feature = "whole")]
+            Slot::Batch(id, record) => {
+                match record {
+                    Some(record) => self.batches.insert(id, record),
+                    None => self.batches.remove(&id),
+                };
+                self.at_bench.open = self.at_bench.open.filter(|id| self.batches.contains_key(id));
+            }
+            #[cfg(feature = "whole")]
+            Slot::Journal(id, record) => {
+                match record {
+                    Some(record) => self.journals.insert(id, record),
+                    None => self.journals.remove(&id),
+                };
             }
             Slot::Holding(material, holding) => {
                 self.materials.set_holding(material, holding);
@@ -428,6 +508,8 @@ impl Session {
             let extract = self.present_open_extract();
             update.extract = if_changed(&mut self.last.extract, extract);
         }
+        #[cfg(feature = "whole")]
+        self.present_at_bench(&mut update);
         let history = HistoryView {
             undo: self.history.next_undo().map(sentences::undo_label),
             redo: self.history.next_redo().map(sentences::redo_label),
