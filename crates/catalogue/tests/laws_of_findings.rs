@@ -1,5 +1,7 @@
 //! Laws that hold for the findings of every formula that can be made from the catalogue.
 
+#![allow(clippy::unwrap_used, reason = "a test may stop where what it is made of is wrong")]
+
 use proptest::prelude::*;
 use rust_decimal::Decimal;
 use stillroom_catalogue::{Catalogue, MaterialSource, knowledge};
