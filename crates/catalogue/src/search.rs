@@ -411,7 +411,9 @@ fn passes(entry: &Entry, filter: &Filter) -> bool {
 fn query_words(query: &str) -> Vec<Vec<char>> {
     let trimmed = query.trim();
     let number_like = |character: char| character.is_ascii_digit() || character == '-';
-    if trimmed.contains('-') && trimmed.starts_with(|c: char| c.is_ascii_digit()) && trimmed.chars().all(number_like) {
+    // A registry number begins with two digits at least; `3-` begins a name.
+    let first = trimmed.find('-').unwrap_or(0);
+    if first >= 2 && trimmed.chars().all(number_like) && !trimmed.starts_with('-') {
         return vec![trimmed.chars().collect()];
     }
     let mut words = Vec::new();

@@ -4,6 +4,14 @@ use proptest::prelude::*;
 use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex, MaterialSource};
 use stillroom_core::{Class, MaterialId, PhaseKind};
 
+#[test]
+fn a_digit_and_a_hyphen_begin_a_name() {
+    let found = Catalogue::get().search("3-", &Filter::default());
+    let catalogue = Catalogue::get();
+    let names: Vec<_> = found.iter().filter_map(|hit| catalogue.material(hit.id)).map(|hit| &hit.name).collect();
+    assert!(names.iter().any(|name| name.starts_with("3-O-Ethyl")), "{names:?}");
+}
+
 proptest! {
     #[test]
     fn no_text_panics(query in "\\PC{0,60}") {
