@@ -28,6 +28,7 @@ mod edit_journal;
 mod edit_material;
 #[cfg(feature = "whole")]
 mod edit_run;
+#[cfg(feature = "whole")]
 pub mod evaluate;
 #[cfg(feature = "whole")]
 mod extracts;
