@@ -118,6 +118,7 @@ async function start() {
   session.showEverything();
   rooms.enter();
   // The checks, the extract room and the rest come once the main job can be done.
+  session.whole().then(() => import('./whole/more.js')).then(({ addMore }) => addMore(session, { go, say }), console.warn);
   void checks();
 
   const offline = registerOffline({

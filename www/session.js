@@ -134,6 +134,15 @@ export class Session {
     return this.#try(() => this.#seam.readTable(bytes));
   }
 
+  /**
+   * Asks the whole seam something.
+   * @template T
+   * @param {(seam: import('./whole/stillroom.js').Stillroom) => T} call
+   */
+  ask(call) {
+    return this.#try(() => call(this.#seam));
+  }
+
   writeTable() {
     return this.#try(() => this.#seam.writeTable()) ?? '';
   }

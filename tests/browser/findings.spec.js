@@ -39,7 +39,7 @@ test('too much of a solid is found, cured at one tap and taken back @desk', asyn
   await expect(over).toHaveCount(0);
   await goTo(page, 'formula');
   await expect(amountOf(page, 'Allantoin')).toHaveValue(new RegExp(`^${to}0?$`));
-  await page.getByRole('button', { name: /^Undo/ }).click();
+  await page.getByRole('button', { name: 'Undo: cure applied' }).click();
   await expect(amountOf(page, 'Allantoin')).toHaveValue(/^0\.80?$/);
   await goTo(page, 'findings');
   await expect(over).toHaveCount(1);
@@ -74,10 +74,10 @@ test('a finding is set aside with a reason that stays with the formula', async (
   await over.getByLabel('Why you set it aside').fill('Stirred in as a fine powder for a test batch');
   await over.getByRole('button', { name: /with this reason/ }).click();
   await expect(over).toHaveCount(0);
-  await expect(page.locator('.aside-list')).toContainText('Stirred in as a fine powder');
+  await expect(page.locator('.aside-list', { hasText: 'Allantoin' })).toContainText('Stirred in as a fine powder');
   await waitUntilKept(page);
   await page.reload();
-  await expect(page.locator('.aside-list')).toContainText('Stirred in as a fine powder');
+  await expect(page.locator('.aside-list', { hasText: 'Allantoin' })).toContainText('Stirred in as a fine powder');
   await page.getByRole('button', { name: 'Take back' }).click();
   await expect(over).toHaveCount(1);
 });

@@ -223,7 +223,7 @@ function drawChart(chart) {
     const at = x(mark.x) + (mark.x > 0.6 ? -7 : 7);
     if (mark.y === undefined) {
       picture.append(draw('line', { class: 'across', x1: x(mark.x), x2: x(mark.x), y1: TOP, y2: y(0) }));
-      write(at, TOP + 12 + 14 * row, mark.text, { class: 'told', ...turn });
+      write(at, y(0) - 6 - 14 * row, mark.text, { class: 'told', ...turn });
       row += 1;
     } else {
       picture.append(draw('circle', { class: 'point', cx: x(mark.x), cy: y(mark.y), r: 6 }));

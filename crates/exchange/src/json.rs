@@ -242,6 +242,11 @@ impl Writer {
         let _ = write!(self.part(), "{number}");
     }
 
+    /// A value that is JSON already.
+    pub fn written(&mut self, json: &str) {
+        self.part().push_str(json);
+    }
+
     /// Yes or no.
     pub fn flag(&mut self, flag: bool) {
         self.part().push_str(if flag { "true" } else { "false" });

@@ -6,9 +6,13 @@
 //! **Must not know** where a record is kept or how an error is worded. It never panics on what it reads.
 #![forbid(unsafe_code)]
 
+pub mod backup;
 pub mod batch;
 pub mod extract;
 pub mod holding;
 pub mod json;
+pub mod link;
+pub mod parcel;
 pub mod record;
 pub mod table;
+pub mod versions;

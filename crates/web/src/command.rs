@@ -440,6 +440,25 @@ commands! {
     /// Take in the materials of the table that was read.
     "import-table" ImportTable {},
 
+    /// Put the formula of a link on the shelf, with all it is made of, and open it.
+    "keep-copy" KeepCopy {
+        /// The link.
+        link: String as "string",
+    },
+
+    /// Put the records of the backup that was read on this device.
+    "restore-backup" RestoreBackup {
+        /// What becomes of records that are here already and read differently.
+        differing: String as "\"both\" | \"theirs\"",
+    },
+    /// Put an earlier version of a formula on the shelf as a copy and open it.
+    "restore-version" RestoreVersion {
+        /// Of which formula.
+        formula: FormulaId as "string",
+        /// Which version.
+        version: String as "string",
+    },
+
     /// Another page of this browser changed a record.
     "changed-elsewhere" ChangedElsewhere {
         /// Key of the record.

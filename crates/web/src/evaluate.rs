@@ -2,7 +2,8 @@
 //! nothing.
 
 use crate::command::Command;
-use crate::keeping::{MemoryStore, Store as _, Surroundings};
+use crate::keeping::{MemoryStore, Store as _};
+use crate::reading::Nowhere;
 use crate::sentences;
 use crate::session::{FORMULA_KEY, MATERIAL_KEY, Session};
 use crate::view::{Answer, Update};
@@ -52,27 +53,6 @@ pub fn evaluate_record(formula: &str, own_materials: &[String], options: &Evalua
         update.status = Some(session.present_status());
     }
     update
-}
-
-/// No place and no time: nothing that is worked out depends on either.
-struct Nowhere;
-
-impl Surroundings for Nowhere {
-    fn now(&self) -> u64 {
-        0
-    }
-
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-
-    /// No day: nothing is past its date where nothing is kept.
-    fn today(&self) -> String {
-        String::new()
-    }
-    fn random(&self) -> u64 {
-        0
-    }
 }
 
 #[cfg(test)]

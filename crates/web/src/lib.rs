@@ -13,10 +13,15 @@
 // Without the whole, rooms beyond the main job are not reached, and the linker leaves them out.
 #![cfg_attr(not(feature = "whole"), allow(dead_code))]
 
+#[cfg(feature = "whole")]
+mod backup;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod browser;
 #[cfg(feature = "whole")]
 pub mod calendar;
 pub mod command;
+#[cfg(feature = "whole")]
+mod compare;
 mod demo;
 mod edit_batch;
 #[cfg(feature = "whole")]
@@ -58,8 +63,15 @@ mod present_record;
 mod present_run;
 mod present_shelf;
 #[cfg(feature = "whole")]
+mod qr;
+#[cfg(feature = "reader")]
+mod reading;
+#[cfg(feature = "whole")]
 mod run_facts;
+#[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod seam;
+#[cfg(feature = "reader")]
+pub mod seam_reader;
 pub mod sentences;
 #[cfg(feature = "whole")]
 mod sentences_card;
@@ -70,12 +82,24 @@ mod sentences_findings;
 mod sentences_material;
 #[cfg(feature = "whole")]
 mod sentences_run;
+#[cfg(feature = "reader")]
+mod sentences_shared;
 pub mod session;
 pub mod settings;
+#[cfg(feature = "whole")]
+pub mod shared;
+#[cfg(feature = "whole")]
+mod versions;
 pub mod view;
+#[cfg(feature = "whole")]
+pub mod view_backup;
 #[cfg(feature = "whole")]
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_findings;
 #[cfg(feature = "whole")]
 pub mod view_run;
+#[cfg(feature = "reader")]
+pub mod view_shared;
+#[cfg(feature = "whole")]
+pub mod write_up;

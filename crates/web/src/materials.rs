@@ -83,6 +83,12 @@ impl Materials {
         self.holdings.values().map(|holding| &**holding)
     }
 
+    /// What the maker has, by material.
+    #[cfg(feature = "whole")]
+    pub(crate) fn kept_holdings(&self) -> impl Iterator<Item = (MaterialId, &Rc<Holding>)> {
+        self.holdings.iter().map(|(material, holding)| (*material, holding))
+    }
+
     pub(crate) fn set_holding(&mut self, id: MaterialId, holding: Option<Rc<Holding>>) {
         self.measured.remove(&id);
         let Some(holding) = holding else {

@@ -223,7 +223,7 @@ impl Session {
     }
 
     /// What a composite brings to the product, in a few words; nothing for a simple material.
-    fn brings(&mut self, material: MaterialId, share: Percent) -> String {
+    pub(crate) fn brings(&mut self, material: MaterialId, share: Percent) -> String {
         let composite =
             self.materials.material(material).is_some_and(|material| matches!(material.makeup, Makeup::Composite(_)));
         if !composite {

@@ -10,8 +10,16 @@ use crate::session::Session;
 use crate::view::{MaterialHit, TrailView, Update};
 #[cfg(feature = "whole")]
 use crate::view::{SourceView, TableView};
+#[cfg(feature = "whole")]
+use crate::view_backup::{BackupView, VersionView};
+#[cfg(feature = "whole")]
+use crate::view_shared::{ComparisonView, LinkView, ReadingView};
+#[cfg(feature = "whole")]
+use crate::write_up::WrittenForm;
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
+#[cfg(feature = "whole")]
+use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Class, PhaseKind};
 use tsify::{Ts, Tsify};
@@ -170,6 +178,86 @@ impl Stillroom {
     /// Never by what a person did.
     pub fn sources(&self) -> Result<Vec<Ts<SourceView>>, JsError> {
         self.session.sources().iter().map(|source| Ok(source.into_ts()?)).collect()
+    }
+}
+
+#[cfg(feature = "whole")]
+#[wasm_bindgen]
+#[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+impl Stillroom {
+    /// A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
+    ///
+    /// # Errors
+    /// Never by what a link holds.
+    #[wasm_bindgen(js_name = readLink)]
+    pub fn read_link(&mut self, link: &str, batch: Option<String>) -> Result<Ts<ReadingView>, JsError> {
+        Ok(self.session.read_link(link, batch.as_deref()).into_ts()?)
+    }
+
+    /// A formula as a link behind the page's address, with its code.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = linkOf)]
+    pub fn link_of(&self, formula: &str, address: &str) -> Result<Ts<LinkView>, JsError> {
+        let id = FormulaId::try_from(formula.to_owned()).map_err(|_| JsError::new("no such formula"))?;
+        Ok(self.session.link_of(id, address).into_ts()?)
+    }
+}
+
+#[cfg(feature = "whole")]
+#[wasm_bindgen]
+impl Stillroom {
+    /// A formula written out as `markdown`, `text` or `csv`; nothing for another form.
+    #[wasm_bindgen(js_name = writeUp)]
+    #[must_use]
+    pub fn write_up(&mut self, formula: &str, form: &str) -> String {
+        let id = FormulaId::try_from(formula.to_owned()).ok();
+        let asked = id.zip(WrittenForm::from_name(form));
+        asked.map_or_else(String::new, |(id, form)| self.session.write_up(id, form))
+    }
+
+    /// Everything on this device as one file.
+    #[wasm_bindgen(js_name = writeBackup)]
+    #[must_use]
+    pub fn write_backup(&self) -> String {
+        self.session.write_backup()
+    }
+
+    /// Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+    ///
+    /// # Errors
+    /// Never by what a file holds.
+    #[wasm_bindgen(js_name = readBackup)]
+    pub fn read_backup(&mut self, bytes: &[u8]) -> Result<Ts<BackupView>, JsError> {
+        Ok(self.session.read_backup(bytes).into_ts()?)
+    }
+
+    /// Earlier versions of a formula, last first.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = versionsOf)]
+    pub fn versions_of(&self, formula: &str) -> Result<Vec<Ts<VersionView>>, JsError> {
+        let id = FormulaId::try_from(formula.to_owned()).map_err(|_| JsError::new("no such formula"))?;
+        self.session.versions_of(id).iter().map(|version| Ok(version.into_ts()?)).collect()
+    }
+
+    /// What changed in a formula since an earlier version; nothing if there is no such version.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = compareVersion)]
+    pub fn compare_version(&mut self, formula: &str, version: &str) -> Result<Option<Ts<ComparisonView>>, JsError> {
+        let id = FormulaId::try_from(formula.to_owned()).map_err(|_| JsError::new("no such formula"))?;
+        Ok(self.session.compare_version(id, version).map(|view| view.into_ts()).transpose()?)
+    }
+
+    /// What the maker should know about the storage of this device, a sentence each.
+    #[wasm_bindgen(js_name = storageRemarks)]
+    #[must_use]
+    pub fn storage_remarks(&self) -> Vec<String> {
+        self.session.storage_remarks()
     }
 }
 

@@ -546,6 +546,12 @@ fn act_name(act: &str) -> &'static str {
         "formula.notes" => "notes",
         "formula.steps" => "method",
         "formula.write-in" => "percent and grams",
+        #[cfg(feature = "whole")]
+        "formula.keep-copy" => "copy kept",
+        #[cfg(feature = "whole")]
+        "formula.version" => "earlier version",
+        #[cfg(feature = "whole")]
+        "backup.restore" => "backup restored",
         "formula.cure" | "finding.cure" => "cure applied",
         "finding.set-aside" => "finding set aside",
         "finding.take-back" => "finding taken back",

@@ -24,10 +24,14 @@ use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
-use records::key_of;
+pub(crate) use records::key_of;
 #[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
+#[cfg(feature = "whole")]
+pub(crate) use records::{absent, read_slot, write_slot};
 
+#[cfg(feature = "whole")]
+mod journal;
 mod records;
 
 /// What is in sight of the batches.
@@ -90,6 +94,9 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
+    /// Records of a backup that was read and waits to be restored.
+    #[cfg(feature = "whole")]
+    pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
     pub(crate) hands_out_trails: bool,
     pub(crate) last: LastView,
@@ -99,7 +106,20 @@ impl Session {
     /// Reads everything a store keeps. On an empty store the invented example is put on the shelf.
     #[must_use]
     pub fn open(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
-        let mut session = Self {
+        let mut session = Self::empty(store, around, browser_mark);
+        session.read_everything();
+        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
+            session.put_example();
+            // Nobody did this, so there is nothing to take back.
+            session.history.clear();
+        }
+        session.open = session.last_changed();
+        session
+    }
+
+    /// A session that has read nothing yet.
+    pub(crate) fn empty(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
+        Self {
             around,
             store,
             browser_mark,
@@ -138,17 +158,11 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
+            #[cfg(feature = "whole")]
+            waiting_backup: Vec::new(),
             hands_out_trails: false,
             last: LastView::default(),
-        };
-        session.read_everything();
-        if !session.settings.example_shown && session.shelf.is_empty() && session.unreadable.is_empty() {
-            session.put_example();
-            // Nobody did this, so there is nothing to take back.
-            session.history.clear();
         }
-        session.open = session.last_changed();
-        session
     }
 
     /// Acts, and says what of the view changed.
@@ -213,6 +227,12 @@ impl Session {
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
             #[cfg(feature = "whole")]
             Command::ActOnBatch { act, on, text } => self.act_on_batches(&act, &on, &text),
+            #[cfg(feature = "whole")]
+            Command::KeepCopy { link } => self.keep_copy(&link),
+            #[cfg(feature = "whole")]
+            Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
+            #[cfg(feature = "whole")]
+            Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
             #[cfg(feature = "whole")]
             Command::OpenFinding { .. }
             | Command::CureFinding { .. }
@@ -354,7 +374,7 @@ impl Session {
     }
 
     /// Puts a record in place.
-    fn place(&mut self, slot: Slot) {
+    pub(crate) fn place(&mut self, slot: Slot) {
         match slot {
             Slot::Formula(id, record) => {
                 if let Some(before) = self.shelf.get(&id).map(Rc::clone) {

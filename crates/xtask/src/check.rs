@@ -1,5 +1,6 @@
 //! Runs every test there is, step by step, and sums up.
 
+use crate::delegate;
 use crate::site::{self, Built, Shrink};
 use crate::tidy;
 use crate::toolchain::{self, WasmToolchain};
@@ -28,7 +29,7 @@ struct Bench<'w> {
 type Step = fn(&mut Bench) -> Result<Cases>;
 
 /// Every step: its name for `--only`, what it does, and how.
-const STEPS: [(&str, &str, Step); 12] = [
+const STEPS: [(&str, &str, Step); 13] = [
     ("fmt", "formatting", format),
     ("clippy", "lints", lint),
     ("native", "tests of every crate", test_natively),
@@ -41,6 +42,7 @@ const STEPS: [(&str, &str, Step); 12] = [
     ("types", "types of the page's scripts", check_types),
     ("wasm", "the seam in a headless browser", test_wasm),
     ("browser", "the page in a headless browser", test_page),
+    ("fuzz", "hostile input, for a moment", fuzz_shortly),
 ];
 
 /// How a step ended.
@@ -274,6 +276,14 @@ fn test_page(bench: &mut Bench) -> Result<Cases> {
         bail!("no browser test passed");
     }
     Ok(cases)
+}
+
+/// Seconds each fuzz target gets in a test run: enough to see that it runs and holds on its corpus.
+const FUZZ_SECONDS: u32 = 2;
+
+fn fuzz_shortly(bench: &mut Bench) -> Result<Cases> {
+    let targets = delegate::fuzz(bench.workspace, FUZZ_SECONDS)?;
+    Ok(Cases { passed: targets, failed: 0 })
 }
 
 /// A port that nobody listens on at this moment.

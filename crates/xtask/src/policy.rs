@@ -3,11 +3,17 @@
 /// What holds wherever the policy stands.
 const DIRECTIVES: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
      img-src 'self' data: blob:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
+     frame-src 'self'; \
      base-uri 'none'; form-action 'none'";
 
 /// The policy as a response header.
 pub fn header() -> String {
     format!("{DIRECTIVES}; frame-ancestors 'self'")
+}
+
+/// The policy of a page that other people's pages may frame.
+pub fn header_of_frame() -> String {
+    format!("{DIRECTIVES}; frame-ancestors *")
 }
 
 /// The policy as a tag for the head of a page. A page cannot say who may frame it: that directive is left out.

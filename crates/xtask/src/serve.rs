@@ -129,7 +129,9 @@ impl Site {
             }
             _ => Arc::new(content),
         };
-        respond(200, body, headers)
+        let mut response = respond(200, body, headers);
+        open_to_other_sites(&path, &mut response);
+        response
     }
 
     /// Reads a file of the folder; a link that leads out of it is not followed.
@@ -139,6 +141,22 @@ impl Site {
             return None;
         }
         std::fs::read(place).ok()
+    }
+}
+
+/// What an embedded formula needs on another site: its scripts and the seam may be fetched from there, and one page may
+/// be framed there. Nothing of a maker is in any of them.
+fn open_to_other_sites(path: &str, response: &mut Response) {
+    if !(path.starts_with("v-") || path.starts_with("embed/")) {
+        return;
+    }
+    response.headers.push(("Access-Control-Allow-Origin", "*".to_owned()));
+    for (name, value) in &mut response.headers {
+        match *name {
+            "Cross-Origin-Resource-Policy" => "cross-origin".clone_into(value),
+            "Content-Security-Policy" if path == "embed/frame.html" => *value = policy::header_of_frame(),
+            _ => {}
+        }
     }
 }
 

@@ -19,10 +19,13 @@ pub const SEAM_PACKAGE: &str = "stillroom-web";
 /// The file cargo makes of it.
 const SEAM_WASM: &str = "stillroom_web.wasm";
 
-/// The two forms of the seam: the folder it stands in, and whether it is the whole.
+/// The forms of the seam: the folder each stands in, and what it holds.
 ///
 /// A first visit gets what the main job needs; the page fetches the whole when a room asks for it.
-const SEAM_FORMS: [(&str, bool); 2] = [("seam", false), (WHOLE_SEAM, true)];
+/// Pages of other people fetch only what reads a shared formula.
+const SEAM_FORMS: [(&str, Form); 3] = [("seam", Form::MainJob), (READER_SEAM, Form::Reader), (WHOLE_SEAM, Form::Whole)];
+/// Folder of the seam that reads a shared formula.
+pub const READER_SEAM: &str = "reader";
 /// Folder of the whole seam.
 pub const WHOLE_SEAM: &str = "whole";
 
@@ -31,6 +34,8 @@ pub const KEPT_TYPES: &str = "www/seam.d.ts";
 
 /// What `index.html` writes for the folder that a build names.
 const ASSETS: &str = "./assets/";
+/// What a page one folder down writes for it.
+const ASSETS_FROM_BELOW: &str = "../assets/";
 /// Where `index.html` wants the policy.
 const POLICY_MARKER: &str = "<!-- policy -->";
 /// Where the service worker wants the list of files.
@@ -46,6 +51,17 @@ pub enum Shrink {
     Required,
     /// Only if it is there already.
     IfPresent,
+}
+
+/// How much of the seam one of its forms holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Form {
+    /// What a first visit needs.
+    MainJob,
+    /// What reads a shared formula.
+    Reader,
+    /// Everything.
+    Whole,
 }
 
 /// What was built.
@@ -68,8 +84,8 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     let mut seam = Files::new();
     let mut types = String::new();
     let mut wasm_before_shrinking = BTreeMap::new();
-    for (folder, whole) in SEAM_FORMS {
-        let wasm = compile_seam(workspace, &toolchain, release, whole)?;
+    for (folder, form) in SEAM_FORMS {
+        let wasm = compile_seam(workspace, &toolchain, release, form)?;
         let mut files = generate_bindings(workspace, &wasm)?;
         let generated = files.remove("stillroom.d.ts").context("no types were generated for the seam")?;
         // The whole comes last, and its types are the ones that count.
@@ -135,13 +151,20 @@ fn shrink_seam(workspace: &Workspace, files: &mut Files, release: bool, shrink: 
     }
 }
 
-fn compile_seam(workspace: &Workspace, toolchain: &WasmToolchain, release: bool, whole: bool) -> Result<PathBuf> {
+fn compile_seam(workspace: &Workspace, toolchain: &WasmToolchain, release: bool, form: Form) -> Result<PathBuf> {
     let profile = if release { "release" } else { "debug" };
-    say(&format!("compiling the {} ({profile})", if whole { "whole seam" } else { "seam of the main job" }));
+    let name = match form {
+        Form::MainJob => "seam of the main job",
+        Form::Reader => "seam of a shared formula",
+        Form::Whole => "whole seam",
+    };
+    say(&format!("compiling the {name} ({profile})"));
     let mut command = toolchain.cargo(workspace, "build");
     command.args(["--package", SEAM_PACKAGE, "--lib"]);
-    if !whole {
-        command.arg("--no-default-features");
+    match form {
+        Form::MainJob => drop(command.arg("--no-default-features")),
+        Form::Reader => drop(command.args(["--no-default-features", "--features", "reader"])),
+        Form::Whole => {}
     }
     if release {
         command.arg("--release");
@@ -239,9 +262,14 @@ fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
     Ok(())
 }
 
+/// Files whose address other people's pages hold, one folder down.
+const FOR_OTHER_PAGES: [&str; 4] = ["embed/blog.html", "embed/frame.html", "embed/index.html", "embed/stillroom.js"];
+
 /// Whether a file of `www` keeps its name, since browsers come back to that address.
 fn is_stable(path: &str) -> bool {
-    matches!(path, "index.html" | "sw.js" | "manifest.webmanifest") || path.starts_with("icons/")
+    matches!(path, "index.html" | "sw.js" | "manifest.webmanifest")
+        || path.starts_with("icons/")
+        || FOR_OTHER_PAGES.contains(&path)
 }
 
 /// Whether a file is for developers only.
@@ -268,14 +296,20 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     let version = hash_of(&parts)[..12].to_owned();
 
     let mut site = Files::new();
-    for (path, content) in sources {
-        let place = if is_stable(&path) { path } else { format!("v-{version}/{path}") };
-        site.insert(place, content);
+    for (path, content) in &sources {
+        let place = if is_stable(path) { path.clone() } else { format!("v-{version}/{path}") };
+        site.insert(place, content.clone());
     }
     let page = text(&mut site, "index.html")?;
     ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
     let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
     site.insert("index.html".to_owned(), page.into_bytes());
+
+    for path in FOR_OTHER_PAGES.into_iter().filter(|path| sources.contains_key(*path)) {
+        let content = text(&mut site, path)?;
+        let content = content.replace(POLICY_MARKER, &policy).replace(ASSETS_FROM_BELOW, &format!("../v-{version}/"));
+        site.insert(path.to_owned(), content.into_bytes());
+    }
 
     let worker = text(&mut site, "sw.js")?;
     ensure!(worker.matches(BUILD_MARKER).count() == 1, "www/sw.js must hold `{BUILD_MARKER}` once");

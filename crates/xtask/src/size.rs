@@ -4,7 +4,7 @@
 //! background, for use without a network; they are shown apart.
 
 use crate::compress;
-use crate::site::{Built, WHOLE_SEAM};
+use crate::site::{Built, READER_SEAM, WHOLE_SEAM};
 use crate::workspace::{Workspace, ending, files_below, run};
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
@@ -96,7 +96,7 @@ fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, 
 fn is_later(path: &str) -> bool {
     path.starts_with("icons/")
         || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module))
-        || path.split('/').any(|folder| folder == WHOLE_SEAM)
+        || path.split('/').any(|folder| [WHOLE_SEAM, READER_SEAM, "embed"].contains(&folder))
 }
 
 fn read_budget(text: &str) -> Result<Budget> {

@@ -104,7 +104,8 @@ fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
 }
 
 /// Cures whose effect reaches beyond their finding.
-const FAR_REACHING: [&str; 4] = ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace"];
+const FAR_REACHING: [&str; 6] =
+    ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace", "cure.put-in-place", "cure.blend-with"];
 
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.
 #[must_use]

@@ -2,6 +2,8 @@
 //! same browser changed one.
 
 use super::Session;
+#[cfg(feature = "whole")]
+use super::journal::{self, Entry};
 use crate::history::Slot;
 use crate::keeping::StoreError;
 use crate::sentences;
@@ -39,6 +41,8 @@ const KINDS: &[&str] = &[
 
 impl Session {
     pub(super) fn read_everything(&mut self) {
+        #[cfg(feature = "whole")]
+        journal::finish(&*self.store);
         let Ok(keys) = self.store.keys() else {
             self.keep_state = KeepState::Blocked;
             return;
@@ -59,7 +63,11 @@ impl Session {
 
     /// Reads the text of a record into the session.
     fn read_text(&mut self, key: &str, text: &str) {
-        match read_slot(key, text) {
+        #[cfg(feature = "whole")]
+        let read = journal::check(text).and_then(|()| read_slot(key, text));
+        #[cfg(not(feature = "whole"))]
+        let read = read_slot(key, text);
+        match read {
             Ok(Some((revision, slot))) => {
                 self.unreadable.remove(key);
                 self.revisions.insert(key.to_owned(), revision);
@@ -76,29 +84,14 @@ impl Session {
     pub fn keep(&mut self) -> Update {
         self.keep_unkept();
         let status = self.present_status();
-        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
+        let notices = std::mem::take(&mut self.notices);
+        Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
     }
 
     /// Keeps what is not kept yet.
     pub(crate) fn keep_unkept(&mut self) {
-        let keys: Vec<String> = self.unkept.keys().cloned().collect();
-        let mut failure = None;
-        for key in keys {
-            if self.conflicts.contains_key(&key) {
-                continue;
-            }
-            match self.keep_one(&key) {
-                Ok(true) => {
-                    self.unkept.remove(&key);
-                    self.kept_at = Some(self.around.now());
-                }
-                Ok(false) => {
-                    let name = self.name_of(&key);
-                    self.conflicts.insert(key, name);
-                }
-                Err(error) => failure = Some(error),
-            }
-        }
+        let keys: Vec<String> = self.unkept.keys().filter(|key| !self.conflicts.contains_key(*key)).cloned().collect();
+        let failure = self.keep_all(keys);
         self.keep_state = match failure {
             Some(StoreError::Full) => KeepState::Full,
             Some(StoreError::Blocked) => KeepState::Blocked,
@@ -107,6 +100,71 @@ impl Session {
             None if self.keep_state == KeepState::Blocked && self.store.keys().is_err() => KeepState::Blocked,
             None => KeepState::Kept,
         };
+    }
+
+    /// Keeps records one by one: what the first seam does in the second before the whole one takes its place.
+    #[cfg(not(feature = "whole"))]
+    fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
+        let mut failure = None;
+        for key in keys {
+            if let Err(error) = self.keep_one(key) {
+                failure = Some(error);
+            }
+        }
+        failure
+    }
+
+    #[cfg(not(feature = "whole"))]
+    fn keep_one(&mut self, key: String) -> Result<(), StoreError> {
+        if !self.is_ours_to_write(&key)? {
+            self.conflicts.insert(key.clone(), self.name_of(&key));
+            return Ok(());
+        }
+        let text = self.text_of(&key, self.revisions.get(&key).map_or(1, |known| known + 1));
+        match &text {
+            Some(text) => self.store.set(&key, text)?,
+            None => self.store.remove(&key)?,
+        }
+        self.kept(&key, text.is_some());
+        Ok(())
+    }
+
+    /// Keeps records so that a crash leaves all of them old or all of them new.
+    #[cfg(feature = "whole")]
+    fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
+        let mut entries = Vec::new();
+        let mut failure = None;
+        for key in keys {
+            match self.is_ours_to_write(&key) {
+                Ok(true) => entries.push(self.entry_of(key)),
+                Ok(false) => {
+                    let name = self.name_of(&key);
+                    self.conflicts.insert(key, name);
+                }
+                Err(error) => failure = Some(error),
+            }
+        }
+        let mut written: Vec<(String, bool)> =
+            entries.iter().map(|entry| (entry.key.clone(), entry.text.is_some())).collect();
+        if let Err((error, left)) = journal::write_all(&*self.store, entries) {
+            failure = Some(error);
+            written.truncate(written.len() - left.len());
+        }
+        for (key, there) in written {
+            self.kept(&key, there);
+        }
+        failure
+    }
+
+    /// A record is in the store as it is here, or is gone from both.
+    fn kept(&mut self, key: &str, there: bool) {
+        self.unkept.remove(key);
+        if there {
+            *self.revisions.entry(key.to_owned()).or_insert(0) += 1;
+        } else {
+            self.revisions.remove(key);
+        }
+        self.kept_at = Some(self.around.now());
     }
 
     /// How often a formula was written: its version.
@@ -121,30 +179,71 @@ impl Session {
         !self.unkept.is_empty()
     }
 
-    /// Keeps one record. `Ok(false)` if another page changed it since this one read it: then nothing is written.
-    fn keep_one(&mut self, key: &str) -> Result<bool, StoreError> {
+    /// Every key of the store; none where it cannot be read.
+    #[cfg(feature = "whole")]
+    pub(crate) fn store_keys(&self) -> Vec<String> {
+        self.store.keys().unwrap_or_default()
+    }
+
+    /// The text under a key of the store.
+    #[cfg(feature = "whole")]
+    pub(crate) fn stored_text(&self, key: &str) -> Option<String> {
+        self.store.get(key).ok().flatten()
+    }
+
+    /// Whether a record in the store is the one this page read or wrote last. One that another page changed since, or that
+    /// cannot be read, is not ours to overwrite.
+    fn is_ours_to_write(&self, key: &str) -> Result<bool, StoreError> {
         let known = self.revisions.get(key).copied().unwrap_or(0);
-        let elsewhere = self.store.get(key)?.map(|text| record::read_revision(&text));
-        match elsewhere {
-            Some(Ok(revision)) if revision != known => return Ok(false),
-            // What cannot be read is not ours to overwrite.
-            Some(Err(_)) => return Ok(false),
-            Some(Ok(_)) | None => {}
+        let stored = self.store.get(key)?;
+        Ok(stored.is_none_or(|text| record::read_revision(&text) == Ok(known)))
+    }
+
+    /// What is to be written of one record.
+    #[cfg(feature = "whole")]
+    fn entry_of(&mut self, key: String) -> Entry {
+        let stored = self.stored_text(&key);
+        if stored.is_none() && self.revisions.contains_key(&key) && self.stored_text(SETTINGS_KEY).is_none() {
+            self.storage_was_cleared();
         }
-        let revision = known + 1;
-        let text = self.text_of(key, revision);
-        if let Some(text) = text {
-            self.store.set(key, &text)?;
-            self.revisions.insert(key.to_owned(), revision);
-        } else {
-            self.store.remove(key)?;
-            self.revisions.remove(key);
+        if let (Some(id), Some(replaced)) = (formula_of(&key), &stored) {
+            self.keep_version(id, replaced);
         }
-        Ok(true)
+        let known = self.revisions.get(&key).copied().unwrap_or(0);
+        let text = self.text_of(&key, known + 1).map(journal::with_check);
+        Entry { known: if stored.is_some() { known } else { 0 }, key, text }
+    }
+
+    /// The browser forgot everything this page had kept: all that is here is to be kept anew.
+    #[cfg(feature = "whole")]
+    fn storage_was_cleared(&mut self) {
+        self.revisions.clear();
+        for slot in self.every_slot() {
+            self.unkept.insert(key_of(&slot), ());
+        }
+        self.notice("storage.cleared", crate::sentences_shared::storage_cleared().to_owned(), false);
+    }
+
+    /// Puts a text beside the records, if there is room.
+    #[cfg(feature = "whole")]
+    pub(crate) fn store_beside(&self, key: &str, text: &str) {
+        let _ = self.store.set(key, text);
+    }
+
+    /// What the maker should know about the storage of this device, a sentence each.
+    #[cfg(feature = "whole")]
+    #[must_use]
+    pub fn storage_remarks(&self) -> Vec<String> {
+        /// Clocks differ a little, and a day off is no harm.
+        const DAY: u64 = 24 * 60 * 60 * 1000;
+        let last = self.shelf.values().map(|record| record.changed_at).max().unwrap_or(0);
+        let went_back = last > self.around.now().saturating_add(DAY);
+        let when = || crate::sentences_shared::day_and_time(last, self.around.minutes_ahead());
+        went_back.then(|| crate::sentences_shared::clock_went_back(&when())).into_iter().collect()
     }
 
     /// The record under a key as it stands now. `None` for a key that is none of ours.
-    fn slot_at(&self, key: &str) -> Option<Slot> {
+    pub(crate) fn slot_at(&self, key: &str) -> Option<Slot> {
         Some(match absent(key) {
             None if key == SETTINGS_KEY => Slot::Settings(Rc::clone(&self.settings)),
             None => return None,
@@ -278,7 +377,7 @@ impl Session {
 }
 
 /// Key a record is kept under.
-pub(super) fn key_of(slot: &Slot) -> String {
+pub(crate) fn key_of(slot: &Slot) -> String {
     match slot {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
@@ -319,7 +418,7 @@ fn journal_of(key: &str) -> Option<BatchId> {
 }
 
 /// The record under a key that holds none; `None` for the settings, of which there always are some, and for other keys.
-fn absent(key: &str) -> Option<Slot> {
+pub(crate) fn absent(key: &str) -> Option<Slot> {
     let formula = formula_of(key).map(|id| Slot::Formula(id, None));
     let material = || material_of(key).map(|number| Slot::Material(number, None));
     let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
@@ -333,7 +432,7 @@ fn absent(key: &str) -> Option<Slot> {
 }
 
 /// Reads a record with how often it was written. `Ok(None)` for a key that is none of ours.
-fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
+pub(crate) fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
     if key == SETTINGS_KEY {
         let record: SettingsRecord = record::read(text)?;
         return Ok(Some((record.revision, Slot::Settings(Rc::new(record.settings)))));
@@ -374,7 +473,7 @@ fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> 
 }
 
 /// Writes a record; nothing where it is absent.
-fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<String> {
+pub(crate) fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<String> {
     Some(match slot {
         Slot::Settings(settings) => record::write(&SettingsRecord { revision, settings: (**settings).clone() }),
         Slot::Formula(_, record) => record::write(&FormulaRecord { revision, ..(**record.as_ref()?).clone() }),

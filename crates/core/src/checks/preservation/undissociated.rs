@@ -103,7 +103,7 @@ pub(super) fn is_allowed(contents: &Contents<'_>, id: crate::ConstituentId, perc
 /// Share that is undissociated over the pH, with the window and this formula's point.
 fn picture(steps: &[f64], ph: f64, held: &Held<'_>) -> Chart {
     let share = |ph: f64| undissociated(steps, ph) * 100.0;
-    let curve = (4_u8..=20).map(|half| f64::from(half) / 2.0).map(|ph| (ph, share(ph))).collect();
+    let curve = (8_u8..=40).map(|quarter| f64::from(quarter) / 4.0).map(|ph| (ph, share(ph))).collect();
     Chart {
         x: (Axis::Ph, 2.0, 10.0),
         y: Some((Axis::Undissociated, 0.0, 100.0)),

@@ -206,17 +206,20 @@ impl Solute<'_> {
                 times = times.min((most * factor / solubility).max(1.0));
             }
             in_solvent *= times;
-            working.push(Step {
-                template: "work.acid",
-                values: vec![
-                    ("substance", Value::Substance(self.id)),
-                    ("ph", Value::Ph(ph)),
-                    ("pka", Value::Ph(steps.first().copied().unwrap_or(f64::NAN))),
-                    ("share", Value::Percent(share * 100.0)),
-                    ("times", Value::Times(times)),
-                ],
-            });
-            citations.extend([citation, HENDERSON_HASSELBALCH]);
+            // Where next to nothing dissociates there is nothing to tell.
+            if times > 1.02 {
+                working.push(Step {
+                    template: "work.acid",
+                    values: vec![
+                        ("substance", Value::Substance(self.id)),
+                        ("ph", Value::Ph(ph)),
+                        ("pka", Value::Ph(steps.first().copied().unwrap_or(f64::NAN))),
+                        ("share", Value::Percent(share * 100.0)),
+                        ("times", Value::Times(times)),
+                    ],
+                });
+                citations.extend([citation, HENDERSON_HASSELBALCH]);
+            }
         }
         let solvent = contents.solvent();
         let mut cap = in_solvent * solvent / 100.0;

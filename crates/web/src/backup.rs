@@ -1,0 +1,250 @@
+//! Everything on this device as one file, and back: a restore merges, and shows first what it would do.
+
+use crate::history::Slot;
+use crate::sentences_shared as sentences;
+use crate::session::{Session, absent, key_of, read_slot, write_slot};
+use crate::shared::names_taken;
+use crate::view::Answer;
+use crate::view_backup::{BackupItem, BackupView, Fate};
+use std::collections::BTreeMap;
+use std::rc::Rc;
+use stillroom_core::{Formula, FormulaId, MaterialId};
+use stillroom_exchange::backup::{self, Backup};
+use stillroom_exchange::extract::{ExtractId, ExtractRecord};
+use stillroom_exchange::parcel::Parcel;
+use stillroom_exchange::record::{FormulaRecord, RecordError};
+
+/// What the key of every record begins with.
+const OURS: &str = "stillroom.";
+
+/// Records of a backup that was read.
+pub(crate) type Waiting = Vec<(Slot, Fate)>;
+
+impl Session {
+    /// Everything on this device as one file. A record this version cannot read goes along as it is.
+    #[must_use]
+    pub fn write_backup(&self) -> String {
+        let mut records: BTreeMap<String, String> = BTreeMap::new();
+        for key in self.store_keys().into_iter().filter(|key| key.starts_with(OURS)) {
+            if let Some(text) = self.stored_text(&key).filter(|text| is_json(text)) {
+                records.insert(key, text);
+            }
+        }
+        // What is on screen counts, kept or not.
+        for slot in self.every_slot() {
+            if let Some(text) = write_slot(&slot, 0, self.around.now()) {
+                records.insert(key_of(&slot), text);
+            }
+        }
+        backup::write(&Backup { made_at: self.around.now(), records: records.into_iter().collect() })
+    }
+
+    /// Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+    pub fn read_backup(&mut self, bytes: &[u8]) -> BackupView {
+        self.waiting_backup.clear();
+        let backup = match backup::read(bytes) {
+            Ok(backup) => backup,
+            Err(error) => {
+                let code = Some(error.code());
+                return BackupView { error: Some(sentences::unreadable_backup(&error)), code, ..BackupView::default() };
+            }
+        };
+        let mut items = Vec::new();
+        let mut waiting = Waiting::new();
+        for (key, text) in &backup.records {
+            match read_slot(key, text) {
+                Ok(Some((_, slot))) => {
+                    let fate = self.fate_of(&slot);
+                    items.push(BackupItem {
+                        kind: sentences::kind_of_record(&slot).to_owned(),
+                        name: self.name_in(&slot, &backup),
+                        fate,
+                        text: String::new(),
+                    });
+                    waiting.push((slot, fate));
+                }
+                Ok(None) if key.starts_with(crate::versions::VERSIONS_KEY) => {}
+                Ok(None) => items.push(unreadable(key, sentences::unknown_record().to_owned())),
+                Err(error) => {
+                    let newer = matches!(error, RecordError::Newer { .. });
+                    items.push(unreadable(key, sentences::unreadable_record(newer).to_owned()));
+                }
+            }
+        }
+        self.waiting_backup = waiting;
+        let count = |fate| items.iter().filter(|item| item.fate == fate).count();
+        let made = sentences::day_and_time(backup.made_at, self.around.minutes_ahead());
+        let summary = sentences::what_a_backup_holds(
+            &made,
+            [count(Fate::New), count(Fate::Same), count(Fate::Differs), count(Fate::Unreadable)],
+        );
+        BackupView { summary, items, ..BackupView::default() }
+    }
+
+    /// Puts the records of the backup that was read on this device, as one act that can be taken back. Of what differs,
+    /// both are kept or the backup's is taken.
+    pub(crate) fn restore_backup(&mut self, take_theirs: bool) -> Answer {
+        let waiting = std::mem::take(&mut self.waiting_backup);
+        let chosen = if take_theirs {
+            waiting.into_iter().filter(|(_, fate)| *fate != Fate::Same).map(|(slot, _)| slot).collect()
+        } else {
+            self.beside_ours(waiting)
+        };
+        let before: Vec<Slot> =
+            chosen.iter().map(|slot| self.slot_at(&key_of(slot)).unwrap_or_else(|| slot.clone())).collect();
+        if chosen.is_empty() {
+            self.notice("backup.nothing-new", sentences::nothing_to_restore().to_owned(), false);
+        } else {
+            let count = chosen.len();
+            let open = self.open;
+            self.commit("backup.restore", None, open, before, chosen);
+            self.open = self.open.or_else(|| self.last_changed());
+            self.notice("backup.restored", sentences::restored(count), true);
+        }
+        Answer::default()
+    }
+
+    /// What a backup adds when nothing here may change: whatever differs, directly or through what it is made of, gets a
+    /// name of its own.
+    fn beside_ours(&self, waiting: Waiting) -> Vec<Slot> {
+        let mut parcel =
+            Parcel { id: FormulaId(0), formula: Formula::default(), materials: Vec::new(), formulas: Vec::new() };
+        let mut changed: BTreeMap<u64, u64> = BTreeMap::new();
+        let mut others = Vec::new();
+        for (slot, fate) in waiting {
+            match slot {
+                Slot::Formula(id, Some(record)) => {
+                    changed.insert(id.0, record.changed_at);
+                    parcel.formulas.push((id, record.formula.clone()));
+                }
+                Slot::Material(_, Some(own)) => parcel.materials.push((*own).clone()),
+                other => others.push((other, fate)),
+            }
+        }
+        let renamed = names_taken(self, &parcel.materials, &parcel.formulas);
+        let former: BTreeMap<MaterialId, MaterialId> = renamed.iter().map(|(was, is)| (*is, *was)).collect();
+        let parcel = parcel.with_other_names(&renamed);
+        let mut chosen = Vec::new();
+        for own in parcel.materials {
+            if let MaterialId::Own(number) = own.material.id {
+                let slot = Slot::Material(number, Some(Rc::new(own)));
+                chosen.extend(Some(slot).filter(|slot| self.fate_of(slot) == Fate::New));
+            }
+        }
+        for (id, mut formula) in parcel.formulas {
+            let was = former.get(&id.as_material());
+            if was.is_some() {
+                formula.name = sentences::name_from_backup(&formula.name);
+            }
+            let number = match was {
+                Some(MaterialId::Formula(number)) => *number,
+                _ => id.0,
+            };
+            let changed_at = changed.get(&number).copied().unwrap_or(0);
+            let slot = Slot::Formula(id, Some(Rc::new(FormulaRecord { id, revision: 0, changed_at, formula })));
+            chosen.extend(Some(slot).filter(|slot| self.fate_of(slot) == Fate::New));
+        }
+        chosen.extend(others.into_iter().filter_map(|(slot, fate)| self.other_beside_ours(slot, fate, &renamed)));
+        chosen
+    }
+
+    /// An extract that differs stands beside ours; what there is of a material and the settings stay ours.
+    fn other_beside_ours(&self, slot: Slot, fate: Fate, renamed: &BTreeMap<MaterialId, MaterialId>) -> Option<Slot> {
+        match (slot, fate) {
+            (Slot::Extract(id, Some(record)), Fate::New | Fate::Differs) => {
+                let mut record: ExtractRecord = (*record).clone();
+                if let Some(material) = record.extract.values.get_mut("material")
+                    && let Some(is) = material.parse().ok().and_then(|was: MaterialId| renamed.get(&was))
+                {
+                    *material = is.to_string();
+                }
+                if fate == Fate::Differs {
+                    record.extract.name = sentences::name_from_backup(&record.extract.name);
+                }
+                let id = if fate == Fate::New { id } else { ExtractId(self.around.random()) };
+                Some(Slot::Extract(id, Some(Rc::new(ExtractRecord { id, ..record }))))
+            }
+            (Slot::Holding(material, holding), Fate::New) => {
+                Some(Slot::Holding(renamed.get(&material).copied().unwrap_or(material), holding))
+            }
+            // What was made and seen is history: ours stays where both have it.
+            (slot @ (Slot::Batch(..) | Slot::Journal(..)), Fate::New) => Some(slot),
+            _ => None,
+        }
+    }
+
+    fn fate_of(&self, slot: &Slot) -> Fate {
+        let same = match slot {
+            Slot::Formula(id, Some(record)) => self.shelf.get(id).map(|ours| ours.formula == record.formula),
+            Slot::Material(number, Some(own)) => self.materials.own_material(*number).map(|ours| ours == own),
+            Slot::Extract(id, Some(record)) => self.extracts.get(id).map(|ours| ours.extract == record.extract),
+            Slot::Holding(material, Some(holding)) => self.materials.holding(*material).map(|ours| ours == holding),
+            Slot::Batch(id, Some(record)) => self.batches.get(id).map(|ours| ours.batch == record.batch),
+            Slot::Journal(id, Some(record)) => self.journals.get(id).map(|ours| ours.journal == record.journal),
+            Slot::Settings(settings) => Some(self.settings == *settings),
+            Slot::Formula(_, None)
+            | Slot::Material(_, None)
+            | Slot::Extract(_, None)
+            | Slot::Batch(_, None)
+            | Slot::Journal(_, None)
+            | Slot::Holding(_, None) => Some(true),
+        };
+        match same {
+            None => Fate::New,
+            Some(true) => Fate::Same,
+            Some(false) => Fate::Differs,
+        }
+    }
+
+    /// What the maker calls a record of a backup.
+    fn name_in(&self, slot: &Slot, backup: &Backup) -> String {
+        match slot {
+            Slot::Formula(_, Some(record)) => record.formula.name.clone(),
+            Slot::Material(_, Some(own)) => own.material.name.clone(),
+            Slot::Extract(_, Some(record)) => record.extract.name.clone(),
+            Slot::Holding(material, _) => self.name_of_material_in(*material, backup),
+            Slot::Batch(_, Some(record)) => record.batch.plan.formula.name.clone(),
+            Slot::Journal(id, _) => {
+                self.batches.get(id).map_or_else(String::new, |batch| batch.batch.plan.formula.name.clone())
+            }
+            Slot::Formula(_, None)
+            | Slot::Material(_, None)
+            | Slot::Extract(_, None)
+            | Slot::Batch(_, None)
+            | Slot::Settings(_) => String::new(),
+        }
+    }
+
+    fn name_of_material_in(&self, material: MaterialId, backup: &Backup) -> String {
+        let of = Slot::Material(if let MaterialId::Own(number) = material { number } else { 0 }, None);
+        let key = key_of(&of);
+        let theirs = backup.records.iter().find(|(other, _)| *other == key);
+        match theirs.and_then(|(key, text)| read_slot(key, text).ok().flatten()) {
+            Some((_, Slot::Material(_, Some(own)))) if own.material.id == material => own.material.name.clone(),
+            _ => self.materials.name(material),
+        }
+    }
+
+    /// Every record of this session.
+    pub(crate) fn every_slot(&self) -> Vec<Slot> {
+        let mut slots = vec![Slot::Settings(Rc::clone(&self.settings))];
+        slots.extend(self.shelf.iter().map(|(id, record)| Slot::Formula(*id, Some(Rc::clone(record)))));
+        slots.extend(self.materials.own().map(|(number, own)| Slot::Material(number, Some(Rc::clone(own)))));
+        slots.extend(self.extracts.iter().map(|(id, record)| Slot::Extract(*id, Some(Rc::clone(record)))));
+        slots.extend(self.batches.iter().map(|(id, record)| Slot::Batch(*id, Some(Rc::clone(record)))));
+        slots.extend(self.journals.iter().map(|(id, record)| Slot::Journal(*id, Some(Rc::clone(record)))));
+        let holdings = self.materials.kept_holdings();
+        slots.extend(holdings.map(|(material, holding)| Slot::Holding(material, Some(Rc::clone(holding)))));
+        slots
+    }
+}
+
+fn unreadable(key: &str, text: String) -> BackupItem {
+    let kind = absent(key).map_or("", |slot| sentences::kind_of_record(&slot));
+    BackupItem { kind: kind.to_owned(), name: key.to_owned(), fate: Fate::Unreadable, text }
+}
+
+/// Whether a text is JSON: the only thing a backup can hold.
+fn is_json(text: &str) -> bool {
+    stillroom_exchange::json::Document::read(text).is_ok()
+}

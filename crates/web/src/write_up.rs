@@ -1,0 +1,192 @@
+//! A formula written out for people: Markdown and plain text for a blog, a table for a spreadsheet.
+
+use crate::sentences_shared as sentences;
+use crate::session::Session;
+use crate::view::{LineView, Update};
+use std::fmt::Write as _;
+use std::rc::Rc;
+use stillroom_core::FormulaId;
+
+/// Forms a formula can be written out in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WrittenForm {
+    /// Markdown (`CommonMark` with tables).
+    Markdown,
+    /// Plain text.
+    Text,
+    /// Comma-separated values (RFC 4180), which a spreadsheet opens.
+    Csv,
+}
+
+impl WrittenForm {
+    /// Reads its name.
+    #[must_use]
+    pub fn from_name(name: &str) -> Option<Self> {
+        Some(match name {
+            "markdown" => Self::Markdown,
+            "text" => Self::Text,
+            "csv" => Self::Csv,
+            _ => return None,
+        })
+    }
+}
+
+/// A line of the weigh sheet with its phase.
+struct Row {
+    phase: String,
+    line: Rc<LineView>,
+}
+
+impl Session {
+    /// Writes a formula out as this maker reads it; nothing where it is not on the shelf.
+    pub fn write_up(&mut self, id: FormulaId, form: WrittenForm) -> String {
+        if !self.shelf.contains_key(&id) {
+            return String::new();
+        }
+        let open = self.open.replace(id);
+        let last = std::mem::take(&mut self.last);
+        let mut update = Update::default();
+        self.present_formula(&mut update);
+        self.last = last;
+        self.open = open;
+        match form {
+            WrittenForm::Markdown => as_markdown(&update),
+            WrittenForm::Text => as_text(&update),
+            WrittenForm::Csv => as_csv(&update),
+        }
+    }
+}
+
+fn rows(update: &Update) -> Vec<Row> {
+    let phases = update.formula.iter().flat_map(|formula| &formula.phases);
+    let rows = phases.flat_map(|phase| {
+        let degrees = if phase.temperature.is_empty() {
+            phase.name.clone()
+        } else {
+            format!("{} ({} {}\u{a0}°C)", phase.name, phase.temperature_word, phase.temperature)
+        };
+        phase.lines.iter().filter_map(move |id| {
+            let line = update.lines.iter().find(|line| line.id == *id)?;
+            Some(Row { phase: degrees.clone(), line: Rc::clone(line) })
+        })
+    });
+    rows.collect()
+}
+
+fn as_markdown(update: &Update) -> String {
+    let Some(formula) = &update.formula else { return String::new() };
+    let mut out = String::new();
+    // Writing to a text cannot fail, here and below.
+    let _ = writeln!(out, "# {}\n", markdown(&formula.name));
+    let _ = writeln!(out, "| {} | % | {} |\n|:--|--:|--:|", sentences::MATERIAL, formula.mass_unit);
+    let mut phase = String::new();
+    for row in rows(update) {
+        if row.phase != phase {
+            phase.clone_from(&row.phase);
+            let _ = writeln!(out, "| **{}** | | |", markdown(&phase));
+        }
+        let line = &row.line;
+        let _ = writeln!(out, "| {} | {} | {} |", markdown(&line.name), line.percent.trim(), line.mass.trim());
+    }
+    let _ = writeln!(out, "| **{}** | **{}** | **{}** |\n", sentences::TOTAL, formula.total, formula.total_mass);
+    for (at, step) in formula.steps.lines().filter(|step| !step.trim().is_empty()).enumerate() {
+        let _ = writeln!(out, "{}. {}", at + 1, markdown(step));
+    }
+    if !formula.notes.is_empty() {
+        let _ = writeln!(out, "\n{}", formula.notes.lines().map(markdown).collect::<Vec<_>>().join("  \n"));
+    }
+    let _ = writeln!(out, "\n> {}", sentences::CAUTION);
+    out
+}
+
+/// Text that Markdown takes as text: what would begin markup is escaped, and nothing becomes HTML.
+fn markdown(text: &str) -> String {
+    let mut escaped = String::new();
+    for character in text.chars() {
+        match character {
+            '\\' | '`' | '*' | '_' | '{' | '}' | '[' | ']' | '<' | '>' | '#' | '|' | '!' | '~' | '&' => {
+                escaped.push('\\');
+                escaped.push(character);
+            }
+            '\n' | '\r' => escaped.push(' '),
+            _ => escaped.push(character),
+        }
+    }
+    escaped
+}
+
+fn as_text(update: &Update) -> String {
+    let Some(formula) = &update.formula else { return String::new() };
+    let mut out = format!("{}\n{}\n\n", formula.name, "=".repeat(formula.name.chars().count().min(60)));
+    let rows = rows(update);
+    let width = rows.iter().map(|row| row.line.name.chars().count()).max().unwrap_or(0).clamp(12, 44);
+    let mut phase = String::new();
+    for row in &rows {
+        if row.phase != phase {
+            phase.clone_from(&row.phase);
+            let _ = writeln!(out, "{phase}");
+        }
+        let line = &row.line;
+        let _ = writeln!(
+            out,
+            "  {:<width$} {:>9} % {:>10} {}",
+            line.name,
+            line.percent.trim(),
+            line.mass.trim(),
+            formula.mass_unit
+        );
+    }
+    let total = sentences::TOTAL;
+    let _ =
+        writeln!(out, "  {total:<width$} {:>9} % {:>10} {}\n", formula.total, formula.total_mass, formula.mass_unit);
+    for (at, step) in formula.steps.lines().filter(|step| !step.trim().is_empty()).enumerate() {
+        let _ = writeln!(out, "{}. {step}", at + 1);
+    }
+    if !formula.notes.is_empty() {
+        let _ = writeln!(out, "\n{}", formula.notes);
+    }
+    let _ = writeln!(out, "\n{}", sentences::CAUTION);
+    out
+}
+
+fn as_csv(update: &Update) -> String {
+    let Some(formula) = &update.formula else { return String::new() };
+    // A spreadsheet that reads commas as decimals separates fields by semicolons.
+    let uses_comma = update.lines.iter().any(|line| line.percent.contains(','));
+    let separator = if uses_comma { ";" } else { "," };
+    // The mark at the beginning lets spreadsheets read it as UTF-8.
+    let mut out = "\u{feff}".to_owned();
+    let mut write = |fields: [&str; 5]| {
+        let _ = write!(out, "{}\r\n", fields.map(csv_field).join(separator));
+    };
+    write(["phase", "material", "percent", &format!("mass in {}", formula.mass_unit), "note"]);
+    for Row { phase, line } in rows(update) {
+        write([&phase, &line.name, line.percent.trim(), line.mass.trim(), &line.note]);
+    }
+    write(["", sentences::TOTAL, &formula.total, &formula.total_mass, ""]);
+    out
+}
+
+/// A field in quotes. One that a spreadsheet would take for a formula begins with an apostrophe, as spreadsheets themselves
+/// mark text.
+fn csv_field(field: &str) -> String {
+    let risky = field.starts_with(['=', '+', '-', '@', '\t', '\r']);
+    format!("\"{}{}\"", if risky { "'" } else { "" }, field.replace('"', "\"\""))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_in_a_name_becomes_markup() {
+        assert_eq!(markdown("<script>alert(1)</script>"), "\\<script\\>alert(1)\\</script\\>");
+        assert_eq!(markdown("a|b\n# c"), "a\\|b \\# c");
+    }
+
+    #[test]
+    fn nothing_in_a_field_becomes_a_formula_of_the_spreadsheet() {
+        assert_eq!(csv_field("=cmd|' /C calc'!A0"), "\"'=cmd|' /C calc'!A0\"");
+        assert_eq!(csv_field("a \"b\", c"), "\"a \"\"b\"\", c\"");
+    }
+}

@@ -1,0 +1,386 @@
+//! Storage that fails: pages that end between two writes, texts that are damaged, a browser that clears what it kept, and
+//! backups.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::similar_names,
+    reason = "what goes wrong in a test is to be seen at once"
+)]
+
+use std::cell::Cell;
+use std::rc::Rc;
+use stillroom_core::number::DecimalMark;
+use stillroom_core::{FormulaId, LineId};
+use stillroom_web::command::Command;
+use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
+use stillroom_web::session::Session;
+use stillroom_web::view::{KeepState, Update};
+use stillroom_web::view_backup::Fate;
+use stillroom_web::write_up::WrittenForm;
+
+#[derive(Debug, Clone)]
+struct Workbench {
+    time: Rc<Cell<u64>>,
+    drawn: Rc<Cell<u64>>,
+}
+
+impl Default for Workbench {
+    fn default() -> Self {
+        Self { time: Rc::new(Cell::new(1_764_000_000_000)), drawn: Rc::default() }
+    }
+}
+
+impl Surroundings for Workbench {
+    fn now(&self) -> u64 {
+        self.time.set(self.time.get() + 10_000);
+        self.time.get()
+    }
+    fn minutes_ahead(&self) -> i64 {
+        0
+    }
+    fn today(&self) -> String {
+        "2026-11-25".to_owned()
+    }
+    fn random(&self) -> u64 {
+        self.drawn.set(self.drawn.get() + 1);
+        (self.drawn.get() + 7).wrapping_mul(0x9e37_79b9_7f4a_7c15)
+    }
+}
+
+fn open_with(store: impl Store + 'static, around: &Workbench) -> Session {
+    Session::open(Box::new(store), Box::new(around.clone()), DecimalMark::Point)
+}
+
+fn open_on(store: &MemoryStore) -> Session {
+    open_with(store.clone(), &Workbench::default())
+}
+
+/// A page that ends after so many writes: whatever it does after that reaches nobody.
+#[derive(Clone)]
+struct Mortal {
+    store: MemoryStore,
+    writes_left: Rc<Cell<usize>>,
+}
+
+impl Mortal {
+    fn on(store: &MemoryStore, writes: usize) -> Self {
+        Self { store: store.clone(), writes_left: Rc::new(Cell::new(writes)) }
+    }
+    fn writes(&self) -> bool {
+        let left = self.writes_left.get();
+        self.writes_left.set(left.saturating_sub(1));
+        left > 0
+    }
+}
+
+impl Store for Mortal {
+    fn get(&self, key: &str) -> Result<Option<String>, StoreError> {
+        self.store.get(key)
+    }
+    fn set(&self, key: &str, text: &str) -> Result<(), StoreError> {
+        if self.writes() { self.store.set(key, text) } else { Ok(()) }
+    }
+    fn remove(&self, key: &str) -> Result<(), StoreError> {
+        if self.writes() { self.store.remove(key) } else { Ok(()) }
+    }
+    fn keys(&self) -> Result<Vec<String>, StoreError> {
+        self.store.keys()
+    }
+}
+
+/// A small generator of numbers for choosing what happens; any seed does (Marsaglia's xorshift).
+struct Dice(u64);
+
+impl Dice {
+    fn below(&mut self, most: usize) -> usize {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        usize::try_from(self.0 % most as u64).unwrap()
+    }
+}
+
+/// What a page shows, without what only says when.
+fn shown(session: &mut Session) -> (Option<String>, String, Vec<String>) {
+    let view = session.show_everything();
+    let lines = view.lines.iter().map(|line| format!("{}={}", line.name, line.amount)).collect();
+    let own = view.own_materials.unwrap_or_default().into_iter().map(|own| own.name).collect::<Vec<_>>().join(",");
+    (view.formula.map(|formula| formula.notes), own, lines)
+}
+
+/// One act of a maker that changes one record or several at once.
+fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
+    let view = session.show_everything();
+    match dice.below(4) {
+        0 => drop(session.apply(Command::SetNotes { text: format!("note {turn}") })),
+        1 => {
+            if let Some(line) = view.lines.get(dice.below(view.lines.len().max(1))) {
+                session.apply(Command::SetAmount { line: LineId(line.id), text: format!("{}.5", turn % 3) });
+            }
+        }
+        2 => drop(session.apply(Command::NewMaterial { composite: turn % 2 == 0, name: format!("own {turn}") })),
+        _ => {
+            // Several records in one act: a copy and all it is made of.
+            let id = view.formula.and_then(|formula| formula.id).unwrap();
+            let link = session.link_of(FormulaId::try_from(id.clone()).unwrap(), "https://maker.example/").fragment;
+            session.apply(Command::DeleteFormula { formula: FormulaId::try_from(id).unwrap() });
+            let own = session.show_everything().own_materials.unwrap_or_default();
+            for material in own.iter().take(1) {
+                session.apply(Command::DeleteMaterial { material: material.id.parse().unwrap() });
+            }
+            session.apply(Command::KeepCopy { link });
+        }
+    }
+}
+
+#[test]
+fn a_thousand_pages_end_between_two_writes_and_nothing_is_lost() {
+    let store = MemoryStore::default();
+    let around = Workbench::default();
+    let mut dice = Dice(0x5eed_5eed_5eed_5eed);
+    let mut first = open_with(store.clone(), &around);
+    first.keep();
+    let (mut old_seen, mut new_seen) = (0, 0);
+    for turn in 0..1_000 {
+        let mortal = Mortal::on(&store, usize::MAX);
+        let mut page = open_with(mortal.clone(), &around);
+        let old = shown(&mut page);
+        act(&mut page, &mut dice, turn);
+        let new = shown(&mut page);
+        mortal.writes_left.set(dice.below(9));
+        page.keep();
+        drop(page);
+        // Whoever opens next may end while it puts things right, too.
+        drop(open_with(Mortal::on(&store, dice.below(3)), &around));
+        let mut next = open_with(store.clone(), &around);
+        let found = shown(&mut next);
+        assert!(next.show_everything().status.unwrap().unreadable.is_empty());
+        assert!(found == old || found == new, "turn {turn}: {found:?} is neither {old:?} nor {new:?}");
+        if found == new { new_seen += 1 } else { old_seen += 1 }
+    }
+    println!("1000 pages ended: {old_seen} left the old state, {new_seen} the new one");
+    assert!(old_seen > 50 && new_seen > 200, "both must have been seen: {old_seen}, {new_seen}");
+}
+
+#[test]
+fn a_text_the_browser_damaged_is_reported_and_left_alone() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    page.keep();
+    let key = store.keys().unwrap().into_iter().find(|key| key.starts_with("stillroom.formula.")).unwrap();
+    // Still JSON, still a formula: only the sum tells.
+    let damaged = store.get(&key).unwrap().unwrap().replacen("\"percent\":\"12\"", "\"percent\":\"72\"", 1);
+    store.set(&key, &damaged).unwrap();
+    let mut next = open_on(&store);
+    let status = next.show_everything().status.unwrap();
+    assert_eq!(status.unreadable.len(), 1);
+    assert!(status.unreadable[0].contains("damaged"), "{}", status.unreadable[0]);
+    next.keep();
+    assert_eq!(store.get(&key).unwrap(), Some(damaged));
+}
+
+#[test]
+fn what_was_kept_before_there_were_sums_is_read() {
+    let store = MemoryStore::default();
+    store
+        .set("stillroom.formula.000000000000feed", include_str!("../../exchange/golden/formula-1.json").trim_end())
+        .unwrap();
+    let view = open_on(&store).show_everything();
+    assert_eq!(view.formula.unwrap().name, "Cucumber and oat gel cream");
+    assert!(view.status.unwrap().unreadable.is_empty());
+}
+
+#[test]
+fn storage_that_was_cleared_under_an_open_page_is_filled_again_and_said() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    page.keep();
+    let before = store.keys().unwrap();
+    for key in &before {
+        store.remove(key).unwrap();
+    }
+    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    let update = page.keep();
+    assert!(update.notices.iter().any(|notice| notice.code == "storage.cleared"));
+    // What the first pass did not know of, the next one keeps.
+    page.keep();
+    assert!(!page.has_unkept());
+    assert_eq!(store.keys().unwrap(), before);
+    assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "still here");
+}
+
+#[test]
+fn a_full_storage_keeps_nothing_by_halves() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    page.keep();
+    let old = shown(&mut open_on(&store));
+    page.apply(Command::SetNotes { text: "new".to_owned() });
+    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
+    store.fail_with(Some(StoreError::Full));
+    assert_eq!(page.keep().status.unwrap().state, KeepState::Full);
+    assert_eq!(shown(&mut open_on(&store)), old);
+    store.fail_with(None);
+    assert_eq!(page.keep().status.unwrap().state, KeepState::Kept);
+    assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "new");
+}
+
+#[test]
+fn a_clock_that_went_back_is_said() {
+    let store = MemoryStore::default();
+    let around = Workbench::default();
+    open_with(store.clone(), &around).keep();
+    assert_eq!(open_with(store.clone(), &around).storage_remarks(), Vec::<String>::new());
+    around.time.set(1_700_000_000_000);
+    let remarks = open_with(store, &around).storage_remarks();
+    assert!(remarks[0].contains("clock") && remarks[0].contains("2025-11-24"), "{remarks:?}");
+}
+
+// ---- versions ---------------------------------------------------------------------------------------------------------
+
+fn open_id(session: &mut Session) -> FormulaId {
+    FormulaId::try_from(session.show_everything().formula.unwrap().id.unwrap()).unwrap()
+}
+
+fn squalane(view: &Update) -> LineId {
+    LineId(view.lines.iter().find(|line| line.name.starts_with("Squalane")).unwrap().id)
+}
+
+#[test]
+fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_composition() {
+    let store = MemoryStore::default();
+    let around = Workbench::default();
+    let mut page = open_with(store.clone(), &around);
+    page.keep();
+    let id = open_id(&mut page);
+    let line = squalane(&page.show_everything());
+    page.apply(Command::SetAmount { line, text: "4.5".to_owned() });
+    page.keep();
+    assert!(page.versions_of(id).is_empty(), "typing on is no version");
+    around.time.set(around.time.get() + 3_600_000);
+    page.apply(Command::SetAmount { line, text: "6".to_owned() });
+    page.keep();
+    page.apply(Command::SetNotes { text: "richer".to_owned() });
+    page.keep();
+    let versions = page.versions_of(id);
+    assert_eq!(versions.len(), 1, "{versions:?}");
+    let comparison = page.compare_version(id, &versions[0].version).unwrap();
+    let change = comparison.lines.iter().find(|change| change.name.starts_with("Squalane")).unwrap();
+    assert_eq!((&*change.before, &*change.after), ("4.50", "6.00"));
+    assert!(comparison.composition.iter().any(|change| change.name == "Aqua" && change.difference == "\u{2212}1.50"));
+    assert_eq!(comparison.others, ["The notes read differently."]);
+    let restored = page.apply(Command::RestoreVersion { formula: id, version: versions[0].version.clone() });
+    assert!(restored.answer.unwrap().made.is_some());
+    let view = page.show_everything();
+    let line = view.lines.iter().find(|line| line.name.starts_with("Squalane")).unwrap();
+    assert_eq!(line.amount, "4.50");
+    // The versions lie beside the records and trouble nobody who reads those.
+    assert!(open_with(store, &around).show_everything().status.unwrap().unreadable.is_empty());
+}
+
+// ---- backup -----------------------------------------------------------------------------------------------------------
+
+#[test]
+fn a_backup_puts_everything_on_another_device() {
+    let mut page = open_on(&MemoryStore::default());
+    page.apply(Command::SetNotes { text: "<script>alert(1)</script> \u{202e}".to_owned() });
+    let backup = page.write_backup();
+    let store = MemoryStore::default();
+    let mut other = open_on(&store);
+    let id = open_id(&mut other);
+    other.apply(Command::DeleteFormula { formula: id });
+    let own = other.show_everything().own_materials.unwrap();
+    other.apply(Command::DeleteMaterial { material: own[0].id.parse().unwrap() });
+    let view = other.read_backup(backup.as_bytes());
+    assert_eq!(view.error, None);
+    let fates: Vec<_> = view.items.iter().map(|item| (item.kind.as_str(), item.fate)).collect();
+    assert!(fates.contains(&("Formula", Fate::New)) && fates.contains(&("Material", Fate::New)), "{fates:?}");
+    assert!(fates.contains(&("Extract", Fate::Same)), "{fates:?}");
+    other.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    other.keep();
+    assert_eq!(shown(&mut open_on(&store)), shown(&mut page));
+    other.apply(Command::Undo {});
+    assert!(other.show_everything().own_materials.unwrap().is_empty(), "a restore can be taken back");
+}
+
+#[test]
+fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
+    let mut page = open_on(&MemoryStore::default());
+    let line = squalane(&page.show_everything());
+    page.apply(Command::SetAmount { line, text: "6".to_owned() });
+    let own = page.show_everything().own_materials.unwrap()[0].id.clone();
+    page.apply(Command::OpenMaterial { material: own.parse().unwrap() });
+    page.apply(Command::SetPartAmount { part: 0, text: "50".to_owned() });
+    let backup = page.write_backup();
+    let theirs = page.show_everything();
+
+    let mut here = open_on(&MemoryStore::default());
+    let ours = here.show_everything();
+    let view = here.read_backup(backup.as_bytes());
+    let fate = |kind: &str| view.items.iter().find(|item| item.kind == kind).unwrap().fate;
+    assert_eq!((fate("Formula"), fate("Material")), (Fate::Differs, Fate::Differs));
+    here.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    let now = here.show_everything();
+    assert_eq!((now.lines.clone(), now.constituents.clone()), (ours.lines, ours.constituents), "ours is as it was");
+    let cards = now.shelf.unwrap().cards;
+    assert_eq!(cards.len(), 2);
+    let added = cards.iter().find(|card| card.name.ends_with("(from the backup)")).unwrap();
+    here.apply(Command::OpenFormula { formula: FormulaId::try_from(added.id.clone()).unwrap() });
+    let percents = |view: &Update| {
+        view.constituents.iter().map(|each| (each.inci.clone(), each.percent.clone())).collect::<Vec<_>>()
+    };
+    assert_eq!(percents(&here.show_everything()), percents(&theirs), "the added one is what the file says");
+
+    let mut taking = open_on(&MemoryStore::default());
+    assert_eq!(taking.read_backup(backup.as_bytes()).error, None);
+    taking.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    assert_eq!(percents(&taking.show_everything()), percents(&theirs));
+}
+
+#[test]
+fn a_backup_goes_on_past_what_it_cannot_read() {
+    let mut page = open_on(&MemoryStore::default());
+    let backup = page.write_backup();
+    let spoiled = backup.replacen("\"heated-water\"", "\"cold-fire\"", 1).replacen(
+        "\"records\":{",
+        "\"records\":{\"stillroom.formula.0000000000000001\":{\"schema\":9},\"stillroom.moon.1\":{\"schema\":1},",
+        1,
+    );
+    let view = page.read_backup(spoiled.as_bytes());
+    assert_eq!(view.items.iter().filter(|item| item.fate == Fate::Unreadable).count(), 3, "{:?}", view.items);
+    assert!(view.summary.contains("3 cannot be read"), "{}", view.summary);
+    let before = page.show_everything();
+    for (file, code) in [(&b"\xff\xd8\xff"[..], "backup.not-one"), (&backup.as_bytes()[..200], "backup.damaged")] {
+        assert_eq!(page.read_backup(file).code, Some(code));
+    }
+    page.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    assert_eq!(page.show_everything().formula, before.formula, "nothing waits after a file that cannot be read");
+}
+
+#[test]
+fn a_record_that_cannot_be_read_here_goes_along_in_the_backup() {
+    let store = MemoryStore::default();
+    store.set("stillroom.formula.00000000000000aa", "{\"schema\":9,\"of\":\"a later version\"}").unwrap();
+    let backup = open_on(&store).write_backup();
+    assert!(backup.contains("a later version"));
+}
+
+#[test]
+fn a_formula_is_written_out_for_people() {
+    let mut page = open_on(&MemoryStore::default());
+    let id = open_id(&mut page);
+    page.apply(Command::SetNotes { text: "<img src=x onerror=alert(1)>".to_owned() });
+    let before = page.show_everything();
+    let markdown = page.write_up(id, WrittenForm::Markdown);
+    assert!(
+        markdown.starts_with("# Cucumber and oat gel cream\n") && markdown.contains(" | 4.00 | 8.4 |\n"),
+        "{markdown}"
+    );
+    assert!(markdown.contains("\n\\<img src=x onerror=alert(1)\\>\n"), "{markdown}");
+    let csv = page.write_up(id, WrittenForm::Csv);
+    assert!(csv.contains(",\"4.00\",\"8.4\",") && csv.starts_with('\u{feff}'), "{csv}");
+    let text = page.write_up(id, WrittenForm::Text);
+    assert!(text.contains("1. Scatter the xanthan gum") && text.contains("challenge test"), "{text}");
+    assert_eq!(page.show_everything(), before);
+}

@@ -1,0 +1,28 @@
+//! A backup file as a maker picks it, through to putting it on the device.
+#![no_main]
+
+use libfuzzer_sys::fuzz_target;
+use stillroom_core::number::DecimalMark;
+use stillroom_exchange::backup;
+use stillroom_fuzz as _;
+use stillroom_fuzz::Nowhere;
+use stillroom_web::command::Command;
+use stillroom_web::keeping::MemoryStore;
+use stillroom_web::session::Session;
+
+fuzz_target!(|input: &[u8]| {
+    let Some((&form, file)) = input.split_first() else { return };
+    if let Ok(read) = backup::read(file) {
+        assert_eq!(backup::read(backup::write(&read).as_bytes()), Ok(read));
+    }
+    // What a page does with it costs more: every eighth input goes through.
+    if form % 8 == 7 {
+        let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(Nowhere::default()), DecimalMark::Point);
+        let _ = session.read_backup(file);
+        let differing = if form % 16 == 7 { "both" } else { "theirs" };
+        session.apply(Command::RestoreBackup { differing: differing.to_owned() });
+        session.keep();
+        let _ = session.show_everything();
+        let _ = session.write_backup();
+    }
+});

@@ -1,0 +1,141 @@
+// @ts-check
+
+// <stillroom-formula>: a shared formula as a weigh sheet on somebody else's page. Everything is in its shadow; the link
+// inside it stands for readers without scripts. One copy of the seam serves every element of a page, and is fetched when
+// the first of them comes into sight.
+
+import { make } from '../element.js';
+import { createSheet } from './sheet.js';
+import { style } from './style.js';
+import { words } from './words-embed.js';
+
+/** Where the formula opens at the reader's own bench. */
+const bench = new URL('../../', import.meta.url);
+const NAME = 'stillroom-formula';
+
+/** @type {Promise<typeof import('../reader/stillroom.js')> | undefined} */
+let seam;
+
+/** The seam, fetched once for every element of the page. */
+function fetchSeam() {
+  seam ??= (async () => {
+    const form = await import('../reader/stillroom.js');
+    await form.default();
+    return form;
+  })().catch((problem) => {
+    // Without a network now: the next element, or the next look, tries again.
+    seam = undefined;
+    throw problem;
+  });
+  return seam;
+}
+
+/** @type {CSSStyleSheet | undefined} */
+let styleSheet;
+
+function sharedStyle() {
+  if (!styleSheet) {
+    styleSheet = new CSSStyleSheet();
+    styleSheet.replaceSync(style);
+  }
+  return styleSheet;
+}
+
+const watcher = new IntersectionObserver(
+  (entries) => {
+    for (const { isIntersecting, target } of entries) {
+      if (isIntersecting && target instanceof StillroomFormula) target.show();
+    }
+  },
+  { rootMargin: '200px' },
+);
+
+/**
+ * Attributes: `link` (an address, its fragment, or what stands behind `#f=`; without it the first link inside counts),
+ * `batch` (as typed, such as `250 g`), `unit` (`g`, `oz`, `kg`, `lb`) and `mark` (`point`, `comma`).
+ */
+export class StillroomFormula extends HTMLElement {
+  static observedAttributes = ['link', 'batch', 'unit', 'mark'];
+
+  /** @type {ShadowRoot} */
+  #root;
+  #shown = false;
+
+  constructor() {
+    super();
+    this.#root = this.attachShadow({ mode: 'open' });
+    this.#root.adoptedStyleSheets = [sharedStyle()];
+    this.#root.append(make('div', { class: 'waiting' }, words.fetching));
+  }
+
+  connectedCallback() {
+    watcher.observe(this);
+  }
+
+  disconnectedCallback() {
+    watcher.unobserve(this);
+  }
+
+  attributeChangedCallback() {
+    if (this.#shown) void this.#draw();
+  }
+
+  /** Draws the sheet; called when it comes into sight. */
+  show() {
+    if (this.#shown) return;
+    this.#shown = true;
+    watcher.unobserve(this);
+    void this.#draw();
+  }
+
+  async #draw() {
+    const link = this.getAttribute('link') ?? this.querySelector('a[href*="#f="]')?.getAttribute('href') ?? '';
+    const letters = /^[\w=-]*$/.exec(link.slice(link.lastIndexOf('#') + 1))?.[0] ?? '';
+    const fragment = letters.startsWith('f=') ? letters : `f=${letters}`;
+    if (link === '') {
+      this.#root.replaceChildren(make('p', { class: 'waiting' }, words.noFormula));
+      return;
+    }
+    const address = `${bench.href}#${fragment}`;
+    try {
+      const { readShared } = await fetchSeam();
+      const { root, show } = createSheet({
+        // The link itself, so that what is wrong with it is said rightly.
+        read: (options) => readShared(link, options),
+        batch: this.getAttribute('batch') ?? undefined,
+        unit: this.getAttribute('unit') ?? usualUnit(),
+        mark: this.getAttribute('mark') === 'comma' ? 'comma' : this.getAttribute('mark') === 'point' ? 'point' : usualMark(),
+        bench: address,
+        print: ({ batch, massUnit, decimalMark }) => {
+          const page = new URL('embed/frame.html', bench);
+          page.search = new URLSearchParams({ batch: batch ?? '', unit: massUnit ?? '', mark: decimalMark ?? '', print: 'yes' }).toString();
+          page.hash = fragment;
+          open(page, '_blank', 'noopener');
+        },
+        heading: 'h3',
+      });
+      show();
+      this.#root.replaceChildren(root);
+      this.dispatchEvent(new CustomEvent('stillroom-shown', { bubbles: true }));
+    } catch (problem) {
+      console.warn(problem);
+      this.#shown = false;
+      this.#root.replaceChildren(make('p', { class: 'waiting' }, words.failed, ' ', make('a', { href: address, rel: 'noopener' }, words.open)));
+      addEventListener('online', () => this.show(), { once: true });
+    }
+  }
+}
+
+/** The reader's decimal mark. @returns {'point' | 'comma'} */
+function usualMark() {
+  const parts = new Intl.NumberFormat(navigator.language).formatToParts(1.5);
+  return parts.find((part) => part.type === 'decimal')?.value === ',' ? 'comma' : 'point';
+}
+
+/** Grams, but for readers in the one place that mostly weighs in ounces. */
+function usualUnit() {
+  return navigator.language === 'en-US' ? 'oz' : 'g';
+}
+
+// A second script tag, or a page that has such a name already, is left as it is.
+if (!customElements.get(NAME)) customElements.define(NAME, StillroomFormula);

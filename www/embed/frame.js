@@ -1,0 +1,31 @@
+// @ts-check
+
+// The formula of the address as a page of its own: for a frame on somebody else's page, and for printing.
+
+import './element.js';
+import { make } from '../element.js';
+
+const asked = new URLSearchParams(location.search);
+
+/** Draws the formula of the address. */
+function draw() {
+  const element = make(/** @type {'div'} */ (/** @type {string} */ ('stillroom-formula')), { link: location.hash });
+  for (const name of ['batch', 'unit', 'mark']) {
+    const value = asked.get(name);
+    if (value) element.setAttribute(name, value);
+  }
+  element.addEventListener('stillroom-shown', () => {
+    sayHeight();
+    if (asked.get('print') === 'yes') print();
+  });
+  document.body.replaceChildren(element);
+}
+
+/** Tells the page around how high this one is, if it wants to know. Nothing else is said, and nothing is listened to. */
+function sayHeight() {
+  if (parent !== window) parent.postMessage({ type: 'stillroom-height', height: document.documentElement.scrollHeight }, '*');
+}
+
+addEventListener('hashchange', draw);
+new ResizeObserver(sayHeight).observe(document.body);
+draw();

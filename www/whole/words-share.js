@@ -1,0 +1,63 @@
+// @ts-check
+
+// The fixed texts of sharing, backup and versions, in English.
+
+export const words = Object.freeze({
+  share: 'Share',
+  title: 'Share and keep',
+  back: 'Back to the formula',
+  cleared: 'The browser has cleared what this page kept on this device since you worked here last. If you have a backup file, read it under Share and keep.',
+  none: 'No formula is open. Choose one from the shelf.',
+  link: {
+    title: 'A link to this formula',
+    intro: 'The whole formula is in the link, with your own materials it is made of. Whoever opens it gets a copy to read; nothing of yours can be changed by it.',
+    address: 'The link',
+    copy: 'Copy the link',
+    copied: 'Copied.',
+    cannotCopy: 'Your browser does not let it be copied: select it and copy it yourself.',
+    send: 'Send…',
+    code: 'The link as a code',
+    codeIs: 'QR code that opens',
+    print: 'Print the code',
+    embed: 'Put it on your own page',
+  },
+  write: {
+    title: 'Written out',
+    markdown: 'As Markdown, for a blog',
+    text: 'As plain text',
+    csv: 'As a table (CSV)',
+  },
+  versions: {
+    title: 'Earlier versions of this formula',
+    none: 'None yet. A version is kept when you come back to a formula after ten minutes or more.',
+    compare: 'What changed since',
+    restore: 'Put this version on the shelf as a copy',
+  },
+  compare: { lines: 'Materials', composition: 'In the finished product', others: 'Otherwise', before: 'before', after: 'now', difference: 'difference', theirs: 'in the link', ours: 'yours' },
+  backup: {
+    title: 'Backup',
+    intro: 'One file with everything on this device: formulas, materials, prices, extracts, settings. Keep it somewhere else than on this device.',
+    write: 'Write a backup file',
+    read: 'Read a backup file',
+    drop: 'Or drop a file anywhere on this page.',
+    preview: 'What is in the file',
+    take: 'Put it on this device',
+    differing: 'What is here already and reads differently',
+    both: 'keep both',
+    theirs: 'take the file’s',
+    cancel: 'Leave it',
+    fates: { new: 'new', same: 'here already', differs: 'different here', unreadable: 'cannot be read' },
+  },
+  reading: {
+    title: 'A formula that was shared with you',
+    intro: 'This is a copy to read. It is not on your shelf, and nothing of yours changed.',
+    same: 'You have this formula on your shelf, exactly as it is here.',
+    differs: 'You have another version of this formula. Yours stays as it is; a copy you keep stands beside it.',
+    keep: 'Keep a copy',
+    open: 'Open mine',
+    close: 'Put it away',
+    compare: 'What is different from yours',
+    bad: 'This link cannot be opened',
+    toShelf: 'To your shelf',
+  },
+});
