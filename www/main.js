@@ -35,7 +35,6 @@ async function start() {
   function look(room) {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
     session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
-    session.send({ do: 'look-at-batches', looking: room === 'batches' });
   }
 
   /** What to do when a room is entered. @type {Map<string, () => Promise<void>>} */

@@ -85,12 +85,13 @@ export function createBatches(session, place) {
     if (seen) journal.show(seen);
   });
 
-  return {
-    enter() {
-      session.send({ do: 'look-at-batches', looking: document.body.dataset.room === 'batches' });
-      run.enter();
-    },
+  // Batches are worked out only while somebody looks at them.
+  const look = () => {
+    act(document.body.dataset.room === 'batches' ? 'look' : 'look-away');
+    run.enter();
   };
+  addEventListener('hashchange', look);
+  return { enter: look };
 }
 
 /**

@@ -184,8 +184,11 @@ pub struct WeighSheet {
 /// ```
 #[must_use]
 pub fn lay_out(shares: &[LineShare], asked: Grams, scales: &Scales) -> Option<WeighSheet> {
-    let exact = shares.iter().map(|share| Some((share.line, share.percent.of(asked)?)));
-    lay_out_masses(&exact.collect::<Option<Vec<_>>>()?, asked, scales)
+    let mut lines = Vec::with_capacity(shares.len());
+    for share in shares {
+        lines.push(weighed(share.line, share.percent.of(asked)?, scales));
+    }
+    round_to_scales(lines, asked, scales)
 }
 
 /// Lays out a weigh sheet for masses that are known already, as [`lay_out`] does for shares.
@@ -193,13 +196,15 @@ pub fn lay_out(shares: &[LineShare], asked: Grams, scales: &Scales) -> Option<We
 /// *Units*: grams. *Valid for* masses that make the batch asked for. `None` if they are too large to be counted in steps.
 #[must_use]
 pub fn lay_out_masses(masses: &[(LineId, Grams)], asked: Grams, scales: &Scales) -> Option<WeighSheet> {
-    let mut lines: Vec<WeighedLine> = masses
-        .iter()
-        .map(|&(line, exact)| {
-            let scale = scales.position_for(exact);
-            WeighedLine { line, exact, target: exact, scale, relative_error: Percent::ZERO }
-        })
-        .collect();
+    round_to_scales(masses.iter().map(|&(line, exact)| weighed(line, exact, scales)).collect(), asked, scales)
+}
+
+/// A line before it is rounded.
+fn weighed(line: LineId, exact: Grams, scales: &Scales) -> WeighedLine {
+    WeighedLine { line, exact, target: exact, scale: scales.position_for(exact), relative_error: Percent::ZERO }
+}
+
+fn round_to_scales(mut lines: Vec<WeighedLine>, asked: Grams, scales: &Scales) -> Option<WeighSheet> {
     let coarsest = lines.iter().map(|line| line.scale).max().unwrap_or(0);
     let mut weighed = Decimal::ZERO;
     for (position, scale) in scales.as_slice().iter().enumerate().take(coarsest + 1) {

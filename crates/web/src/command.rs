@@ -32,10 +32,11 @@ macro_rules! commands {
             ///
             /// # Errors
             /// If it is none, or a field is not what its type says.
+            #[allow(unused_doc_comments, reason = "a variant that is not built is not read either")]
             pub fn from_page(page: &JsValue) -> Result<Self, serde_wasm_bindgen::Error> {
                 let name: String = field_of(page, "do")?;
                 match name.as_str() {
-                    $( $name => Ok(Self::$variant { $( $field: field_of(page, stringify!($field))?, )* }), )*
+                    $( $(#[$about])* $name => Ok(Self::$variant { $( $field: field_of(page, stringify!($field))?, )* }), )*
                     _ => Err(serde_wasm_bindgen::Error::new("no such command")),
                 }
             }
@@ -377,12 +378,8 @@ commands! {
         /// Which.
         offer: String as "ExtractOffer",
     },
-    /// Look at the batches, or away from them: they are worked out only while somebody looks.
-    "look-at-batches" LookAtBatches {
-        /// Whether the page shows them.
-        looking: bool as "boolean",
-    },
     /// Do something at the bench, or write into a journal.
+    #[cfg(feature = "whole")]
     "act-on-batch" ActOnBatch {
         /// What.
         act: String as "BatchAct",
@@ -520,7 +517,7 @@ pub enum HoldingField {
 /// [`PhaseKind`] and [`Class`] as the page writes them.
 #[wasm_bindgen(typescript_custom_section)]
 const SHARED_NAMES: &str = r#"
-export type BatchAct = "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
+export type BatchAct = "look" | "look-away" | "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";

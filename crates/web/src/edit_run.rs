@@ -1,6 +1,5 @@
 //! Acts at the bench: beginning a batch, what is weighed and done, taking back, finishing.
 
-use crate::command::Command;
 use crate::edit_formula::{about, cut_name, cut_text, made};
 use crate::history::Slot;
 use crate::sentences_run as sentences;
@@ -45,29 +44,24 @@ impl From<NumberError> for Refusal {
 type Read<T> = Result<T, Refusal>;
 
 impl Session {
-    pub(crate) fn act_on_batches(&mut self, command: Command) -> Answer {
-        match command {
-            Command::LookAtBatches { looking } => {
-                self.at_bench.looking = looking;
-                if looking && self.at_bench.open.is_none() {
-                    // Whoever comes back to a run that was broken off finds it as they left it.
-                    self.at_bench.open = self.running_batch();
-                }
-                Answer::default()
-            }
-            Command::ActOnBatch { act, on, text } => self.act_on_batch_record(&act, &on, &text),
-            _ => Answer::default(),
-        }
-    }
-
     /// The batch begun last that is not finished.
     fn running_batch(&self) -> Option<BatchId> {
         let running = |record: &&Rc<BatchRecord>| !is_finished(&record.batch.events);
         self.batches.values().filter(running).max_by_key(|record| record.changed_at).map(|record| record.id)
     }
 
-    fn act_on_batch_record(&mut self, act: &str, on: &str, text: &str) -> Answer {
+    pub(crate) fn act_on_batches(&mut self, act: &str, on: &str, text: &str) -> Answer {
         match act {
+            "look" => {
+                self.at_bench.looking = true;
+                // Whoever comes back to a run that was broken off finds it as they left it.
+                self.at_bench.open = self.at_bench.open.or_else(|| self.running_batch());
+                Answer::default()
+            }
+            "look-away" => {
+                self.at_bench.looking = false;
+                Answer::default()
+            }
             "new" => self.begin_batch(on),
             "open" => {
                 let id = BatchId::try_from(on.to_owned()).ok();

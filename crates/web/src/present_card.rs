@@ -18,6 +18,8 @@ use stillroom_core::run::{Deed, Event};
 use stillroom_core::{Grams, LineId, MaterialId, PhaseId};
 use stillroom_exchange::batch::Batch;
 
+/// Findings named beside a choice.
+const MOST_FOUND: usize = 2;
 /// Minutes a blend takes if nobody says otherwise. Common practice with a hand blender.
 const USUAL_BLEND: &str = "3";
 
@@ -152,7 +154,18 @@ impl Session {
         }
         let fields = if settled || over { Vec::new() } else { self.pour_fields(state, &on, line, before, missing) };
         let mut warnings = self.warn_of_pour(batch, state, line);
-        warnings.extend(self.check_if_it_stays(batch, state, line));
+        let found = self.check_if_it_stays(batch, state, line);
+        if matches!(line.status, LineStatus::Short(_)) {
+            // What is missing will most likely be poured: what leaving it would do stands beside that choice.
+            for choice in choices.iter_mut().filter(|choice| choice.act == "accept") {
+                for remark in found.iter().take(MOST_FOUND) {
+                    choice.about.push('\n');
+                    choice.about.push_str(&remark.text);
+                }
+            }
+        } else {
+            warnings.extend(found);
+        }
         let next = match line.status {
             LineStatus::Over(_) => {
                 ChoiceAct { label: card::NEXT_CHOOSE.into(), act: "focus", refused: true, ..ChoiceAct::default() }

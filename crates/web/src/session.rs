@@ -225,7 +225,8 @@ impl Session {
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
-            Command::LookAtBatches { .. } | Command::ActOnBatch { .. } => self.act_on_batches_if_whole(command),
+            #[cfg(feature = "whole")]
+            Command::ActOnBatch { act, on, text } => self.act_on_batches(&act, &on, &text),
             #[cfg(feature = "whole")]
             Command::KeepCopy { link } => self.keep_copy(&link),
             #[cfg(feature = "whole")]
@@ -255,18 +256,6 @@ impl Session {
     fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
         #[cfg(feature = "whole")]
         let answer = self.act_on_extract(command);
-        #[cfg(not(feature = "whole"))]
-        let answer = {
-            drop(command);
-            Answer::default()
-        };
-        answer
-    }
-
-    /// Batches are a room beyond the main job, too.
-    fn act_on_batches_if_whole(&mut self, command: Command) -> Answer {
-        #[cfg(feature = "whole")]
-        let answer = self.act_on_batches(command);
         #[cfg(not(feature = "whole"))]
         let answer = {
             drop(command);

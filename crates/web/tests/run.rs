@@ -46,7 +46,8 @@ struct Page {
 impl Page {
     fn open(store: MemoryStore, bench: Workbench) -> Self {
         let mut session = Session::open(Box::new(store.clone()), Box::new(bench.clone()), DecimalMark::Point);
-        session.apply(Command::LookAtBatches { looking: true });
+        let look = Command::ActOnBatch { act: "look".into(), on: String::new(), text: String::new() };
+        session.apply(look);
         Self { store, bench, session }
     }
 
