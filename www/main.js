@@ -35,6 +35,7 @@ async function start() {
   function look(room) {
     session.send({ do: 'look-at-shelf', looking: room === 'shelf' });
     session.send({ do: 'look-at-extracts', looking: room === 'extracts' });
+    session.send({ do: 'look-at-batches', looking: room === 'batches' });
   }
 
   /** What to do when a room is entered. @type {Map<string, () => Promise<void>>} */
@@ -93,6 +94,10 @@ async function start() {
     const { createExtracts } = await import('./whole/extract.js');
     return (place) => createExtracts(session, { ask }, place);
   });
+  const batches = laterRoom('batches', async () => {
+    const { createBatches } = await import('./whole/run.js');
+    return (place) => createBatches(session, place);
+  });
 
   const findings = make('section', { class: 'room sheet', 'data-room': 'findings', 'aria-labelledby': 'findings-title' },
     make('h2', { id: 'findings-title' }, words.findings));
@@ -106,6 +111,7 @@ async function start() {
     createShelf(session, go),
     materials,
     extracts,
+    batches,
     make('div', { class: 'desk' }, createFormula(session, { go, ask }), createJar(session), createBench(session, { ask }), findings),
   );
   placeFindings(findings);

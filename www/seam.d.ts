@@ -1,6 +1,7 @@
 /* tslint:disable */
 /* eslint-disable */
 
+export type BatchAct = "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
@@ -9,47 +10,109 @@ export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "b
 
 
 /**
- * A QR code.
+ * A curve with its points. Places are in percent of its width and height, from the top left.
  */
-export interface CodeView {
+export interface CurveView {
     /**
-     * Modules along a side, with the empty margin of four around it.
+     * The curve in words.
      */
-    side: number;
+    description: string;
     /**
-     * Its dark modules as the path of a drawing in modules.
+     * The curve.
      */
-    path: string;
+    line: [number, number][];
     /**
-     * How wide it has to be on paper, in a sentence.
+     * What was read.
      */
-    about: string;
+    points: [number, number][];
     /**
-     * That width in millimetres.
+     * A height that matters, and what it is.
      */
-    millimetres: number;
+    level: number;
+    /**
+     * What that height is.
+     */
+    levelLabel: string;
+    /**
+     * From where to where along the width the curve meets that height.
+     */
+    band: [number, number] | undefined;
+    /**
+     * Marks along the width.
+     */
+    across: CurveTick[];
+    /**
+     * Marks along the height.
+     */
+    up: CurveTick[];
 }
 
 /**
- * A backup that was read and waits to be put on this device.
+ * A day on which to look.
  */
-export interface BackupView {
+export interface DueView {
     /**
-     * Why it cannot be read, in a sentence.
+     * Which day.
      */
-    error?: string;
+    label: string;
     /**
-     * Stable code of the error.
+     * The date.
      */
-    code?: string;
+    date: string;
     /**
-     * What it holds, in a sentence.
+     * Whether it was looked at.
      */
-    summary: string;
+    done: boolean;
     /**
-     * Its records.
+     * The day as a record writes it.
      */
-    items: BackupItem[];
+    day: string;
+}
+
+/**
+ * A field of a card.
+ */
+export interface CardField {
+    /**
+     * Names it; what is wrong with its text comes back under this name.
+     */
+    field: string;
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Unit behind it.
+     */
+    unit: string;
+    /**
+     * What it holds.
+     */
+    text: string;
+    /**
+     * What it would be if nothing is typed.
+     */
+    placeholder: string;
+    /**
+     * What is typed: `decimal`, `numeric`, `text`, `long` or `day`.
+     */
+    keyboard: "decimal" | "numeric" | "text" | "long" | "day";
+    /**
+     * Whether it goes along with the large area; if not, it has a button of its own, or is sent when it is left.
+     */
+    withNext: boolean;
+    /**
+     * What its own button says; empty where it is sent when it is left.
+     */
+    button: string;
+    /**
+     * What its text is sent as.
+     */
+    act: BatchAct;
+    /**
+     * On what.
+     */
+    on: string;
 }
 
 /**
@@ -97,40 +160,6 @@ export interface SetAsideView {
 }
 
 /**
- * A formula as a link.
- */
-export interface LinkView {
-    /**
-     * Why there is none, in a sentence.
-     */
-    error?: string;
-    /**
-     * Name of the formula.
-     */
-    name: string;
-    /**
-     * The whole address.
-     */
-    address: string;
-    /**
-     * What stands behind `#` in it.
-     */
-    fragment: string;
-    /**
-     * How long it is, in a sentence.
-     */
-    about: string;
-    /**
-     * The same as a picture.
-     */
-    code?: CodeView;
-    /**
-     * Why there is no picture, in a sentence.
-     */
-    codeProblem: string;
-}
-
-/**
  * A line meant to stay solid.
  */
 export interface SuspendedView {
@@ -156,6 +185,20 @@ export interface TickView {
      * Its number.
      */
     text: string;
+}
+
+/**
+ * A mark of a curve.
+ */
+export interface CurveTick {
+    /**
+     * Its place.
+     */
+    at: number;
+    /**
+     * What stands beside it.
+     */
+    label: string;
 }
 
 /**
@@ -265,41 +308,17 @@ export interface SourceView {
 }
 
 /**
- * A shared formula, for reading: nothing of it is kept.
+ * A sentence with a tone.
  */
-export interface ReadingView {
+export interface RemarkView {
     /**
-     * Why the link cannot be read, in a sentence.
+     * Tone.
      */
-    error?: string;
+    tone: "stop" | "caution" | "note";
     /**
-     * Stable code of the error.
+     * The sentence.
      */
-    code?: string;
-    /**
-     * The formula worked out: head, lines, jar, constituents, batch. A batch that is not understood is its answer.
-     */
-    update: Update;
-    /**
-     * The method, a step each.
-     */
-    steps: string[];
-    /**
-     * Use, pH and size in a few words.
-     */
-    about: string;
-    /**
-     * Own materials that come along, each in a sentence.
-     */
-    materials: string[];
-    /**
-     * How it stands to what this device keeps.
-     */
-    standing: Standing;
-    /**
-     * What is different in the version this device keeps, if there is another one.
-     */
-    comparison?: ComparisonView;
+    text: string;
 }
 
 /**
@@ -335,17 +354,37 @@ export interface TableView {
 }
 
 /**
- * An earlier version of a formula.
+ * A timer.
  */
-export interface VersionView {
+export interface TimerView {
     /**
-     * Names it among the versions of its formula: when it was last changed.
+     * Its step.
      */
-    version: string;
+    step: string;
     /**
-     * When, and what it was called, in a few words.
+     * Whether it runs.
      */
-    text: string;
+    running: boolean;
+    /**
+     * What is left to its next stop, as a clock shows it.
+     */
+    clock: string;
+    /**
+     * How much of the whole has run, in percent.
+     */
+    share: number;
+    /**
+     * What is to be done at that stop.
+     */
+    atStop: string;
+    /**
+     * Whether it has run to its end.
+     */
+    over: boolean;
+    /**
+     * Whether it stands at a pause.
+     */
+    atPause: boolean;
 }
 
 /**
@@ -463,38 +502,6 @@ export interface EvaluationOptions {
 }
 
 /**
- * How a reader wants a shared formula worked out and written.
- */
-export interface ReadingOptions {
-    /**
-     * Mark between whole and fraction; a point unless another is asked for.
-     */
-    decimalMark?: "point" | "comma";
-    /**
-     * A batch by mass, as typed, instead of the one the maker asked for.
-     */
-    batch?: string | undefined;
-    /**
-     * Unit of mass: `g`, `oz`, …
-     */
-    massUnit?: string | undefined;
-    /**
-     * Step of the reader's scale, as typed.
-     */
-    scaleStep?: string | undefined;
-}
-
-/**
- * How a record of a backup stands to what this device keeps.
- */
-export type Fate = "new" | "same" | "differs" | "unreadable";
-
-/**
- * How a shared formula stands to what this device keeps.
- */
-export type Standing = "new" | "same" | "differs";
-
-/**
  * How keeping stands.
  */
 export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
@@ -524,7 +531,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "look-at-batches"; looking: boolean } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -546,6 +553,28 @@ export interface MaterialHit {
      * Whether it is the maker's own, a formula, or of the catalogue.
      */
     origin: Origin;
+}
+
+/**
+ * One batch in the list.
+ */
+export interface BatchCard {
+    /**
+     * Names it.
+     */
+    id: string;
+    /**
+     * The formula it was made of.
+     */
+    name: string;
+    /**
+     * Number and state in a few words.
+     */
+    about: string;
+    /**
+     * Whether it is still being made.
+     */
+    running: boolean;
 }
 
 /**
@@ -737,6 +766,24 @@ export interface LayerView {
 }
 
 /**
+ * One line of the log.
+ */
+export interface LogLine {
+    /**
+     * When.
+     */
+    time: string;
+    /**
+     * What.
+     */
+    text: string;
+    /**
+     * Whether it was taken back: then it is crossed out, not left out.
+     */
+    takenBack: boolean;
+}
+
+/**
  * One line.
  */
 export interface LineView {
@@ -795,25 +842,79 @@ export interface LineView {
 }
 
 /**
- * One number that is different.
+ * One material of a record.
  */
-export interface ChangeView {
+export interface RecordLine {
     /**
-     * Of what.
+     * Its phase, on the first line of each.
+     */
+    phase: string;
+    /**
+     * Its common name.
      */
     name: string;
     /**
-     * Its percent before; empty where it was not there.
+     * Its INCI names.
      */
-    before: string;
+    inci: string;
     /**
-     * Its percent after; empty where it is not there any more.
+     * Lot.
      */
-    after: string;
+    lot: string;
     /**
-     * The difference, with its sign.
+     * Last day.
      */
-    difference: string;
+    expiry: string;
+    /**
+     * Percent by the formula.
+     */
+    percent: string;
+    /**
+     * Mass wanted.
+     */
+    target: string;
+    /**
+     * Mass weighed.
+     */
+    weighed: string;
+    /**
+     * How far apart they are.
+     */
+    deviation: string;
+    /**
+     * Whether that is more than the scale's step, or its day is past.
+     */
+    odd: boolean;
+}
+
+/**
+ * One observation.
+ */
+export interface EntryView {
+    /**
+     * Its position.
+     */
+    entry: number;
+    /**
+     * Which day of the batch it is, and the date.
+     */
+    title: string;
+    /**
+     * What was noted.
+     */
+    fields: CardField[];
+    /**
+     * The colour as a screen shows it, `#aabbcc`; empty where none was read.
+     */
+    swatch: string;
+    /**
+     * The colour in numbers, and how far it is from day 0.
+     */
+    colour: string;
+    /**
+     * Names of its photos.
+     */
+    photos: string[];
 }
 
 /**
@@ -895,25 +996,99 @@ export interface ConflictView {
 }
 
 /**
- * One record of a backup.
+ * One step in the list.
  */
-export interface BackupItem {
+export interface StepView {
     /**
-     * What it is.
+     * Names it.
+     */
+    step: string;
+    /**
+     * What is done.
+     */
+    label: string;
+    /**
+     * What came of it.
+     */
+    about: string;
+    /**
+     * Whether it is done with.
+     */
+    done: boolean;
+    /**
+     * Whether it is in sight.
+     */
+    here: boolean;
+    /**
+     * Margin of its phase; empty where it belongs to none.
+     */
+    phase: string;
+}
+
+/**
+ * One thing to do, in large type.
+ */
+export interface CardView {
+    /**
+     * Names the step.
+     */
+    step: string;
+    /**
+     * What kind of step it is.
      */
     kind: string;
     /**
-     * What the maker calls it.
+     * Margin of its phase; empty where it belongs to none.
      */
-    name: string;
+    phase: string;
     /**
-     * How it stands to what is here.
+     * Where it stands.
      */
-    fate: Fate;
+    eyebrow: string;
     /**
-     * Why it cannot be read, in a sentence; else empty.
+     * What to do.
      */
-    text: string;
+    title: string;
+    /**
+     * The one number that matters now; may be empty.
+     */
+    big: string;
+    /**
+     * Its unit.
+     */
+    unit: string;
+    /**
+     * What else is to be said, a line each.
+     */
+    about: string[];
+    /**
+     * What is wrong.
+     */
+    warnings: RemarkView[];
+    /**
+     * Fields to fill in.
+     */
+    fields: CardField[];
+    /**
+     * Things to choose: cures, ways out, what comes first.
+     */
+    choices: ChoiceAct[];
+    /**
+     * Figures with their arithmetic.
+     */
+    figures: FigureView[];
+    /**
+     * A timer.
+     */
+    timer?: TimerView;
+    /**
+     * A curve.
+     */
+    curve?: CurveView;
+    /**
+     * What the large area does.
+     */
+    next: ChoiceAct;
 }
 
 /**
@@ -992,6 +1167,36 @@ export interface Notice {
      * Whether it can be taken back with undo.
      */
     undo: boolean;
+}
+
+/**
+ * Something to choose.
+ */
+export interface ChoiceAct {
+    /**
+     * What it says; empty where there is nothing to choose.
+     */
+    label: string;
+    /**
+     * What it comes to.
+     */
+    about: string;
+    /**
+     * What is sent.
+     */
+    act: BatchAct;
+    /**
+     * On what.
+     */
+    on: string;
+    /**
+     * With which text, where no field goes along.
+     */
+    text: string;
+    /**
+     * Whether it cannot be chosen; `about` says why.
+     */
+    refused: boolean;
 }
 
 /**
@@ -1101,6 +1306,58 @@ export interface FindingDetail {
 }
 
 /**
+ * The journal of the open batch.
+ */
+export interface JournalView {
+    /**
+     * Names the batch; absent when none is open.
+     */
+    id?: string;
+    /**
+     * What was seen, by day.
+     */
+    entries: EntryView[];
+    /**
+     * Days on which to look, and whether that was done.
+     */
+    due: DueView[];
+    /**
+     * How the colour changed.
+     */
+    colour: FigureView[];
+    /**
+     * The fade, plotted.
+     */
+    curve?: CurveView;
+    /**
+     * Days to look again, as a calendar file.
+     */
+    calendar: string;
+    /**
+     * Name of that file.
+     */
+    calendarName: string;
+}
+
+/**
+ * The maker's batches.
+ */
+export interface BatchesView {
+    /**
+     * Each of them, the last begun first.
+     */
+    cards: BatchCard[];
+    /**
+     * What a batch of the open formula would be, for the button that begins it; empty where none can be begun.
+     */
+    offer: string;
+    /**
+     * Why none can be begun.
+     */
+    problem: string;
+}
+
+/**
  * The maker's extracts and solutions.
  */
 export interface ExtractsView {
@@ -1112,6 +1369,56 @@ export interface ExtractsView {
      * Plants the catalogue knows the water of.
      */
     plants: ChoiceView[];
+}
+
+/**
+ * The open batch.
+ */
+export interface RunView {
+    /**
+     * Names it; absent when none is open.
+     */
+    id?: string;
+    /**
+     * The formula it is made of.
+     */
+    name: string;
+    /**
+     * Its number.
+     */
+    lot: string;
+    /**
+     * Whether all is done.
+     */
+    finished: boolean;
+    /**
+     * Steps that are done with.
+     */
+    done: number;
+    /**
+     * All steps.
+     */
+    of: number;
+    /**
+     * What is wrong before anything is weighed: a material past its day.
+     */
+    warnings: RemarkView[];
+    /**
+     * Every step.
+     */
+    steps: StepView[];
+    /**
+     * The one in sight.
+     */
+    card: CardView;
+    /**
+     * What the next taking back takes back; empty where there is nothing.
+     */
+    takeBack: string;
+    /**
+     * The record.
+     */
+    record: RecordView;
 }
 
 /**
@@ -1335,9 +1642,75 @@ export interface Update {
      */
     extract?: ExtractView;
     /**
+     * The maker's batches.
+     */
+    batches?: BatchesView;
+    /**
+     * The open batch.
+     */
+    run?: RunView;
+    /**
+     * Its journal.
+     */
+    journal?: JournalView;
+    /**
      * What the maker should hear once.
      */
     notices?: Notice[];
+}
+
+/**
+ * The record of a batch.
+ */
+export interface RecordView {
+    /**
+     * Head: what stands for the whole batch.
+     */
+    head: PairView[];
+    /**
+     * The materials.
+     */
+    materials: RecordLine[];
+    /**
+     * Sum of the masses, wanted and weighed.
+     */
+    total: PairView;
+    /**
+     * What was done, in order.
+     */
+    log: LogLine[];
+    /**
+     * What went otherwise than planned.
+     */
+    deviations: string[];
+    /**
+     * What came out.
+     */
+    results: PairView[];
+    /**
+     * What is really in it, where it differs from the plan.
+     */
+    composition: PairView[];
+    /**
+     * What the checks find in it that they do not find in the plan.
+     */
+    findings: RemarkView[];
+    /**
+     * Dates and why.
+     */
+    dates: FigureView[];
+    /**
+     * Fields the maker fills in.
+     */
+    fields: CardField[];
+    /**
+     * What is to be signed.
+     */
+    signatures: string[];
+    /**
+     * What is to be said of all this.
+     */
+    cautions: string[];
 }
 
 /**
@@ -1468,28 +1841,6 @@ export interface HistoryView {
 }
 
 /**
- * What is different between two versions of a formula.
- */
-export interface ComparisonView {
-    /**
-     * In a sentence.
-     */
-    summary: string;
-    /**
-     * Materials whose percent is different.
-     */
-    lines: ChangeView[];
-    /**
-     * Constituents of the finished product whose percent is different, largest difference first.
-     */
-    composition: ChangeView[];
-    /**
-     * What else is different, a sentence each.
-     */
-    others: string[];
-}
-
-/**
  * What is kept where.
  */
 export interface StatusView {
@@ -1549,6 +1900,20 @@ export interface TrailView {
      * What it brings, aligned.
      */
     percent: string;
+}
+
+/**
+ * What something is called and what it is.
+ */
+export interface PairView {
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * What it is.
+     */
+    value: string;
 }
 
 /**
@@ -1661,13 +2026,6 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
-     * What changed in a formula since an earlier version; nothing if there is no such version.
-     *
-     * # Errors
-     * Never by what a person did.
-     */
-    compareVersion(formula: string, version: string): ComparisonView | undefined;
-    /**
      * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
      */
     countFindings(): number;
@@ -1687,13 +2045,6 @@ export class Stillroom {
      */
     keep(): Update;
     /**
-     * A formula as a link behind the page's address, with its code.
-     *
-     * # Errors
-     * Never by what a person did.
-     */
-    linkOf(formula: string, address: string): LinkView;
-    /**
      * Opens the session, reading what this device keeps.
      *
      * # Errors
@@ -1701,19 +2052,13 @@ export class Stillroom {
      */
     constructor(reader: Reader);
     /**
-     * Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+     * Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
+     * blue and opacity of each.
      *
      * # Errors
-     * Never by what a file holds.
+     * Never by what a photo holds.
      */
-    readBackup(bytes: Uint8Array | number[]): BackupView;
-    /**
-     * A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
-     *
-     * # Errors
-     * Never by what a link holds.
-     */
-    readLink(link: string, batch?: string | null): ReadingView;
+    readColour(entry: string, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
     /**
      * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
      *
@@ -1743,10 +2088,6 @@ export class Stillroom {
      */
     sources(): SourceView[];
     /**
-     * What the maker should know about the storage of this device, a sentence each.
-     */
-    storageRemarks(): string[];
-    /**
      * Takes the place of a seam that handed over.
      */
     takeOver(texts: string[]): void;
@@ -1758,24 +2099,9 @@ export class Stillroom {
      */
     trailOf(constituent: string): TrailView[];
     /**
-     * Earlier versions of a formula, last first.
-     *
-     * # Errors
-     * Never by what a person did.
-     */
-    versionsOf(formula: string): VersionView[];
-    /**
-     * Everything on this device as one file.
-     */
-    writeBackup(): string;
-    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
-    /**
-     * A formula written out as `markdown`, `text` or `csv`; nothing for another form.
-     */
-    writeUp(formula: string, form: string): string;
 }
 
 /**
@@ -1788,14 +2114,6 @@ export class Stillroom {
 export function evaluate(formula: string, own_materials: string[], options: EvaluationOptions): Update;
 
 /**
- * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
- *
- * # Errors
- * If `options` is not what its type says. A link that cannot be read is an error in the view.
- */
-export function readShared(link: string, options: ReadingOptions): ReadingView;
-
-/**
  * The version of this build.
  */
 export function version(): string;
@@ -1806,28 +2124,20 @@ export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
-    readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
-    readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number) => number;
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
-    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
-    readonly stillroom_readBackup: (a: number, b: number, c: number) => [number, number, number];
-    readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
+    readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
-    readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
-    readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
-    readonly stillroom_writeBackup: (a: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
-    readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;

@@ -101,12 +101,12 @@ export class Session {
    * @returns {Update}
    */
   send(command) {
-    return this.#hand(() => this.#seam.apply(command));
+    return this.act((seam) => seam.apply(command));
   }
 
   /** Hands out everything there is to show. */
   showEverything() {
-    return this.#hand(() => this.#seam.showEverything());
+    return this.act((seam) => seam.showEverything());
   }
 
   /**
@@ -145,6 +145,14 @@ export class Session {
 
   writeTable() {
     return this.#try(() => this.#seam.writeTable()) ?? '';
+  }
+
+  /**
+   * Acts through a call of the seam that is no command, and hands out what changed.
+   * @param {(seam: Stillroom) => Update} act
+   */
+  act(act) {
+    return this.#hand(() => act(this.#seam));
   }
 
   sources() {

@@ -3,7 +3,7 @@
 // Every fixed text of the page, in English. What the session says is in the session.
 
 export const words = Object.freeze({
-  rooms: { shelf: 'Shelf', formula: 'Formula', findings: 'Findings', jar: 'Jar', bench: 'Bench', materials: 'Materials', extracts: 'Extracts' },
+  rooms: { shelf: 'Shelf', formula: 'Formula', findings: 'Findings', jar: 'Jar', bench: 'Bench', materials: 'Materials', batches: 'Batches', extracts: 'Extracts' },
   opening: 'Fetching this room…',
   notFetched: 'This part could not be fetched. It comes with a network; until then nothing of it is worked out.',
   again: 'Try again',
@@ -114,6 +114,7 @@ export const words = Object.freeze({
     rounding: 'Rounding',
     sum: 'Sum',
     print: 'Print the sheet',
+    make: 'Make this batch',
     scales: 'Scales and units',
     mainStep: 'Kitchen scale shows steps of',
     fineScale: 'I have a finer scale, too',

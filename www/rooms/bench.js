@@ -213,7 +213,7 @@ function createSheet() {
     body,
     make('div', { class: 'sheet-sum' }, make('span', {}, text.sum), sum),
     smallest,
-    make('div', { class: 'acts' }, button(text.print, () => print(), { class: 'main-act' })),
+    make('div', { class: 'acts' }, make('a', { class: 'make-batch', href: '#batches' }, text.make), button(text.print, () => print())),
   );
   /** @type {Map<number, ReturnType<typeof createWeighed>>} */
   const lines = new Map();

@@ -5,7 +5,7 @@
 import { make } from '../element.js';
 import { words } from '../words.js';
 
-const rooms = /** @type {const} */ (['shelf', 'formula', 'findings', 'jar', 'bench', 'materials', 'extracts']);
+const rooms = /** @type {const} */ (['shelf', 'formula', 'findings', 'jar', 'bench', 'batches', 'materials', 'extracts']);
 
 /** @typedef {typeof rooms[number]} Room */
 
@@ -20,7 +20,7 @@ export function createRooms(onEnter) {
   const links = [];
   for (const nav of document.querySelectorAll('nav.rooms, nav.dock')) {
     for (const room of rooms) {
-      if (nav.className === 'dock' && (room === 'materials' || room === 'extracts')) continue;
+      if (nav.className === 'dock' && rooms.indexOf(room) > 4) continue;
       // On a wide screen formula, findings, jar and bench are one room.
       if (nav.className === 'rooms' && room !== 'formula' && desk.has(room)) continue;
       const link = make('a', { href: `#${room}`, 'data-to': room }, words.rooms[room]);

@@ -32,6 +32,7 @@ export function createShelf(session, go) {
       button(text.fromGrams, () => begin('grams')),
       button(text.materials, () => go('materials'), { class: 'on-phone' }),
       button(words.rooms.extracts, () => go('extracts'), { class: 'on-phone' }),
+      button(words.rooms.batches, () => go('batches'), { class: 'on-phone' }),
     ),
     empty,
     list,

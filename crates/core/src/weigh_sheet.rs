@@ -184,12 +184,22 @@ pub struct WeighSheet {
 /// ```
 #[must_use]
 pub fn lay_out(shares: &[LineShare], asked: Grams, scales: &Scales) -> Option<WeighSheet> {
-    let mut lines = Vec::with_capacity(shares.len());
-    for share in shares {
-        let exact = share.percent.of(asked)?;
-        let scale = scales.position_for(exact);
-        lines.push(WeighedLine { line: share.line, exact, target: exact, scale, relative_error: Percent::ZERO });
-    }
+    let exact = shares.iter().map(|share| Some((share.line, share.percent.of(asked)?)));
+    lay_out_masses(&exact.collect::<Option<Vec<_>>>()?, asked, scales)
+}
+
+/// Lays out a weigh sheet for masses that are known already, as [`lay_out`] does for shares.
+///
+/// *Units*: grams. *Valid for* masses that make the batch asked for. `None` if they are too large to be counted in steps.
+#[must_use]
+pub fn lay_out_masses(masses: &[(LineId, Grams)], asked: Grams, scales: &Scales) -> Option<WeighSheet> {
+    let mut lines: Vec<WeighedLine> = masses
+        .iter()
+        .map(|&(line, exact)| {
+            let scale = scales.position_for(exact);
+            WeighedLine { line, exact, target: exact, scale, relative_error: Percent::ZERO }
+        })
+        .collect();
     let coarsest = lines.iter().map(|line| line.scale).max().unwrap_or(0);
     let mut weighed = Decimal::ZERO;
     for (position, scale) in scales.as_slice().iter().enumerate().take(coarsest + 1) {

@@ -7,6 +7,7 @@
 #![forbid(unsafe_code)]
 
 pub mod backup;
+pub mod batch;
 pub mod extract;
 pub mod holding;
 pub mod json;

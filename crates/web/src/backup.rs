@@ -167,6 +167,8 @@ impl Session {
             (Slot::Holding(material, holding), Fate::New) => {
                 Some(Slot::Holding(renamed.get(&material).copied().unwrap_or(material), holding))
             }
+            // What was made and seen is history: ours stays where both have it.
+            (slot @ (Slot::Batch(..) | Slot::Journal(..)), Fate::New) => Some(slot),
             _ => None,
         }
     }
@@ -177,10 +179,15 @@ impl Session {
             Slot::Material(number, Some(own)) => self.materials.own_material(*number).map(|ours| ours == own),
             Slot::Extract(id, Some(record)) => self.extracts.get(id).map(|ours| ours.extract == record.extract),
             Slot::Holding(material, Some(holding)) => self.materials.holding(*material).map(|ours| ours == holding),
+            Slot::Batch(id, Some(record)) => self.batches.get(id).map(|ours| ours.batch == record.batch),
+            Slot::Journal(id, Some(record)) => self.journals.get(id).map(|ours| ours.journal == record.journal),
             Slot::Settings(settings) => Some(self.settings == *settings),
-            Slot::Formula(_, None) | Slot::Material(_, None) | Slot::Extract(_, None) | Slot::Holding(_, None) => {
-                Some(true)
-            }
+            Slot::Formula(_, None)
+            | Slot::Material(_, None)
+            | Slot::Extract(_, None)
+            | Slot::Batch(_, None)
+            | Slot::Journal(_, None)
+            | Slot::Holding(_, None) => Some(true),
         };
         match same {
             None => Fate::New,
@@ -196,9 +203,15 @@ impl Session {
             Slot::Material(_, Some(own)) => own.material.name.clone(),
             Slot::Extract(_, Some(record)) => record.extract.name.clone(),
             Slot::Holding(material, _) => self.name_of_material_in(*material, backup),
-            Slot::Formula(_, None) | Slot::Material(_, None) | Slot::Extract(_, None) | Slot::Settings(_) => {
-                String::new()
+            Slot::Batch(_, Some(record)) => record.batch.plan.formula.name.clone(),
+            Slot::Journal(id, _) => {
+                self.batches.get(id).map_or_else(String::new, |batch| batch.batch.plan.formula.name.clone())
             }
+            Slot::Formula(_, None)
+            | Slot::Material(_, None)
+            | Slot::Extract(_, None)
+            | Slot::Batch(_, None)
+            | Slot::Settings(_) => String::new(),
         }
     }
 
@@ -218,6 +231,8 @@ impl Session {
         slots.extend(self.shelf.iter().map(|(id, record)| Slot::Formula(*id, Some(Rc::clone(record)))));
         slots.extend(self.materials.own().map(|(number, own)| Slot::Material(number, Some(Rc::clone(own)))));
         slots.extend(self.extracts.iter().map(|(id, record)| Slot::Extract(*id, Some(Rc::clone(record)))));
+        slots.extend(self.batches.iter().map(|(id, record)| Slot::Batch(*id, Some(Rc::clone(record)))));
+        slots.extend(self.journals.iter().map(|(id, record)| Slot::Journal(*id, Some(Rc::clone(record)))));
         let holdings = self.materials.kept_holdings();
         slots.extend(holdings.map(|(material, holding)| Slot::Holding(material, Some(Rc::clone(holding)))));
         slots

@@ -377,6 +377,20 @@ commands! {
         /// Which.
         offer: String as "ExtractOffer",
     },
+    /// Look at the batches, or away from them: they are worked out only while somebody looks.
+    "look-at-batches" LookAtBatches {
+        /// Whether the page shows them.
+        looking: bool as "boolean",
+    },
+    /// Do something at the bench, or write into a journal.
+    "act-on-batch" ActOnBatch {
+        /// What.
+        act: String as "BatchAct",
+        /// On what: a batch, step, phase, line, field or entry.
+        on: String as "string",
+        /// As typed, a line for each field; empty for what was planned.
+        text: String as "string",
+    },
     /// Open a finding to its arithmetic, or close it.
     "open-finding" OpenFinding {
         /// Which.
@@ -506,6 +520,7 @@ pub enum HoldingField {
 /// [`PhaseKind`] and [`Class`] as the page writes them.
 #[wasm_bindgen(typescript_custom_section)]
 const SHARED_NAMES: &str = r#"
+export type BatchAct = "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";

@@ -123,7 +123,7 @@ impl Session {
     }
 
     /// A value as the reader reads it, with its unit.
-    fn write_value(&self, formula: &Formula, value: &Value) -> Words {
+    pub(crate) fn write_value(&self, formula: &Formula, value: &Value) -> Words {
         let mark = self.mark();
         let significant = |number: f64, figures: u32| write_significant(number, figures, mark);
         let one = |text: String| Words::One(text);

@@ -3,6 +3,8 @@
 use std::borrow::Cow;
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
+#[cfg(feature = "whole")]
+use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::Holding;
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
@@ -28,6 +30,12 @@ pub(crate) enum Slot {
     Extract(ExtractId, Option<Rc<ExtractRecord>>),
     /// What the maker has of a material.
     Holding(MaterialId, Option<Rc<Holding>>),
+    /// A batch.
+    #[cfg(feature = "whole")]
+    Batch(BatchId, Option<Rc<BatchRecord>>),
+    /// The journal of a batch.
+    #[cfg(feature = "whole")]
+    Journal(BatchId, Option<Rc<JournalRecord>>),
     /// The settings.
     Settings(Rc<Settings>),
 }

@@ -17,6 +17,8 @@
 mod backup;
 #[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod browser;
+#[cfg(feature = "whole")]
+pub mod calendar;
 pub mod command;
 #[cfg(feature = "whole")]
 mod compare;
@@ -26,7 +28,11 @@ mod edit_batch;
 mod edit_extract;
 mod edit_formula;
 mod edit_holding;
+#[cfg(feature = "whole")]
+mod edit_journal;
 mod edit_material;
+#[cfg(feature = "whole")]
+mod edit_run;
 #[cfg(feature = "whole")]
 pub mod evaluate;
 #[cfg(feature = "whole")]
@@ -40,26 +46,42 @@ mod materials;
 mod offer_extract;
 mod present_batch;
 #[cfg(feature = "whole")]
+mod present_card;
+#[cfg(feature = "whole")]
 mod present_extract;
 mod present_formula;
+#[cfg(feature = "whole")]
+mod present_heat;
 mod present_holding;
 mod present_jar;
+#[cfg(feature = "whole")]
+mod present_journal;
 mod present_material;
+#[cfg(feature = "whole")]
+mod present_record;
+#[cfg(feature = "whole")]
+mod present_run;
 mod present_shelf;
 #[cfg(feature = "whole")]
 mod qr;
 #[cfg(feature = "reader")]
 mod reading;
+#[cfg(feature = "whole")]
+mod run_facts;
 #[cfg(any(feature = "whole", not(feature = "reader")))]
 pub mod seam;
 #[cfg(feature = "reader")]
 pub mod seam_reader;
 pub mod sentences;
 #[cfg(feature = "whole")]
+mod sentences_card;
+#[cfg(feature = "whole")]
 mod sentences_extract;
 #[cfg(feature = "whole")]
 mod sentences_findings;
 mod sentences_material;
+#[cfg(feature = "whole")]
+mod sentences_run;
 #[cfg(feature = "reader")]
 mod sentences_shared;
 pub mod session;
@@ -75,6 +97,8 @@ pub mod view_backup;
 pub mod view_extract;
 #[cfg(feature = "whole")]
 pub mod view_findings;
+#[cfg(feature = "whole")]
+pub mod view_run;
 #[cfg(feature = "reader")]
 pub mod view_shared;
 #[cfg(feature = "whole")]

@@ -155,6 +155,16 @@ impl Stillroom {
         self.session.write_table()
     }
 
+    /// Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
+    /// blue and opacity of each.
+    ///
+    /// # Errors
+    /// Never by what a photo holds.
+    #[wasm_bindgen(js_name = readColour)]
+    pub fn read_colour(&mut self, entry: &str, sample: &[u8], white: &[u8]) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.read_colour(entry, sample, white).into_ts()?)
+    }
+
     /// Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
     #[wasm_bindgen(js_name = countFindings)]
     #[must_use]

@@ -6,6 +6,8 @@
 use crate::keeping::StoreError;
 #[cfg(feature = "whole")]
 use crate::sentences_extract;
+#[cfg(feature = "whole")]
+use crate::sentences_run;
 use crate::view::{KeepState, LayerView, Origin};
 use rust_decimal::Decimal;
 use stillroom_core::balance::{Balance, Cure, FormulaProblem};
@@ -71,6 +73,8 @@ fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "setting.tolerance" => format!("a percent such as {}", write_fixed(Decimal::from(5), 0, mark)),
         #[cfg(feature = "whole")]
         kind if kind.starts_with("extract.") => sentences_extract::what_field_takes(field, mark),
+        #[cfg(feature = "whole")]
+        kind if kind.starts_with("run.") => sentences_run::what_field_takes(kind, mark),
         _ => format!("a mass such as {half}, {half} g or 2 oz"),
     }
 }
@@ -578,6 +582,8 @@ fn act_name(act: &str) -> &'static str {
         act if act.starts_with("material.") => "material",
         #[cfg(feature = "whole")]
         act if act.starts_with("extract.") => sentences_extract::act_name(act),
+        #[cfg(feature = "whole")]
+        act if act.starts_with("run.") => sentences_run::act_name(act),
         _ => "last change",
     }
 }

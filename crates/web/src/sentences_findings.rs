@@ -346,6 +346,56 @@ const MEANINGS: &[(&str, &str)] = &[
         "preservation.no-data",
         "What you described yourself, or what the tables lack. Ask the supplier for its range, pH and spectrum.",
     ),
+    ("emulsion.no-emulsifier", "They part within minutes. Gums slow that down and do not prevent it."),
+    (
+        "emulsion.hlb-off",
+        "A blend of simple non-ionic emulsifiers that misses what the oil asks for gives coarse drops, and the emulsion parts sooner. Published figures spread by one unit either way.",
+    ),
+    (
+        "emulsion.emulsifier-short",
+        "How much oil a gram of emulsifier holds is common practice; the figure of its maker comes first.",
+    ),
+    (
+        "emulsion.close-packing",
+        "Drops pressed against each other make a very thick cream, and one more drop can turn it over.",
+    ),
+    ("emulsion.melting", "What does not melt makes grains. Five degrees above the highest melting point is usual."),
+    ("emulsion.unmelted", "Waxes, fatty alcohols and fatty acids belong into the heated oil."),
+    ("emulsion.heat-sensitive", "Heat breaks down vitamins, drives off scent and makes delicate oils rancid sooner."),
+    ("emulsion.salt-thickener", "The ions of a salt screen the charges that hold such a gel open."),
+    ("emulsion.disperse-first", "Lumps with dry hearts do not dissolve by stirring."),
+    ("emulsion.hlb-no-data", "Not known is not the same as well. A trial batch decides."),
+    (
+        "emulsion.hlb-silent",
+        "The hydrophilic-lipophilic balance speaks of simple non-ionic emulsifiers only. A missing figure is no sound one.",
+    ),
+    (
+        "limits.over-legal",
+        "Counted over all lines and inside essential oils. Law carries jurisdiction and date; local rules decide, and the safety assessment the law asks for.",
+    ),
+    ("limits.retinoid", "Retinol, its acetate and its palmitate count together, each by how much retinol it makes."),
+    ("limits.retinoid-kind", "A body lotion covers more skin than a face cream, so the law allows less."),
+    ("limits.aha", "Advice differs between authorities. Acids and their salts count together."),
+    ("limits.aha-ph", "The lower the pH, the more of the acid is undissociated and goes into the skin."),
+    ("limits.aha-no-ph", "State the pH you aim at, and measure it with a meter."),
+    (
+        "limits.phototoxic",
+        "Furocoumarins from the peel burn skin in sunlight. Distilled oils and those freed of them are other materials.",
+    ),
+    ("limits.caustic", "It blinds and burns. This is a caution for the bench."),
+    ("limits.surfactant-active", "More cleanses no better, and dries and irritates the skin."),
+    ("limits.over-usual", "Usual ranges are what sellers state and makers keep to."),
+    ("limits.under-usual", "Usual ranges are what sellers state and makers keep to."),
+    ("limits.humectants", "Common practice; you may want it so."),
+    (
+        "limits.allergens",
+        "Summed over oils, perfume substances and single substances. A supplier's allergen sheet comes first.",
+    ),
+    ("limits.allergens-unknown", "Not known is not the same as none."),
+    ("limits.sun", "Fruit acids and vitamin A make skin more sensitive to sunlight."),
+    ("limits.pregnancy", "A caution for the label."),
+    ("limits.children", "A caution for the label. Local rules name further limits."),
+    ("limits.eyes", "A caution for the label."),
 ];
 
 /// A word in a sentence.
@@ -507,6 +557,6 @@ mod tests {
     #[test]
     fn no_sentence_says_that_something_is_safe() {
         let all = SENTENCES.iter().map(|(_, text)| text).chain(MEANINGS.iter().map(|(_, text)| text));
-        assert!(all.into_iter().all(|text| !text.to_lowercase().contains("safe")));
+        assert!(all.into_iter().all(|text| !text.to_lowercase().replace("safety assessment", "").contains("safe")));
     }
 }

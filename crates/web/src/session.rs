@@ -19,6 +19,8 @@ use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+#[cfg(feature = "whole")]
+use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
@@ -31,6 +33,18 @@ pub(crate) use records::{absent, read_slot, write_slot};
 #[cfg(feature = "whole")]
 mod journal;
 mod records;
+
+/// What is in sight of the batches.
+#[cfg(feature = "whole")]
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct AtBench {
+    /// Whether the page shows them: they are worked out only then.
+    pub(crate) looking: bool,
+    /// The open one.
+    pub(crate) open: Option<BatchId>,
+    /// The step the maker looks at, where it is not the one to do next.
+    pub(crate) focus: Option<stillroom_core::run::steps::Step>,
+}
 
 /// What the maker is doing.
 pub struct Session {
@@ -47,6 +61,12 @@ pub struct Session {
     pub(crate) open_extract: Option<ExtractId>,
     #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
+    #[cfg(feature = "whole")]
+    pub(crate) batches: LiteMap<BatchId, Rc<BatchRecord>>,
+    #[cfg(feature = "whole")]
+    pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
+    #[cfg(feature = "whole")]
+    pub(crate) at_bench: AtBench,
     /// What the checks found in the open formula.
     #[cfg(feature = "whole")]
     pub(crate) findings: Vec<Finding>,
@@ -113,6 +133,12 @@ impl Session {
             #[cfg(feature = "whole")]
             looking_at_extracts: false,
             #[cfg(feature = "whole")]
+            batches: LiteMap::new(),
+            #[cfg(feature = "whole")]
+            journals: LiteMap::new(),
+            #[cfg(feature = "whole")]
+            at_bench: AtBench::default(),
+            #[cfg(feature = "whole")]
             findings: Vec::new(),
             #[cfg(feature = "whole")]
             open_findings: Vec::new(),
@@ -142,6 +168,12 @@ impl Session {
     /// Acts, and says what of the view changed.
     pub fn apply(&mut self, command: Command) -> Update {
         let answer = self.act(command);
+        self.present(Some(answer))
+    }
+
+    /// Says what became of something, and what of the view changed.
+    #[cfg(feature = "whole")]
+    pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
     }
 
@@ -193,6 +225,7 @@ impl Session {
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
             | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
+            Command::LookAtBatches { .. } | Command::ActOnBatch { .. } => self.act_on_batches_if_whole(command),
             #[cfg(feature = "whole")]
             Command::KeepCopy { link } => self.keep_copy(&link),
             #[cfg(feature = "whole")]
@@ -222,6 +255,18 @@ impl Session {
     fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
         #[cfg(feature = "whole")]
         let answer = self.act_on_extract(command);
+        #[cfg(not(feature = "whole"))]
+        let answer = {
+            drop(command);
+            Answer::default()
+        };
+        answer
+    }
+
+    /// Batches are a room beyond the main job, too.
+    fn act_on_batches_if_whole(&mut self, command: Command) -> Answer {
+        #[cfg(feature = "whole")]
+        let answer = self.act_on_batches(command);
         #[cfg(not(feature = "whole"))]
         let answer = {
             drop(command);
@@ -379,6 +424,21 @@ impl Session {
                 };
                 self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
             }
+            #[cfg(feature = "whole")]
+            Slot::Batch(id, record) => {
+                match record {
+                    Some(record) => self.batches.insert(id, record),
+                    None => self.batches.remove(&id),
+                };
+                self.at_bench.open = self.at_bench.open.filter(|id| self.batches.contains_key(id));
+            }
+            #[cfg(feature = "whole")]
+            Slot::Journal(id, record) => {
+                match record {
+                    Some(record) => self.journals.insert(id, record),
+                    None => self.journals.remove(&id),
+                };
+            }
             Slot::Holding(material, holding) => {
                 self.materials.set_holding(material, holding);
                 self.forget_makeups();
@@ -448,6 +508,8 @@ impl Session {
             let extract = self.present_open_extract();
             update.extract = if_changed(&mut self.last.extract, extract);
         }
+        #[cfg(feature = "whole")]
+        self.present_at_bench(&mut update);
         let history = HistoryView {
             undo: self.history.next_undo().map(sentences::undo_label),
             redo: self.history.next_redo().map(sentences::redo_label),

@@ -4,6 +4,8 @@
 use crate::view_extract::{ExtractView, ExtractsView};
 #[cfg(feature = "whole")]
 use crate::view_findings::FindingsView;
+#[cfg(feature = "whole")]
+use crate::view_run::{BatchesView, JournalView, RunView};
 use serde::Serialize;
 use std::rc::Rc;
 use stillroom_core::balance::LineShare;
@@ -71,6 +73,18 @@ pub struct Update {
     #[cfg(feature = "whole")]
     #[serde(skip_serializing_if = "Option::is_none")]
     pub extract: Option<ExtractView>,
+    /// The maker's batches.
+    #[cfg(feature = "whole")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub batches: Option<BatchesView>,
+    /// The open batch.
+    #[cfg(feature = "whole")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub run: Option<RunView>,
+    /// Its journal.
+    #[cfg(feature = "whole")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub journal: Option<JournalView>,
     /// What the maker should hear once.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     #[tsify(optional)]
@@ -625,6 +639,12 @@ pub struct LastView {
     pub(crate) extracts: Option<ExtractsView>,
     #[cfg(feature = "whole")]
     pub(crate) extract: Option<ExtractView>,
+    #[cfg(feature = "whole")]
+    pub(crate) batches: Option<BatchesView>,
+    #[cfg(feature = "whole")]
+    pub(crate) run: Option<RunView>,
+    #[cfg(feature = "whole")]
+    pub(crate) journal: Option<JournalView>,
 }
 
 /// What a line is written from, names and settings apart.

@@ -11,6 +11,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 
 pub mod arithmetic;
+pub mod bench_run;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
 pub mod emulsions;
@@ -28,6 +29,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,
+    bench_run::evidence,
     emulsions::evidence,
     limits::evidence,
     formulas::evidence,

@@ -294,10 +294,14 @@ pub const USUAL_HEAT: f64 = 70.0;
 
 /// Percent of water a substance brings.
 fn water_of(each: &Present<'_>) -> f64 {
-    let share = match each.facts.water_content {
+    each.percent * water_share(each)
+}
+
+/// Share of a substance that is water.
+pub(super) fn water_share(each: &Present<'_>) -> f64 {
+    match each.facts.water_content {
         Some(Cited { value, .. }) => value / 100.0,
         None if each.class == Class::Water => 1.0,
         None => 0.0,
-    };
-    each.percent * share
+    }
 }

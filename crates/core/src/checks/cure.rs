@@ -1,6 +1,6 @@
 //! Computed changes that remove a finding.
 
-use super::contents::Contents;
+use super::contents::{Contents, water_share};
 use super::finding::{Value, Values};
 use crate::formula::{Amount, Formula, LineId, PhaseId, PhaseKind, WrittenIn};
 use crate::material::{Class, ConstituentId, MaterialId};
@@ -143,6 +143,13 @@ pub enum Round {
     Up,
 }
 
+/// So little water, or oil, in percent, is no phase of its own.
+const NO_WATER: f64 = 0.5;
+const NO_OIL: f64 = 0.05;
+
+/// What a computation leaves in the last digits, in percent: less than this over or under a bound is no difference.
+pub const LAST_DIGITS: f64 = 1e-8;
+
 /// A percent with as many decimals as a maker weighs: two, or more where two figures ask for it.
 #[must_use]
 pub fn weighable(percent: f64, round: Round) -> Option<Percent> {
@@ -282,9 +289,38 @@ pub fn raise(contents: &Contents<'_>, members: &[(ConstituentId, f64)], now: f64
         return None;
     }
     let to = weighable(percent + (wanted - now) / rate, Round::Up)?;
+    let times = to.to_physics() / percent;
+    if breaks_a_limit(contents, line, times) || brings_a_phase(contents, line, times) {
+        return None;
+    }
     let changes = set_percents(contents, &[(line, to)])?;
     let material = contents.formula.line(line)?.material;
     Some(Cure::of("cure.raise", vec![("material", Value::Material(material)), ("to", Value::Exact(to))], changes))
+}
+
+/// Whether a line that grows so many times brings something over a limit that is kept now.
+fn breaks_a_limit(contents: &Contents<'_>, line: LineId, times: f64) -> bool {
+    contents.knowledge.limits().iter().any(|limit| {
+        let Some(most) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { return false };
+        let more = brought(contents, &limit.members, line) * (times - 1.0);
+        let now: f64 = limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum();
+        more > 0.0 && now <= most && now + more > most
+    })
+}
+
+/// Whether a line that grows so many times brings water into a dry product, oil into one without, or more of either than is
+/// there: another product then.
+fn brings_a_phase(contents: &Contents<'_>, line: LineId, times: f64) -> bool {
+    let (mut water, mut oil) = (0.0, 0.0);
+    for each in &contents.present {
+        for part in each.trail.iter().filter(|part| part.line == line) {
+            let more = part.percent.to_physics() * (times - 1.0);
+            water += more * water_share(each);
+            oil += if each.is_oil() { more } else { 0.0 };
+        }
+    }
+    let newly = |now: f64, more: f64, none: f64| now + more > none && (now <= none || more > now);
+    newly(contents.water, water, NO_WATER) || newly(contents.oil, oil, NO_OIL)
 }
 
 /// Takes lines out and lets the q.s. line, or else the water, take their place.

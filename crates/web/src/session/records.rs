@@ -11,6 +11,8 @@ use crate::settings::SettingsRecord;
 use crate::view::{Answer, KeepState, Update, if_changed};
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
+#[cfg(feature = "whole")]
+use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::HoldingRecord;
 use stillroom_exchange::record::{self, FormulaRecord, MaterialRecord, RecordError};
@@ -19,7 +21,23 @@ pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
 pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
 const HOLDING_KEY: &str = "stillroom.holding.";
 const EXTRACT_KEY: &str = "stillroom.extract.";
+#[cfg(feature = "whole")]
+const BATCH_KEY: &str = "stillroom.batch.";
+#[cfg(feature = "whole")]
+const JOURNAL_KEY: &str = "stillroom.journal.";
 const SETTINGS_KEY: &str = "stillroom.settings";
+
+/// How the keys of records begin. Of others the session knows nothing.
+const KINDS: &[&str] = &[
+    FORMULA_KEY,
+    MATERIAL_KEY,
+    HOLDING_KEY,
+    EXTRACT_KEY,
+    #[cfg(feature = "whole")]
+    BATCH_KEY,
+    #[cfg(feature = "whole")]
+    JOURNAL_KEY,
+];
 
 impl Session {
     pub(super) fn read_everything(&mut self) {
@@ -30,9 +48,7 @@ impl Session {
             return;
         };
         for key in keys {
-            if key == SETTINGS_KEY
-                || [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY, EXTRACT_KEY].iter().any(|kind| key.starts_with(kind))
-            {
+            if key == SETTINGS_KEY || KINDS.iter().any(|kind| key.starts_with(kind)) {
                 self.read_record(&key);
             }
         }
@@ -66,6 +82,14 @@ impl Session {
 
     /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
     pub fn keep(&mut self) -> Update {
+        self.keep_unkept();
+        let status = self.present_status();
+        let notices = std::mem::take(&mut self.notices);
+        Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
+    }
+
+    /// Keeps what is not kept yet.
+    pub(crate) fn keep_unkept(&mut self) {
         let keys: Vec<String> = self.unkept.keys().filter(|key| !self.conflicts.contains_key(*key)).cloned().collect();
         let failure = self.keep_all(keys);
         self.keep_state = match failure {
@@ -76,9 +100,6 @@ impl Session {
             None if self.keep_state == KeepState::Blocked && self.store.keys().is_err() => KeepState::Blocked,
             None => KeepState::Kept,
         };
-        let status = self.present_status();
-        let notices = std::mem::take(&mut self.notices);
-        Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
     }
 
     /// Keeps records one by one: what the first seam does in the second before the whole one takes its place.
@@ -144,6 +165,12 @@ impl Session {
             self.revisions.remove(key);
         }
         self.kept_at = Some(self.around.now());
+    }
+
+    /// How often a formula was written: its version.
+    #[cfg(feature = "whole")]
+    pub(crate) fn revision_of(&self, id: FormulaId) -> u64 {
+        self.revisions.get(&key_of(&Slot::Formula(id, None))).copied().unwrap_or(0)
     }
 
     /// Whether something is still to be kept.
@@ -228,6 +255,10 @@ impl Session {
                 Slot::Holding(material, self.materials.holding(material).map(Rc::clone))
             }
             Some(Slot::Extract(id, _)) => Slot::Extract(id, self.extracts.get(&id).map(Rc::clone)),
+            #[cfg(feature = "whole")]
+            Some(Slot::Batch(id, _)) => Slot::Batch(id, self.batches.get(&id).map(Rc::clone)),
+            #[cfg(feature = "whole")]
+            Some(Slot::Journal(id, _)) => Slot::Journal(id, self.journals.get(&id).map(Rc::clone)),
             Some(settings @ Slot::Settings(_)) => settings,
         })
     }
@@ -336,6 +367,10 @@ impl Session {
         if let Some(id) = extract_of(key) {
             return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
         }
+        #[cfg(feature = "whole")]
+        if let Some(id) = batch_of(key).or_else(|| journal_of(key)) {
+            return self.batches.get(&id).map(|record| record.batch.lot.clone()).unwrap_or_default();
+        }
         let material = material_of(key).map(MaterialId::Own).or_else(|| holding_of(key));
         material.map(|material| self.materials.name(material)).unwrap_or_default()
     }
@@ -347,6 +382,10 @@ pub(crate) fn key_of(slot: &Slot) -> String {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
         Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
+        #[cfg(feature = "whole")]
+        Slot::Batch(id, _) => format!("{BATCH_KEY}{id}"),
+        #[cfg(feature = "whole")]
+        Slot::Journal(id, _) => format!("{JOURNAL_KEY}{id}"),
         Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
     }
@@ -368,13 +407,28 @@ fn extract_of(key: &str) -> Option<ExtractId> {
     ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
 }
 
+#[cfg(feature = "whole")]
+fn batch_of(key: &str) -> Option<BatchId> {
+    BatchId::try_from(key.strip_prefix(BATCH_KEY)?.to_owned()).ok()
+}
+
+#[cfg(feature = "whole")]
+fn journal_of(key: &str) -> Option<BatchId> {
+    BatchId::try_from(key.strip_prefix(JOURNAL_KEY)?.to_owned()).ok()
+}
+
 /// The record under a key that holds none; `None` for the settings, of which there always are some, and for other keys.
 pub(crate) fn absent(key: &str) -> Option<Slot> {
     let formula = formula_of(key).map(|id| Slot::Formula(id, None));
     let material = || material_of(key).map(|number| Slot::Material(number, None));
     let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
     let extract = || extract_of(key).map(|id| Slot::Extract(id, None));
-    formula.or_else(material).or_else(holding).or_else(extract)
+    let known = formula.or_else(material).or_else(holding).or_else(extract);
+    #[cfg(feature = "whole")]
+    let known = known
+        .or_else(|| batch_of(key).map(|id| Slot::Batch(id, None)))
+        .or_else(|| journal_of(key).map(|id| Slot::Journal(id, None)));
+    known
 }
 
 /// Reads a record with how often it was written. `Ok(None)` for a key that is none of ours.
@@ -405,6 +459,16 @@ pub(crate) fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, Re
             let record: ExtractRecord = record::read(text)?;
             Some((record.revision, Slot::Extract(record.id, Some(Rc::new(record)))))
         }
+        #[cfg(feature = "whole")]
+        Some(Slot::Batch(..)) => {
+            let record: BatchRecord = record::read(text)?;
+            Some((record.revision, Slot::Batch(record.id, Some(Rc::new(record)))))
+        }
+        #[cfg(feature = "whole")]
+        Some(Slot::Journal(..)) => {
+            let record: JournalRecord = record::read(text)?;
+            Some((record.revision, Slot::Journal(record.batch, Some(Rc::new(record)))))
+        }
     })
 }
 
@@ -420,5 +484,9 @@ pub(crate) fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<
             record::write(&HoldingRecord { revision, material: *material, holding: (**holding.as_ref()?).clone() })
         }
         Slot::Extract(_, record) => record::write(&ExtractRecord { revision, ..(**record.as_ref()?).clone() }),
+        #[cfg(feature = "whole")]
+        Slot::Batch(_, record) => record::write(&BatchRecord { revision, ..(**record.as_ref()?).clone() }),
+        #[cfg(feature = "whole")]
+        Slot::Journal(_, record) => record::write(&JournalRecord { revision, ..(**record.as_ref()?).clone() }),
     })
 }

@@ -5,7 +5,7 @@
 //! less oil, or in water in oil by more of it.
 
 use super::System;
-use crate::checks::contents::{Contents, USUAL_OIL_DENSITY};
+use crate::checks::contents::{Contents, Present, USUAL_OIL_DENSITY};
 use crate::checks::cure::{Cure, lower, raise};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::{Class, ConstituentId};
@@ -45,7 +45,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             .with("random", Value::Percent(RANDOM * 100.0))
             .with("close", Value::Percent(CLOSE * 100.0))
             .with("kind", Value::Word(system.kind.word()))
-            .fed_by(oils.flat_map(|each| each.lines()))
+            .fed_by(oils.flat_map(Present::lines))
             .step(
                 "work.volumes",
                 vec![

@@ -45,7 +45,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             Finding::about(CODE, Severity::Note, each.id)
                 .with("percent", Value::Percent(powder))
                 .with("liquid", Value::Percent(powder * ADDED))
-                .cured_by(move_to_liquid(contents, &lines, powder))
+                .cured_by(move_to_liquid(contents, &lines, each.percent))
                 .cured_by(add_liquid(contents, &lines, powder))
                 .fed_by(lines)
                 .cite(citation.into_iter().chain([Citation::COMMON_PRACTICE])),
@@ -71,6 +71,7 @@ fn first_of<'a>(contents: &Contents<'a>, kind: PhaseKind) -> Option<&'a Phase> {
     contents.formula.phases.iter().find(|phase| phase.kind == kind)
 }
 
+/// Moves the powder where enough liquid is for all of it that the product holds.
 fn move_to_liquid(contents: &Contents<'_>, lines: &[LineId], powder: f64) -> Option<Cure> {
     let kinds = [PhaseKind::HeatedOil, PhaseKind::HeatedWater, PhaseKind::RoomTemperature];
     let enough = |kind: &PhaseKind| {

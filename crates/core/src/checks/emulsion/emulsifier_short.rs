@@ -2,39 +2,40 @@
 //!
 //! How much oil a gram holds differs by kind: about 10 g for simple non-ionic and lamellar emulsifiers, 25 g for charged ones,
 //! 100 g for polymers, 4 g for gums; fatty alcohol counts as emulsifier where both build a gel of liquid crystals. All of this
-//! is common practice, and a maker's own figure for an emulsifier comes first. Cured by more of it.
+//! is common practice, and a maker's own figure for an emulsifier comes first. A little essential oil in water asks for twice
+//! as much solubiliser at least (common practice), else it clouds and floats: a note. Cured by more of it.
 
-use super::{System, Work};
-use crate::checks::contents::Contents;
-use crate::checks::cure::raise;
+use super::{LITTLE_WATER, System, TRACE, Work, is_only_scent, is_strong_alcohol, work_of};
+use crate::checks::contents::{Contents, Present};
+use crate::checks::cure::{Cure, LAST_DIGITS, raise};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::ConstituentId;
 use crate::source::Citation;
 
 pub(super) const CODE: &str = "emulsion.emulsifier-short";
 
+/// Solubiliser to essential oil, at least.
+const SOLUBILISER_TO_SCENT: f64 = 2.0;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
+    check_scent(contents, found);
     let Some(system) = System::of(contents).filter(|system| system.total > 0.0) else { return };
-    let mut weights: Vec<(ConstituentId, f64)> = Vec::with_capacity(system.emulsifiers.len() + 1);
-    for (each, work) in &system.emulsifiers {
-        weights.push((each.id, work.holds()));
-    }
     let mut holds: f64 = system.emulsifiers.iter().map(|(each, work)| each.percent * work.holds()).sum();
     let mut oil = contents.oil;
     if system.is_gel_network() {
-        holds += system.builders * Work::Lamellar.holds();
-        oil -= system.builders;
+        holds += system.fatty_alcohol() * Work::Lamellar.holds();
+        oil -= system.fatty_alcohol();
     }
-    if holds >= oil {
+    if holds >= oil - LAST_DIGITS {
         return;
     }
     let mut finding = Finding::new(CODE, Severity::Caution, "formula")
         .with("emulsifier", Value::Percent(system.total))
         .with("oil", Value::Percent(oil))
         .with("holds", Value::Percent(holds))
-        .with("substances", Value::Substances(weights.iter().map(|(id, _)| *id).collect()))
+        .with("substances", Value::Substances(system.emulsifiers.iter().map(|(each, _)| each.id).collect()))
         .fed_by(system.emulsifiers.iter().flat_map(|(each, _)| each.lines()))
-        .cured_by(raise(contents, &weights, holds, oil))
+        .cured_by(cure(contents, &system, holds - oil))
         .cite([Citation::COMMON_PRACTICE]);
     for (each, work) in &system.emulsifiers {
         finding = finding.step(
@@ -49,6 +50,46 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         );
     }
     found.push(finding);
+}
+
+/// More of what holds oil, less the oil it brings itself. In a gel of liquid crystals more of the fatty alcohol, with what
+/// emulsifier comes with it: it stays one.
+fn cure(contents: &Contents<'_>, system: &System<'_, '_>, now: f64) -> Option<Cure> {
+    let gel = system.is_gel_network();
+    let builds = |each: &Present<'_>| gel && system.builders.iter().any(|builder| builder.id == each.id);
+    let oils = contents.present.iter().filter(|each| each.is_oil() && !builds(each)).map(|each| (each.id, -1.0));
+    let mut weights: Vec<(ConstituentId, f64)> = oils.collect();
+    if gel {
+        weights.extend(system.builders.iter().map(|each| (each.id, Work::Lamellar.holds())));
+    } else {
+        weights.extend(system.emulsifiers.iter().map(|(each, work)| (each.id, work.holds())));
+    }
+    raise(contents, &weights, now, 0.0)
+}
+
+/// A little essential oil in water with too little solubiliser.
+fn check_scent(contents: &Contents<'_>, found: &mut Vec<Finding>) {
+    let scent = contents.oil;
+    if contents.water < LITTLE_WATER || scent <= TRACE || !is_only_scent(contents) || is_strong_alcohol(contents) {
+        return;
+    }
+    let solubilisers = contents.present.iter().filter(|each| each.percent > 0.0 && work_of(each).is_some());
+    let weights: Vec<(ConstituentId, f64)> = solubilisers.map(|each| (each.id, 1.0)).collect();
+    let now: f64 = weights.iter().map(|(id, _)| contents.percent_of(*id)).sum();
+    let wanted = scent * SOLUBILISER_TO_SCENT;
+    if weights.is_empty() || now >= wanted - LAST_DIGITS {
+        return;
+    }
+    found.push(
+        Finding::new(CODE, Severity::Note, "scent")
+            .with("emulsifier", Value::Percent(now))
+            .with("oil", Value::Percent(scent))
+            .with("holds", Value::Percent(now / SOLUBILISER_TO_SCENT))
+            .with("substances", Value::Substances(weights.iter().map(|(id, _)| *id).collect()))
+            .fed_by(weights.iter().filter_map(|(id, _)| contents.find(*id)).flat_map(Present::lines))
+            .cured_by(raise(contents, &weights, now, wanted))
+            .cite([Citation::COMMON_PRACTICE]),
+    );
 }
 
 #[cfg(test)]
@@ -67,6 +108,15 @@ mod tests {
         ] {
             assert!(!codes(&bench.check(&bench.water_with(&sound))).contains(&super::CODE), "{sound:?}");
         }
+    }
+
+    #[test]
+    fn a_little_essential_oil_asks_for_twice_as_much_solubiliser() {
+        let bench = Bench::new();
+        let formula = bench.water_with(&[("Lavandula Angustifolia Oil", "0.5"), ("Polysorbate 20", "0.5")]);
+        bench.every_cure_cures(&formula, super::CODE);
+        let sound = bench.water_with(&[("Lavandula Angustifolia Oil", "0.5"), ("Polysorbate 20", "1")]);
+        assert!(!codes(&bench.check(&sound)).contains(&super::CODE));
     }
 
     #[test]

@@ -4,7 +4,7 @@
 //! Only noted, so that nobody takes a missing balance for a sound one.
 
 use super::{ECCLESTON, GRIFFIN, System};
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, Present};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::source::Citation;
 
@@ -27,9 +27,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if gel {
         words.push("emulsifier.gel-network");
         substances.extend(system.with_balance().map(|(each, _)| each.id));
+        substances.extend(system.builders.iter().map(|each| each.id));
     }
     words.sort_unstable();
-    let lines = substances.iter().filter_map(|id| contents.find(*id)).flat_map(|each| each.lines());
+    let lines = substances.iter().filter_map(|id| contents.find(*id)).flat_map(Present::lines);
     found.push(
         Finding::new(CODE, Severity::Note, "formula")
             .fed_by(lines)

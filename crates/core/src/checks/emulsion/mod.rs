@@ -18,7 +18,7 @@ mod unmelted;
 
 use super::Registered;
 use super::contents::{Contents, Present};
-use super::facts::{Charge, Facts, Trait};
+use super::facts::{Charge, Cosolvent, Facts, Trait};
 use crate::chemistry::hlb::blend;
 use crate::material::{Class, ConstituentId};
 use crate::source::{Basis, Citation};
@@ -40,6 +40,12 @@ pub const FINDINGS: &[Registered] = &[
 
 /// Less oil than this, in percent, is taken up rather than emulsified.
 const LITTLE_OIL: f64 = 1.0;
+/// Less oil or essential oil than this, in percent, is what water takes up or a hydrosol brings.
+const TRACE: f64 = 0.05;
+/// From this much of it essential oil has to be counted as oil, in percent.
+const LITTLE_SCENT: f64 = 2.0;
+/// Ethanol in the solvent that dissolves essential oils, as a share.
+const STRONG_ALCOHOL: f64 = 0.5;
 /// Less water than this, in percent, is no phase of its own.
 const LITTLE_WATER: f64 = 1.0;
 /// Share of the oil, or of the emulsifiers, of which figures must be known for the balance to be computed.
@@ -163,19 +169,19 @@ struct System<'c, 'a> {
     total: f64,
     /// Percent of those with a balance.
     balanced: f64,
-    /// Fatty alcohol that builds liquid crystals, in percent.
-    builders: f64,
+    /// Fatty alcohols that build liquid crystals.
+    builders: Vec<&'c Present<'a>>,
     kind: Kind,
 }
 
 impl<'c, 'a> System<'c, 'a> {
-    /// Nothing where there is no water or no oil to speak of.
+    /// Nothing where there is no water or no oil to speak of, or only a little essential oil.
     fn of(contents: &'c Contents<'a>) -> Option<Self> {
-        if contents.water < LITTLE_WATER || contents.oil < LITTLE_OIL {
+        if contents.water < LITTLE_WATER || contents.oil < LITTLE_OIL || is_only_scent(contents) {
             return None;
         }
         let mut emulsifiers = Vec::new();
-        let mut builders = 0.0;
+        let mut builders = Vec::new();
         let base = contents.present.iter().any(makes_soap);
         for each in contents.present.iter().filter(|each| each.percent > 0.0) {
             if let Some(work) = work_of(each) {
@@ -183,7 +189,7 @@ impl<'c, 'a> System<'c, 'a> {
             } else if each.class == Class::FattyAcid && base {
                 emulsifiers.push((each, Work::Ionic));
             } else if each.class == Class::FattyAlcohol && each.facts.has(Trait::LamellarEmulsifier).is_some() {
-                builders += each.percent;
+                builders.push(each);
             }
         }
         if emulsifiers.is_empty() {
@@ -205,9 +211,14 @@ impl<'c, 'a> System<'c, 'a> {
         Some(system)
     }
 
+    /// Fatty alcohol that builds liquid crystals, in percent.
+    fn fatty_alcohol(&self) -> f64 {
+        self.builders.iter().map(|each| each.percent).sum()
+    }
+
     /// Whether emulsifier and fatty alcohol build a gel of liquid crystals.
     fn is_gel_network(&self) -> bool {
-        self.total > 0.0 && self.builders >= self.total * GEL_NETWORK
+        self.total > 0.0 && self.fatty_alcohol() >= self.total * GEL_NETWORK
     }
 
     /// Whether all but a few emulsifiers are non-ionic, or of unknown kind.
@@ -252,6 +263,22 @@ impl<'c, 'a> System<'c, 'a> {
     fn unknown(&self) -> f64 {
         self.emulsifiers.iter().filter(|(_, work)| *work == Work::Unknown).map(|(each, _)| each.percent).sum()
     }
+}
+
+const fn is_scent(each: &Present<'_>) -> bool {
+    matches!(each.class, Class::EssentialOil | Class::Fragrance)
+}
+
+/// Whether all the oil there is is a little essential oil or perfume, which is solubilised rather than emulsified.
+fn is_only_scent(contents: &Contents<'_>) -> bool {
+    let mut oils = contents.present.iter().filter(|each| each.is_oil() && each.percent > 0.0);
+    contents.oil <= LITTLE_SCENT && oils.all(is_scent)
+}
+
+/// Whether ethanol dissolves essential oils here.
+fn is_strong_alcohol(contents: &Contents<'_>) -> bool {
+    let ethanol = contents.cosolvents.iter().find(|(kind, ..)| *kind == Cosolvent::Ethanol);
+    ethanol.is_some_and(|(_, percent, _)| *percent >= contents.solvent() * STRONG_ALCOHOL)
 }
 
 /// Whether a substance is a base strong enough to turn fatty acid into soap.

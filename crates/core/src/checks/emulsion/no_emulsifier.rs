@@ -6,10 +6,12 @@
 //! the oil asks for, a fifth of the oil (common practice), or by four parts of solubiliser to one of essential oil (common
 //! practice).
 
-use super::{BY_MASS, ENOUGH_KNOWN, Kind, LITTLE_WATER, required, work_of};
+use super::{
+    BY_MASS, ENOUGH_KNOWN, Kind, LITTLE_WATER, TRACE, is_only_scent, is_scent, is_strong_alcohol, required, work_of,
+};
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Cure, Round, add, weighable};
-use crate::checks::facts::{Cosolvent, Trait};
+use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::hlb::share_of_higher;
 use crate::formula::PhaseKind;
@@ -18,12 +20,6 @@ use crate::source::Citation;
 
 pub(super) const CODE: &str = "emulsion.no-emulsifier";
 
-/// Less oil or essential oil than this, in percent, is what water takes up or a hydrosol brings.
-const TRACE: f64 = 0.05;
-/// From this much of it essential oil has to be counted as oil, in percent.
-const LITTLE_SCENT: f64 = 2.0;
-/// Ethanol in the solvent that dissolves essential oils, as a share.
-const STRONG_ALCOHOL: f64 = 0.5;
 /// Gum or clay, in percent, that slows creaming.
 const SLOWS: f64 = 0.2;
 /// Emulsifier to oil, and solubiliser to essential oil: common practice.
@@ -42,8 +38,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         return;
     }
     let oils = || contents.present.iter().filter(|each| each.is_oil() && each.percent > 0.0);
-    let only_scent = oil <= LITTLE_SCENT && oils().all(is_scent);
-    if only_scent && in_strong_alcohol(contents) {
+    let only_scent = is_only_scent(contents);
+    if only_scent && is_strong_alcohol(contents) {
         return;
     }
     let slowing: Vec<&Present<'_>> =
@@ -64,17 +60,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     );
 }
 
-const fn is_scent(each: &Present<'_>) -> bool {
-    matches!(each.class, Class::EssentialOil | Class::Fragrance)
-}
-
 fn slows(each: &Present<'_>) -> bool {
     each.class == Class::Thickener || each.facts.has(Trait::Insoluble).is_some()
-}
-
-fn in_strong_alcohol(contents: &Contents<'_>) -> bool {
-    let ethanol = contents.cosolvents.iter().find(|(kind, ..)| *kind == Cosolvent::Ethanol);
-    ethanol.is_some_and(|(_, percent, _)| *percent >= contents.solvent() * STRONG_ALCOHOL)
 }
 
 /// Solubiliser into the phase of the essential oil.

@@ -5,7 +5,7 @@
 //! the salts that are not needed as preservatives, or by xanthan gum, which bears salt, in place of the thickener.
 
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::{Cure, lower, replace};
+use crate::checks::cure::{Cure, LAST_DIGITS, lower, replace};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::formula::LineId;
@@ -26,7 +26,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
     let salts: Vec<&Present<'_>> = contents.with(Trait::Electrolyte).collect();
     let salt: f64 = salts.iter().map(|each| each.percent).sum();
-    if salt <= NOTICED + 1e-9 {
+    if salt <= NOTICED + LAST_DIGITS {
         return;
     }
     let severity = if salt > THINS { Severity::Caution } else { Severity::Note };

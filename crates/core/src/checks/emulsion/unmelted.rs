@@ -52,13 +52,15 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 #[cfg(test)]
 mod tests {
     use crate::PhaseKind::{CoolDown, HeatedOil};
-    use crate::checks::bench::{Bench, codes};
+    use crate::checks::bench::{Bench, codes, find, line_of};
 
     #[test]
     fn a_wax_in_the_cool_down_is_found_and_moved() {
         let bench = Bench::new();
         let oil = ("Helianthus Annuus Seed Oil", "qs");
         let formula = bench.formula(&[(HeatedOil, &[oil]), (CoolDown, &[("Cera Alba", "3")])]);
+        let wax = line_of(&formula, bench.material("Cera Alba"));
+        assert_eq!(find(&bench.check(&formula), super::CODE).lines, [wax]);
         bench.every_cure_cures(&formula, super::CODE);
         let sound = bench.formula(&[(HeatedOil, &[oil, ("Cera Alba", "3")])]);
         assert!(!codes(&bench.check(&sound)).contains(&super::CODE));

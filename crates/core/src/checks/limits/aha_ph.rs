@@ -19,6 +19,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let lenient = limits.iter().filter_map(|(limit, ..)| limit.least_ph).fold(f64::INFINITY, f64::min);
     for (limit, bound, counted) in limits {
         let Some(least) = limit.least_ph.filter(|least| ph < *least && counted.most >= ACTS) else { continue };
+        // Stricter advice is worth a word only where the most lenient is kept.
+        if least > lenient && ph < lenient {
+            continue;
+        }
         let severity = if least <= lenient { Severity::Stop } else { Severity::Note };
         found.push(
             describe(Finding::new(CODE, severity, limit.subject), contents, limit, counted, bound)

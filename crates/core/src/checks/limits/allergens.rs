@@ -4,7 +4,7 @@
 //! Those over the threshold with typical oils have to be named; those only the most would bring over it probably, unless the
 //! papers of the lot say otherwise. There is nothing to cure: naming them is what the law asks for.
 
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, Present};
 use crate::checks::finding::{Finding, Severity, Step, Value};
 use crate::formula::LineId;
 use crate::source::Citation;
@@ -33,9 +33,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         if typical > threshold {
-            named.push(allergen.name)
+            named.push(allergen.name);
         } else {
-            perhaps.push(allergen.name)
+            perhaps.push(allergen.name);
         }
         threshold_used = Some((threshold, allergen.jurisdiction));
         steps.push(Step {
@@ -48,12 +48,12 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 ("entry", Value::Name(allergen.entry)),
             ],
         });
-        lines.extend(allergen.members.iter().filter_map(|id| contents.find(*id)).flat_map(|each| each.lines()));
+        lines.extend(allergen.members.iter().filter_map(|id| contents.find(*id)).flat_map(Present::lines));
         let oils = contents
             .present
             .iter()
             .filter(|oil| oil.facts.inside.iter().any(|each| each.allergen == Some(allergen.name)));
-        lines.extend(oils.flat_map(|oil| oil.lines()));
+        lines.extend(oils.flat_map(Present::lines));
         citations.push(allergen.citation);
     }
     let Some((threshold, jurisdiction)) = threshold_used else { return };

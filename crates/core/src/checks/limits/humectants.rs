@@ -3,7 +3,7 @@
 
 use super::naming;
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Cosolvent;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::checks::preservation::keeps_by_bound_water;
@@ -26,7 +26,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     };
     let total: f64 = contents.present.iter().filter(binds).map(|each| each.percent).sum();
     // Where they are what keeps it, less of them is no cure.
-    if total <= STICKY + 1e-9 || keeps_by_bound_water(contents) {
+    if total <= STICKY + LAST_DIGITS || keeps_by_bound_water(contents) {
         return;
     }
     let humectants: Vec<&Present<'_>> = contents.present.iter().filter(binds).collect();

@@ -25,7 +25,7 @@ mod under_usual;
 
 use super::Registered;
 use super::contents::{Contents, Present};
-use super::cure::{Cure, lower};
+use super::cure::{Cure, LAST_DIGITS, lower};
 use super::facts::{Authority, Limit, Trait};
 use super::finding::{Finding, Severity, Value};
 use crate::formula::LineId;
@@ -91,7 +91,7 @@ fn count(contents: &Contents<'_>, limit: &Limit) -> Counted {
 #[allow(clippy::float_cmp, reason = "a factor of one is written as one")]
 fn tolerated(limit: &Limit, bound: f64) -> f64 {
     let exact = limit.inside_oils.is_empty() && limit.members.iter().all(|(_, factor)| *factor == 1.0);
-    if exact { bound } else { bound * CONVERTED }
+    if exact { bound + LAST_DIGITS } else { bound * CONVERTED }
 }
 
 /// Everything that counts, with the most it brings: what a cure has to bring down.

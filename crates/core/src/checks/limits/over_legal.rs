@@ -5,8 +5,8 @@
 //! acids and pressed citrus oils have findings of their own. Cured by less of it.
 
 use super::{all_have, count, describe, is_of_fruit_acid, keep, tolerated};
-use crate::checks::contents::Contents;
-use crate::checks::facts::{Authority, Trait};
+use crate::checks::contents::{Contents, Present};
+use crate::checks::facts::{Authority, Limit, Trait};
 use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "limits.over-legal";
@@ -20,6 +20,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             || is_of_fruit_acid(contents, limit)
             || all_have(contents, limit, Trait::Retinoid)
             || all_have(contents, limit, Trait::Phototoxic)
+            || is_of_pressed_oils(contents, limit)
         {
             continue;
         }
@@ -36,6 +37,14 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         }
         found.push(finding.cured_by(keep(contents, limit, counted, bound)));
     }
+}
+
+/// Whether what counts, by advice, is only what pressed citrus oils hold.
+fn is_of_pressed_oils(contents: &Contents<'_>, limit: &Limit) -> bool {
+    let holds = |oil: &&Present<'_>| oil.facts.inside.iter().any(|inside| limit.inside_oils.contains(&inside.name));
+    limit.authority == Authority::Advice
+        && limit.members.is_empty()
+        && contents.present.iter().filter(holds).all(|oil| oil.facts.has(Trait::Phototoxic).is_some())
 }
 
 #[cfg(test)]

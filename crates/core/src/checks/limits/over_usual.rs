@@ -2,18 +2,24 @@
 //!
 //! Usual ranges are what sellers state and makers keep to. A caution for what acts on skin (actives, essential oils, perfume)
 //! and beyond twice the usual, else a note; what makes the body of a product (oil, butter, humectant, solvent) may fill all of
-//! it, and is only mentioned. Preservatives have a finding of their own. Cured by the upper end of the range.
+//! it, and is only mentioned. Preservatives have a finding of their own. What sets a stated pH takes what it takes; of water,
+//! and of oil in a product without water, there is no too much. Cured by the upper end of the range.
 
-use crate::checks::contents::Contents;
-use crate::checks::cure::lower;
+use crate::checks::contents::{Contents, Present};
+use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::Class;
 
 pub(super) const CODE: &str = "limits.over-usual";
 
+/// Less water than this, in percent, makes no emulsion.
+const LITTLE_WATER: f64 = 1.0;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for each in contents.present.iter().filter(|each| each.facts.preservative.is_none()) {
-        let Some(usual) = each.facts.usual_percent.filter(|usual| each.percent > usual.value.high) else { continue };
+    for each in contents.present.iter().filter(|each| is_bounded(contents, each)) {
+        let Some(usual) = each.facts.usual_percent.filter(|usual| each.percent > usual.value.high + LAST_DIGITS) else {
+            continue;
+        };
         let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
         let body = each.is_oil() || matches!(each.class, Class::Humectant | Class::Solvent | Class::Mineral);
         let severity =
@@ -28,6 +34,14 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .cite([usual.citation]),
         );
     }
+}
+
+fn is_bounded(contents: &Contents<'_>, each: &Present<'_>) -> bool {
+    let fat = each.is_oil() && !matches!(each.class, Class::EssentialOil | Class::Fragrance);
+    each.facts.preservative.is_none()
+        && each.class != Class::Water
+        && !(each.class == Class::PhAdjuster && contents.ph().is_some())
+        && !(fat && contents.water < LITTLE_WATER)
 }
 
 #[cfg(test)]

@@ -1,8 +1,8 @@
 //! Citrus oils pressed from peel carry furocoumarins: in sunlight they burn skin.
 //!
-//! In what stays on each is noted. Industry guidance bounds each oil, and several add up: the shares that they take of their
-//! bounds must not exceed one in all. More than that is a caution; so is an oil of which no bound is known. Distilled oils, and
-//! those freed of furocoumarins, are other materials. Cured by less of them.
+//! Industry guidance bounds each oil in what stays on, and several add up: the shares that they take of their bounds must not
+//! exceed one in all. More than that is a caution; so is an oil of which no bound is known. Distilled oils, and those freed of
+//! furocoumarins, are other materials. Cured by less of them. Within the bounds only the sun is mentioned.
 
 use super::{all_have, naming, traced};
 use crate::checks::contents::{Contents, Present};
@@ -31,18 +31,15 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         .collect();
     let taken: f64 = weights.iter().map(|(id, weight)| contents.percent_of(*id) * weight).sum();
     let unbounded = weights.len() < oils.len();
-    let over = taken > 1.0 + 1e-9;
-    let severity = if over || unbounded { Severity::Caution } else { Severity::Note };
+    let over = taken > 1.0 + 1e-6;
+    if !over && !unbounded {
+        return;
+    }
     let from: Vec<Citation> =
         bounds.iter().filter_map(|(_, limit)| Some((*limit)?.citation)).chain(citations).collect();
-    let mut finding = naming(CODE, severity, &oils, from).with("taken", Value::Percent(taken * 100.0)).with(
-        "state",
-        Value::Word(match (over, unbounded) {
-            (true, _) => "phototoxic.over",
-            (false, true) => "phototoxic.unbounded",
-            (false, false) => "phototoxic.within",
-        }),
-    );
+    let mut finding = naming(CODE, Severity::Caution, &oils, from)
+        .with("taken", Value::Percent(taken * 100.0))
+        .with("state", Value::Word(if over { "phototoxic.over" } else { "phototoxic.unbounded" }));
     for (oil, limit) in &bounds {
         let Some(bound) = limit.and_then(|limit| limit.leave_on) else { continue };
         finding = finding.step(
@@ -55,8 +52,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             ],
         );
     }
-    if over {
-        finding.subject = "over".to_owned();
+    if !unbounded {
         finding = finding.cured_by(lower(contents, &weights, taken, 1.0));
     }
     found.push(finding);
@@ -76,10 +72,10 @@ mod tests {
     use crate::checks::finding::Severity;
 
     #[test]
-    fn pressed_bergamot_is_noted_and_too_much_of_it_cured() {
+    fn too_much_pressed_bergamot_is_found_and_cured() {
         let bench = Bench::new();
-        let little = bench.oil_with(&[("Citrus Aurantium Bergamia Peel Oil", "0.3")]);
-        assert_eq!(find(&bench.check(&little), super::CODE).severity, Severity::Note);
+        let little = bench.check(&bench.oil_with(&[("Citrus Aurantium Bergamia Peel Oil", "0.3")]));
+        assert!(!codes(&little).contains(&super::CODE) && codes(&little).contains(&"limits.sun"));
         let mut much = bench.oil_with(&[("Citrus Aurantium Bergamia Peel Oil", "0.9")]);
         assert_eq!(find(&bench.check(&much), super::CODE).severity, Severity::Caution);
         bench.every_cure_cures(&much, super::CODE);

@@ -1,6 +1,8 @@
-//! Fruit acids and vitamin A make skin more sensitive to the sun: the label says so, and to wear sun protection.
+//! Fruit acids, vitamin A and pressed citrus oils make skin more sensitive to the sun: the label says so, and to wear sun
+//! protection.
 //!
-//! From one percent of fruit acid in all, and for any vitamin A in what stays on. A caution for the person; nothing to cure.
+//! From one percent of fruit acid in all, and for any vitamin A and pressed citrus oil in what stays on. A caution for the
+//! person; nothing to cure.
 
 use super::aha_ph::ACTS;
 use super::{naming, traced};
@@ -28,9 +30,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         citations.push(SUNBURN_ALERT);
     }
     if contents.formula.purpose == Purpose::LeaveOn {
-        let (retinoids, found_in) = traced(contents, Trait::Retinoid);
-        substances.extend(retinoids);
-        citations.extend(found_in);
+        for wanted in [Trait::Retinoid, Trait::Phototoxic] {
+            let (more, found_in) = traced(contents, wanted);
+            substances.extend(more);
+            citations.extend(found_in);
+        }
     }
     if !substances.is_empty() {
         found.push(naming(CODE, Severity::Note, &substances, citations));

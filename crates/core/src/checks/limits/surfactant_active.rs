@@ -5,7 +5,7 @@
 
 use super::naming;
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::{Class, ConstituentId};
 use crate::source::Citation;
@@ -26,7 +26,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     };
     let total: f64 = contents.present.iter().filter(foams).map(|each| each.percent).sum();
     let most = contents.by_purpose(LEFT_ON, RINSED_OFF);
-    if total <= most + 1e-9 {
+    if total <= most + LAST_DIGITS {
         return;
     }
     let surfactants: Vec<&Present<'_>> = contents.present.iter().filter(foams).collect();

@@ -1,0 +1,173 @@
+//! The journal of a batch as the page shows it.
+
+use crate::calendar::{Reminder, write_calendar};
+use crate::edit_journal::{NOTED, patch_of};
+use crate::sentences_run as sentences;
+use crate::session::Session;
+use crate::view_extract::FigureView;
+use crate::view_run::{CardField, CurveView, DueView, EntryView, JournalView};
+use rust_decimal::Decimal;
+use rust_decimal::prelude::FromPrimitive;
+use stillroom_core::colour::{Colour, fit_fade, read_against_white};
+use stillroom_core::day::Day;
+use stillroom_core::decay::{Decay, ReadingAt};
+use stillroom_core::number::{write_between, write_fixed};
+use stillroom_core::run::state::replay;
+use stillroom_exchange::batch::{BatchRecord, Entry, Journal};
+
+/// Days of a batch on which to look. Common practice; a stability test by a laboratory follows its own plan.
+const DUE: [i64; 5] = [0, 1, 7, 30, 90];
+
+impl Session {
+    pub(crate) fn present_journal(&self, record: &BatchRecord) -> JournalView {
+        let batch = &record.batch;
+        let journal = self.journal_of(record.id);
+        let state = replay(&batch.plan, &batch.events);
+        let begun = state.and_then(|state| state.started_at).and_then(|at| self.day_at(at));
+        let Some(made) = begun.or_else(|| self.around.today().parse().ok()) else { return JournalView::default() };
+        let colours = read_colours(&journal, made);
+        let (colour, curve) = self.present_fade(&colours);
+        let due = DUE.iter().filter_map(|number| {
+            let day = made.plus_days(*number)?;
+            Some(DueView {
+                label: sentences::due_label(*number),
+                date: sentences::day(day),
+                done: journal.entries.iter().any(|entry| entry.day == day),
+                day: day.to_string(),
+            })
+        });
+        let reminders: Vec<Reminder> = DUE
+            .iter()
+            .filter_map(|number| {
+                let day = made.plus_days(*number)?;
+                let seen = journal.entries.iter().any(|entry| entry.day == day);
+                (!seen && *number > 0).then(|| Reminder {
+                    uid: format!("{}-{number}@stillroom", record.id),
+                    day,
+                    summary: sentences::reminder(&batch.plan.formula.name, &batch.lot, *number),
+                    description: sentences::REMINDER_ABOUT.to_owned(),
+                })
+            })
+            .collect();
+        JournalView {
+            id: Some(record.id.to_string()),
+            entries: journal
+                .entries
+                .iter()
+                .enumerate()
+                .map(|(at, entry)| self.present_entry(at, entry, made, &colours))
+                .collect(),
+            due: due.collect(),
+            colour,
+            curve,
+            // When the record last changed: the same journal always writes the same file.
+            calendar: write_calendar(&reminders, record.changed_at).unwrap_or_default(),
+            calendar_name: sentences::calendar_name(&batch.lot),
+        }
+    }
+
+    fn present_entry(&self, at: usize, entry: &Entry, made: Day, colours: &[(f64, Colour)]) -> EntryView {
+        let mark = self.mark();
+        let fields = core::iter::once("ph").chain(NOTED).map(|name| {
+            let text = entry.texts.get(name).cloned().unwrap_or_default();
+            let text = match (name, text.parse::<Decimal>()) {
+                ("ph", Ok(ph)) => write_between(ph, 0, 2, mark),
+                _ => text,
+            };
+            CardField {
+                field: format!("run.entry:{at}:{name}"),
+                label: sentences::noted_label(name).to_owned(),
+                text,
+                keyboard: match name {
+                    "ph" => "decimal",
+                    "note" => "long",
+                    _ => "text",
+                },
+                act: "entry",
+                on: format!("{at}:{name}"),
+                ..CardField::default()
+            }
+        });
+        let colour = colour_of(entry);
+        let number = |value: f64| write_fixed(Decimal::from_f64(value).unwrap_or_default(), 1, mark);
+        let in_numbers = colour.map(|colour| {
+            let numbers = sentences::colour_in_numbers(&number(colour.lightness), &number(colour.a), &number(colour.b));
+            match colours.first() {
+                Some((_, first)) if *first != colour => {
+                    sentences::colour_difference(&numbers, &number(colour.difference(*first)))
+                }
+                _ => numbers,
+            }
+        });
+        let swatch = colour.map(|colour| {
+            let [red, green, blue] = colour.on_screen();
+            format!("#{red:02x}{green:02x}{blue:02x}")
+        });
+        EntryView {
+            entry: at,
+            title: sentences::day_of_batch(entry.day.since(made), &sentences::day(entry.day)),
+            fields: fields.collect(),
+            swatch: swatch.unwrap_or_default(),
+            colour: in_numbers.unwrap_or_default(),
+            photos: entry.photos.clone(),
+        }
+    }
+
+    fn present_fade(&self, colours: &[(f64, Colour)]) -> (Vec<FigureView>, Option<CurveView>) {
+        let (Some((_, first)), Some((_, last))) = (colours.first(), colours.last()) else { return (Vec::new(), None) };
+        let number =
+            |value: f64, decimals| write_fixed(Decimal::from_f64(value).unwrap_or_default(), decimals, self.mark());
+        let mut figures = Vec::new();
+        if colours.len() > 1 {
+            figures.push(FigureView {
+                label: sentences::CHANGE.to_owned(),
+                value: format!("ΔE00 {}", number(first.difference(*last), 1)),
+                range: String::new(),
+                how: sentences::CHANGE_HOW.to_owned(),
+                source: sentences::CHANGE_SOURCE.to_owned(),
+            });
+        }
+        let fade = fit_fade(colours);
+        let (value, range, curve) = match &fade {
+            Ok(fade) => {
+                let half = fade.half_life();
+                let high = half.high.map(|high| number(high, 0));
+                let (value, range) =
+                    sentences::half_life(&number(half.estimate, 0), &number(half.low, 0), high.as_deref());
+                (value, range, self.draw_fade(fade, colours))
+            }
+            Err(error) => (String::new(), sentences::no_fade(*error).to_owned(), None),
+        };
+        figures.push(FigureView {
+            label: sentences::FADE.to_owned(),
+            value,
+            range,
+            how: sentences::FADE_HOW.to_owned(),
+            source: sentences::FADE_SOURCE.to_owned(),
+        });
+        (figures, curve)
+    }
+
+    fn draw_fade(&self, fade: &Decay, colours: &[(f64, Colour)]) -> Option<CurveView> {
+        let readings: Vec<ReadingAt> =
+            colours.iter().map(|(day, colour)| ReadingAt { time: *day, value: colour.chroma() }).collect();
+        let half = fade.at(0.0) / 2.0;
+        let reached = fade.time_to(half).ok()?;
+        let time = |day: f64| write_fixed(Decimal::from_f64(day).unwrap_or_default(), 0, self.mark());
+        Some(self.draw_decay(fade, &readings, half, reached, sentences::FADE_CURVE.to_owned(), &|day| {
+            sentences::due_label(time(day).parse().unwrap_or(0))
+        }))
+    }
+}
+
+/// The colour of an entry, if one was read.
+fn colour_of(entry: &Entry) -> Option<Colour> {
+    let read = entry.colour?;
+    read_against_white(patch_of(read.sample), patch_of(read.white)).ok()
+}
+
+/// Colours by day of the batch.
+fn read_colours(journal: &Journal, made: Day) -> Vec<(f64, Colour)> {
+    let day = |entry: &Entry| i32::try_from(entry.day.since(made)).ok().map(f64::from);
+    journal.entries.iter().filter_map(|entry| Some((day(entry)?, colour_of(entry)?))).collect()
+}

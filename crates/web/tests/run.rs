@@ -1,0 +1,278 @@
+//! A run at the bench without a browser: every act kept at once, broken off and taken up again, finished and taken back.
+#![cfg(all(not(target_arch = "wasm32"), feature = "whole"))]
+// The hands of these tests fail a test as it would itself.
+#![allow(clippy::unwrap_used)]
+
+use std::cell::Cell;
+use std::rc::Rc;
+use stillroom_core::MaterialId;
+use stillroom_core::number::DecimalMark;
+use stillroom_web::command::{Command, HoldingField};
+use stillroom_web::keeping::{MemoryStore, Surroundings};
+use stillroom_web::session::Session;
+use stillroom_web::view::Update;
+use stillroom_web::view_run::{CardView, RunView};
+
+#[derive(Debug, Clone, Default)]
+struct Workbench {
+    time: Rc<Cell<u64>>,
+    drawn: Rc<Cell<u64>>,
+}
+
+impl Surroundings for Workbench {
+    fn now(&self) -> u64 {
+        self.time.set(self.time.get() + 1_000);
+        1_764_054_000_000 + self.time.get()
+    }
+    fn minutes_ahead(&self) -> i64 {
+        0
+    }
+    fn today(&self) -> String {
+        "2025-11-25".to_owned()
+    }
+    fn random(&self) -> u64 {
+        self.drawn.set(self.drawn.get() + 1);
+        0x1000 + self.drawn.get()
+    }
+}
+
+/// A page of a browser that may be killed: the store outlives it.
+struct Page {
+    store: MemoryStore,
+    bench: Workbench,
+    session: Session,
+}
+
+impl Page {
+    fn open(store: MemoryStore, bench: Workbench) -> Self {
+        let mut session = Session::open(Box::new(store.clone()), Box::new(bench.clone()), DecimalMark::Point);
+        session.apply(Command::LookAtBatches { looking: true });
+        Self { store, bench, session }
+    }
+
+    fn begin() -> Self {
+        let mut page = Self::open(MemoryStore::default(), Workbench::default());
+        let made = page.act("new", "", "").answer.unwrap();
+        assert_eq!(made.error, None);
+        page
+    }
+
+    fn act(&mut self, act: &str, on: &str, text: &str) -> Update {
+        self.session.apply(Command::ActOnBatch { act: act.into(), on: on.into(), text: text.into() })
+    }
+
+    /// Acts as the large area does.
+    fn next(&mut self, text: &str) -> Update {
+        let card = self.run().card;
+        assert!(!card.next.refused, "{card:?}");
+        self.act(card.next.act, &card.next.on, text)
+    }
+
+    /// Kills the tab without a word and opens it again.
+    fn kill(&mut self) {
+        let (store, bench) = (self.store.clone(), self.bench.clone());
+        *self = Self::open(store, bench);
+    }
+
+    fn run(&mut self) -> RunView {
+        self.session.show_everything().run.unwrap()
+    }
+
+    fn card(&mut self) -> CardView {
+        self.run().card
+    }
+
+    fn go_to(&mut self, title: &str) {
+        for _ in 0..60 {
+            if self.card().title.starts_with(title) {
+                return;
+            }
+            self.next("");
+        }
+        panic!("no card “{title}”; the last was {:?}", self.card().title);
+    }
+
+    fn hold(&mut self, material: u32, field: HoldingField, text: &str) {
+        let material = MaterialId::Catalogue(material);
+        self.session.apply(Command::SetHolding { material, field, text: text.into() });
+    }
+
+    fn stock(&mut self, material: u32) -> String {
+        self.session.apply(Command::OpenMaterial { material: MaterialId::Catalogue(material) });
+        self.session.show_everything().material.unwrap().holding.stock
+    }
+}
+
+/// What of a view says where the run stands; the clock ticks on.
+fn standing(view: &RunView) -> (String, String, Vec<String>, usize, Vec<(String, String)>) {
+    let card = &view.card;
+    let materials = view.record.materials.iter().map(|line| (line.weighed.clone(), line.target.clone())).collect();
+    (
+        card.step.clone(),
+        card.big.clone(),
+        view.steps.iter().map(|step| format!("{step:?}")).collect(),
+        view.done,
+        materials,
+    )
+}
+
+#[test]
+fn a_run_killed_at_every_step_stands_where_it_stood() {
+    let mut page = Page::begin();
+    let mut steps = 0;
+    while !page.run().finished {
+        let before = page.run();
+        page.kill();
+        let after = page.run();
+        assert_eq!(standing(&before), standing(&after));
+        assert_eq!(before.record.log, after.record.log);
+        page.next("");
+        steps += 1;
+        assert!(steps < 60, "{:?}", page.card());
+    }
+    // The example has thirteen lines in three phases.
+    assert!(steps > 25, "{steps}");
+    page.kill();
+    let view = page.session.show_everything();
+    assert!(!view.batches.unwrap().cards[0].running);
+}
+
+#[test]
+fn ten_percent_too_much_betaine_is_answered_in_three_ways() {
+    let mut page = Page::begin();
+    page.go_to("Betaine");
+    // 2 % of 210 g.
+    assert_eq!(page.card().big, "4.2");
+    page.next("4.4");
+    let card = page.card();
+    assert!(card.next.refused && card.warnings[0].text.starts_with("0.2\u{a0}g too much"), "{card:?}");
+    let labels: Vec<&str> = card.choices.iter().map(|choice| choice.label.as_str()).collect();
+    assert_eq!(labels.len(), 3, "{labels:?}");
+    assert!(labels[0].contains("batch of 220"), "{labels:?}");
+    // The water is in the beaker already: it cannot give way.
+    assert!(card.choices[1].refused, "{card:?}");
+    page.act("rescale", &card.choices[0].on, "");
+    let card = page.card();
+    assert_eq!(card.title, "Water, distilled");
+    assert!(card.next.label.ends_with("is in"), "{card:?}");
+    // What was poured before is topped up first, then it goes on.
+    page.next("");
+    page.next("");
+    assert_eq!(page.card().title, "Allantoin");
+    assert!(page.run().record.deviations[0].contains("from 210\u{a0}g to 220\u{a0}g"));
+    page.act("take-back", "", "");
+    page.act("take-back", "", "");
+    page.act("take-back", "", "");
+    // What is over still stands: that is all.
+    assert_eq!(page.run().record.deviations, ["Betaine: 4.4\u{a0}g weighed, 4.2\u{a0}g wanted (+4.8\u{a0}%)."]);
+    // What was taken back stays in the log, crossed out.
+    assert_eq!(page.run().record.log.iter().filter(|line| line.taken_back).count(), 3);
+}
+
+#[test]
+fn water_that_evaporated_is_put_back_and_stands_in_the_record() {
+    let mut page = Page::begin();
+    page.go_to("Weigh the empty beaker");
+    page.next("150.5");
+    page.go_to("Weigh the beaker again");
+    let card = page.card();
+    assert!(card.figures.iter().any(|figure| figure.value.contains('→')), "a forecast: {card:?}");
+    let hot = card.fields.iter().find(|field| field.act == "hot").unwrap().clone();
+    let cold: f64 = card.fields.iter().find(|field| field.act == "cold").unwrap().text.parse().unwrap();
+    let refused = page.act("hot", &hot.on, &format!("{}", cold + 5.0)).answer.unwrap();
+    assert_eq!(refused.code, Some("evaporation.heavier"));
+    page.act("hot", &hot.on, &format!("{:.1}", cold - 4.3));
+    let card = page.card();
+    assert_eq!((card.big.as_str(), card.next.act), ("4.3", "water"));
+    page.next("");
+    assert!(page.run().record.results.iter().any(|pair| pair.value.starts_with("4.3")));
+    assert!(page.run().record.deviations.iter().all(|line| !line.contains("water")));
+}
+
+#[test]
+fn what_is_typed_wrong_says_what_is_accepted_and_changes_nothing() {
+    let mut page = Page::begin();
+    page.go_to("Weigh the empty beaker");
+    let before = page.run();
+    let answer = page.next("heavy").answer.unwrap();
+    assert_eq!(answer.code, Some("number.not-a-number"));
+    assert!(answer.error.unwrap().contains("what the scale shows"));
+    page.go_to("Water");
+    let answer = page.next("0").answer.unwrap();
+    assert_eq!(answer.code, Some("run.nothing-poured"));
+    let card = page.card();
+    assert_eq!(page.act("temperature", "batch", "900").answer.unwrap().code, Some("number.out-of-range"));
+    assert_eq!(page.card().step, card.step);
+    assert_ne!(before.card.step, card.step);
+    for nonsense in [("pour", "999", "3"), ("hot", "x", "3"), ("done", "boil", ""), ("dance", "", ""), ("say", "", "x")]
+    {
+        let before = page.run().record.log;
+        page.act(nonsense.0, nonsense.1, nonsense.2);
+        assert_eq!(page.run().record.log, before, "{nonsense:?}");
+    }
+}
+
+#[test]
+fn a_finished_batch_draws_the_stock_and_gives_it_back() {
+    const BETAINE: u32 = 4;
+    let mut page = Page::open(MemoryStore::default(), Workbench::default());
+    let hit = page.session.search("betaine", &stillroom_catalogue::Filter::default());
+    let betaine = hit.iter().find(|hit| hit.name == "Betaine").map(|hit| hit.id.clone()).unwrap();
+    let number: u32 = betaine.trim_start_matches('c').parse().unwrap_or(BETAINE);
+    page.hold(number, HoldingField::Stock, "100");
+    page.hold(number, HoldingField::Lot, "B-12");
+    page.hold(number, HoldingField::Expiry, "2025-11-20");
+    page.act("new", "", "");
+    let warnings = page.run().warnings;
+    assert!(warnings.len() == 1 && warnings[0].text.contains("5 days ago"), "{warnings:?}");
+    page.go_to("Look at it and sign");
+    page.act("say", "released-by", "A maker");
+    page.next("");
+    assert_eq!(page.stock(number), "95.8");
+    let run = page.run();
+    let line = run.record.materials.iter().find(|line| line.name == "Betaine").unwrap();
+    assert_eq!((line.lot.as_str(), line.weighed.as_str(), line.odd), ("B-12", "4.2", true));
+    // Undone, even after the page was killed.
+    page.kill();
+    page.act("open", &run.id.unwrap(), "");
+    page.act("take-back", "", "");
+    assert_eq!(page.stock(number), "100");
+    assert!(!page.run().finished);
+    // And with the page's own undo: finished once more, then undone.
+    page.next("");
+    assert_eq!(page.stock(number), "95.8");
+    page.session.apply(Command::Undo {});
+    assert_eq!(page.stock(number), "100");
+}
+
+#[test]
+fn a_journal_notes_a_day_reads_a_colour_and_fits_the_fade() {
+    let mut page = Page::begin();
+    page.next("");
+    let pixels = |red: u8, green: u8, blue: u8| [red, green, blue, 255].repeat(64);
+    let white = pixels(235, 232, 225);
+    for (day, (red, green, blue)) in
+        [("2025-11-25", (150, 180, 90)), ("2025-12-02", (165, 182, 120)), ("2025-12-25", (190, 195, 170))]
+    {
+        let made = page.act("entry-new", "", day).answer.unwrap().made.unwrap();
+        let update = page.session.read_colour(&made, &pixels(red, green, blue), &white);
+        assert_eq!(update.answer.unwrap().error, None);
+    }
+    page.act("entry", "1:ph", "5,2");
+    page.act("entry", "1:look", "a ring of water at the rim");
+    let refused = page.act("entry", "0:ph", "15").answer.unwrap();
+    assert_eq!(refused.code, Some("number.out-of-range"));
+    let refused = page.act("entry-new", "", "yesterday").answer.unwrap();
+    assert_eq!(refused.code, Some("day.not-a-day"));
+    page.kill();
+    let journal = page.session.show_everything().journal.unwrap();
+    assert_eq!(journal.entries[1].title, "Day 7 · 2\u{a0}December\u{a0}2025");
+    assert_eq!(journal.entries[1].fields[0].text, "5.2");
+    assert!(journal.entries[1].swatch.starts_with('#') && journal.entries[1].colour.contains("ΔE00"));
+    assert!(journal.colour[1].range.contains("days"), "{:?}", journal.colour);
+    assert!(journal.curve.is_some());
+    assert!(journal.calendar.contains("DTSTART;VALUE=DATE:20251126\r\n"));
+    assert!(!journal.calendar.contains("VALUE=DATE:20251202"), "that day was looked at already");
+    let dark = page.session.read_colour("0", &pixels(150, 180, 90), &pixels(20, 20, 20));
+    assert_eq!(dark.answer.unwrap().code, Some("colour.white-too-dark"));
+}
