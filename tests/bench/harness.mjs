@@ -9,7 +9,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 /** Below this many milliseconds the clock and one interrupt say more than the function: several calls make a sample. */
 const SHORTEST_SAMPLE = 0.1;
 
-/** Where the built seam lies. @param {'seam' | 'whole'} form */
+/** Where the built seam lies. @param {'seam' | 'reader' | 'whole'} form */
 async function seamFolder(form) {
   if (process.env.STILLROOM_BUILT) {
     return join(process.env.STILLROOM_BUILT, form);
@@ -24,7 +24,7 @@ async function seamFolder(form) {
 
 /**
  * Loads the built seam without a page.
- * @param {'seam' | 'whole'} [form] the whole, or the first that a visit opens with
+ * @param {'seam' | 'reader' | 'whole'} [form] the whole, the first that a visit opens with, or the one that reads a shared formula
  * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 /// Names a formula on this device; drawn at random, so that two devices do not give the same.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(try_from = "String", into = "String")]
 pub struct FormulaId(pub u64);
 
@@ -40,16 +41,19 @@ impl From<FormulaId> for String {
 
 /// Names a line within its formula; never reused there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct LineId(pub u32);
 
 /// Names a phase within its formula; never reused there.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct PhaseId(pub u32);
 
 /// How much of a material a line or part states.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum Amount {
     /// A percent of the whole.
@@ -62,6 +66,7 @@ pub enum Amount {
 
 /// What the numbers of a formula are.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum WrittenIn {
     /// Percent by mass: a formula.
@@ -73,6 +78,7 @@ pub enum WrittenIn {
 
 /// How the product is used; limits depend on it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum Purpose {
     /// Stays on the skin.
@@ -84,6 +90,7 @@ pub enum Purpose {
 
 /// What is done with a phase.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum PhaseKind {
     /// Heated with the water.
@@ -103,6 +110,7 @@ impl PhaseKind {
 
 /// One line: a material and how much of it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Line {
     /// Names the line within its formula.
     pub id: LineId,
@@ -120,6 +128,7 @@ pub struct Line {
 
 /// A finding the maker looked at and decided to live with.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SetAside {
     /// Stable code of the finding.
     pub code: String,
@@ -131,6 +140,7 @@ pub struct SetAside {
 
 /// Lines handled together.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Phase {
     /// Names the phase within its formula.
     pub id: PhaseId,
@@ -147,6 +157,7 @@ pub struct Phase {
 
 /// A formula: phases in order, each with lines, and what is to be done with them.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Formula {
     /// What the maker calls it.
     pub name: String,

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 /// A reference to something a maker can weigh out. Written `c101`, `o5f3a…` or `f9c01…`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(try_from = "String", into = "String")]
 pub enum MaterialId {
     /// A material of the catalogue, by its number. Numbers are never reused.
@@ -63,6 +64,7 @@ impl From<MaterialId> for String {
 
 /// A reference to one INCI-named substance.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum ConstituentId {
     /// A constituent of the catalogue, by its number. Numbers are never reused.
     Catalogue(u32),
@@ -72,6 +74,7 @@ pub enum ConstituentId {
 
 /// One INCI-named substance, as it ends up in the product.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Constituent {
     /// Stable reference.
     pub id: ConstituentId,
@@ -83,6 +86,7 @@ pub struct Constituent {
 
 /// What the maker weighs out: a simple substance, or a composite with a stated composition.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Material {
     /// Stable reference.
     pub id: MaterialId,
@@ -100,6 +104,7 @@ pub struct Material {
 
 /// What a material is made of.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Makeup {
     /// One constituent and nothing else.
     Simple(ConstituentId),
@@ -109,6 +114,7 @@ pub enum Makeup {
 
 /// One part of a composite.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Part {
     /// The material that goes in.
     pub material: MaterialId,
@@ -127,6 +133,7 @@ pub trait MaterialSource {
 
 /// What a material or constituent is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 #[non_exhaustive]
 pub enum Class {
@@ -186,6 +193,7 @@ pub enum Class {
 
 /// A layer of the jar: classes a maker reads together.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum Layer {
     /// Water from every source.

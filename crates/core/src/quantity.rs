@@ -67,6 +67,18 @@ macro_rules! quantity {
             }
         }
 
+        #[cfg(feature = "schema")]
+        impl schemars::JsonSchema for $name {
+            fn schema_name() -> std::borrow::Cow<'static, str> {
+                stringify!($name).into()
+            }
+
+            fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+                let about = format!("in {}, {} to {}", $unit, Self::MINIMUM, Self::MAXIMUM);
+                schemars::json_schema!({ "type": "string", "pattern": "^-?[0-9]+(\\.[0-9]+)?$", "description": about })
+            }
+        }
+
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
                 Self::new(deserializer.deserialize_str(ExactText)?).map_err(D::Error::custom)

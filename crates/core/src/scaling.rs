@@ -14,6 +14,7 @@ pub const LARGEST_ALLOWANCE: Decimal = Decimal::from_parts(90, 0, 0, false, 0);
 
 /// What the maker asks for. The numbers of every way are kept, so that going back and forth loses none.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BatchPlan {
     /// Which of the ways counts.
     pub way: BatchWay,
@@ -28,6 +29,7 @@ pub struct BatchPlan {
 
 /// The ways a maker asks for a batch.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum BatchWay {
     /// So many grams.
@@ -41,6 +43,7 @@ pub enum BatchWay {
 
 /// Containers to fill.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Containers {
     /// How many.
     pub count: u32,
@@ -57,6 +60,7 @@ pub struct Containers {
 
 /// What is left of a material.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Stock {
     /// The material.
     pub material: MaterialId,

@@ -10,6 +10,7 @@ use stillroom_core::{Grams, Percent};
 
 /// Names an extract on this device.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(try_from = "String", into = "String")]
 pub struct ExtractId(pub u64);
 
@@ -34,6 +35,7 @@ impl From<ExtractId> for String {
 
 /// What is made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(rename_all = "kebab-case")]
 pub enum ExtractKind {
     /// A plant in glycerin and water.
@@ -59,22 +61,28 @@ pub enum Step {
 
 /// A plan and what became of it.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Extract {
     /// What is made.
     pub kind: ExtractKind,
     /// What the maker calls it.
+    #[cfg_attr(test, schemars(default))]
     pub name: String,
     /// What the fields hold, by the name of the field. Numbers are written with a point, masses in grams, volumes in
     /// millilitres. A field that is absent stands at its usual value.
+    #[cfg_attr(test, schemars(with = "Vec<(String, String)>"))]
     pub values: LiteMap<String, String>,
     /// The liquid it began as, where it was blended rather than planned.
+    #[cfg_attr(test, schemars(with = "Option<crate::schema::LiquidSchema>"))]
     pub blend: Option<Liquid>,
     /// What was done after pressing, in order.
+    #[cfg_attr(test, schemars(with = "Vec<crate::schema::StepSchema>", default))]
     pub steps: Vec<Step>,
 }
 
 /// An extract on the shelf.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct ExtractRecord {
     /// Names it on this device.
     pub id: ExtractId,

@@ -6,27 +6,34 @@ use stillroom_core::{Currency, Density, Grams, MaterialId, Money};
 
 /// What the maker has of a material.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Holding {
     /// Price of a pack.
+    #[cfg_attr(test, schemars(with = "Option<crate::schema::MoneySchema>"))]
     pub price: Option<Money>,
     /// What a pack holds.
     pub pack: Option<Grams>,
     /// How much is there.
     pub stock: Option<Grams>,
     /// Lot number of what is there.
+    #[cfg_attr(test, schemars(default))]
     pub lot: String,
     /// Last day it should be used, as `2027-05-31`.
+    #[cfg_attr(test, schemars(default))]
     pub expiry: String,
     /// Density measured by the maker; it takes the place of the catalogue's on this device.
     pub density: Option<Density>,
     /// Usual percent by the maker's own experience; it takes the place of the catalogue's on this device.
+    #[cfg_attr(test, schemars(default))]
     pub usual: String,
     /// What the maker notes.
+    #[cfg_attr(test, schemars(default))]
     pub note: String,
 }
 
 /// What the maker has of a material, as it is kept.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct HoldingRecord {
     /// Counts the times it was written.
     pub revision: u64,

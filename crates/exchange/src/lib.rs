@@ -14,5 +14,7 @@ pub mod json;
 pub mod link;
 pub mod parcel;
 pub mod record;
+#[cfg(test)]
+mod schema;
 pub mod table;
 pub mod versions;

@@ -17,6 +17,7 @@ pub const LONGEST_RECORD: usize = 1_000_000;
 
 /// A formula on the shelf.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct FormulaRecord {
     /// Names it on this device.
     pub id: FormulaId,
@@ -30,6 +31,7 @@ pub struct FormulaRecord {
 
 /// A material the maker described.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct MaterialRecord {
     /// Counts the times it was written.
     pub revision: u64,
@@ -41,12 +43,14 @@ pub struct MaterialRecord {
 
 /// A material of the maker's own, with the substance it is where the catalogue has none.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct OwnMaterial {
     /// The material.
     pub material: Material,
     /// The constituent of a simple material that the catalogue does not know.
     pub constituent: Option<Constituent>,
     /// What the maker notes about it.
+    #[cfg_attr(test, schemars(default))]
     pub note: String,
 }
 

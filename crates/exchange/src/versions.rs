@@ -10,6 +10,7 @@ pub const MOST_BYTES: usize = 120_000;
 
 /// Earlier versions of one formula, oldest first.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct VersionsRecord {
     /// Counts the times it was written.
     pub revision: u64,

@@ -1,0 +1,170 @@
+//! The JSON Schema of a backup, generated from the types of its records and kept in `schema/backup-1.json`.
+
+use crate::backup::{FORMAT, VERSION};
+use crate::extract::ExtractRecord;
+use crate::holding::HoldingRecord;
+use crate::record::{FormulaRecord, MaterialRecord, SCHEMA};
+use crate::versions::VersionsRecord;
+use schemars::generate::SchemaSettings;
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
+use serde_json::{Value, json};
+use stillroom_core::{Grams, Percent};
+
+/// A price as it is written.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct MoneySchema {
+    /// In the currency.
+    #[schemars(regex(pattern = r"^-?[0-9]+(\.[0-9]+)?$"))]
+    amount: String,
+    /// Three letters of ISO 4217.
+    #[schemars(regex(pattern = "^[A-Z]{3}$"))]
+    currency: String,
+}
+
+/// A liquid as it is written: grams of each part; what is absent is nothing.
+#[derive(JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct LiquidSchema {
+    glycerin: Option<Grams>,
+    water: Option<Grams>,
+    propylene_glycol: Option<Grams>,
+    propanediol: Option<Grams>,
+    ethanol: Option<Grams>,
+    solids_low: Option<Grams>,
+    solids_typical: Option<Grams>,
+    solids_high: Option<Grams>,
+}
+
+/// What was done to a liquid, as it is written.
+#[derive(JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) enum StepSchema {
+    /// Glycerin was poured in.
+    Glycerin { mass: Grams, purity: Percent },
+    /// Water was poured in.
+    Water(Grams),
+    /// It was weighed again.
+    WeighedAgain(Grams),
+    /// Its glycerin was measured.
+    Measured(Percent),
+}
+
+/// A record of a type: its fields, its schema version, and the check sum it may carry.
+fn record<T: JsonSchema>(generator: &mut SchemaGenerator) -> Schema {
+    let fields = generator.subschema_for::<T>();
+    json_schema!({
+        "allOf": [fields],
+        "type": "object",
+        "properties": {
+            "schema": { "type": "integer", "minimum": 1, "maximum": SCHEMA },
+            "check": { "type": "string", "pattern": "^[0-9a-f]{8}$" },
+        },
+        "required": ["schema"],
+    })
+}
+
+fn generate() -> String {
+    let mut generator = SchemaSettings::draft2020_12().into_generator();
+    let records = json!({
+        "^stillroom\\.formula\\.[0-9a-f]{16}$": record::<FormulaRecord>(&mut generator),
+        "^stillroom\\.material\\.[0-9a-f]{16}$": record::<MaterialRecord>(&mut generator),
+        "^stillroom\\.holding\\.[cof][0-9a-f]+$": record::<HoldingRecord>(&mut generator),
+        "^stillroom\\.extract\\.[0-9a-f]{16}$": record::<ExtractRecord>(&mut generator),
+        "^stillroom\\.versions\\.[0-9a-f]{16}$": record::<VersionsRecord>(&mut generator),
+    });
+    let schema = json!({
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "A backup of Stillroom",
+        "description": "Every record of a device by the key it is kept under. Masses are in grams, shares in percent; every measured number is text, so that no digit of it is lost.",
+        "type": "object",
+        "properties": {
+            "format": { "const": FORMAT },
+            "version": { "const": VERSION },
+            "made_at": { "type": "integer", "minimum": 0, "description": "Milliseconds since 1970." },
+            "records": {
+                "type": "object",
+                "patternProperties": records,
+                "additionalProperties": {
+                    "type": "object",
+                    "description": "Settings of the page, and records of kinds that came later.",
+                    "properties": { "schema": { "type": "integer", "minimum": 1 } },
+                    "required": ["schema"],
+                },
+            },
+        },
+        "required": ["format", "version", "made_at", "records"],
+        "$defs": Value::Object(generator.take_definitions(true)),
+    });
+    let mut text = serde_json::to_string_pretty(&schema).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+fn kept() -> Value {
+    serde_json::from_str(include_str!("../schema/backup-1.json")).unwrap_or_default()
+}
+
+/// With `STILLROOM_WRITE_SCHEMA` set, writes the kept copy anew instead.
+#[test]
+fn the_kept_schema_is_the_generated_one() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/schema/backup-1.json");
+    if std::env::var_os("STILLROOM_WRITE_SCHEMA").is_some() {
+        std::fs::write(path, generate()).expect("the schema can be written");
+    }
+    let kept = std::fs::read_to_string(path).unwrap_or_default();
+    assert!(kept == generate(), "set STILLROOM_WRITE_SCHEMA, run this test and commit {path}");
+}
+
+/// A backup of every golden record, as a device would write it.
+fn golden_backup() -> Value {
+    let lines = |text: &str| text.lines().map(str::to_owned).collect::<Vec<_>>();
+    let everything = lines(include_str!("../golden/link-1-everything.json"));
+    let records = [
+        ("stillroom.formula.000000000000feed", include_str!("../golden/formula-1.json").to_owned()),
+        ("stillroom.formula.0123456789abcdef", everything[0].clone()),
+        ("stillroom.material.ffffffffffffffff", everything[2].clone()),
+        ("stillroom.material.0000000000000003", everything[3].clone()),
+        ("stillroom.extract.000000000cc00e71", include_str!("../golden/extract-1.json").to_owned()),
+        ("stillroom.versions.0000000000000007", include_str!("../golden/versions-1.json").to_owned()),
+        ("stillroom.holding.c2", crate::record::write(&holding())),
+        ("stillroom.settings", r#"{"schema":1,"revision":1,"settings":{"mass_unit":"oz"}}"#.to_owned()),
+    ];
+    let records = records.into_iter().map(|(key, text)| (key.to_owned(), text)).collect();
+    let written = crate::backup::write(&crate::backup::Backup { made_at: 1_764_000_000_000, records });
+    serde_json::from_str(&written).expect("a backup is JSON")
+}
+
+fn holding() -> HoldingRecord {
+    let text = r#"{"schema":1,"revision":1,"material":"c2","holding":{"price":{"amount":"4.50","currency":"EUR"},"pack":"500","stock":"120","lot":"7","expiry":"2027-05-31","density":"1.26","usual":"2-5","note":"n"}}"#;
+    crate::record::read(text).expect("a holding")
+}
+
+#[test]
+fn golden_backups_are_what_the_schema_says() {
+    let validator = jsonschema::validator_for(&kept()).expect("the schema itself is sound");
+    let backup = golden_backup();
+    let errors: Vec<String> =
+        validator.iter_errors(&backup).map(|error| format!("{}: {error}", error.instance_path())).collect();
+    assert!(errors.is_empty(), "{errors:#?}");
+}
+
+#[test]
+fn the_schema_refuses_what_is_none() {
+    let validator = jsonschema::validator_for(&kept()).expect("the schema itself is sound");
+    let spoil = |change: fn(&mut Value)| {
+        let mut backup = golden_backup();
+        change(&mut backup);
+        validator.is_valid(&backup)
+    };
+    assert!(!spoil(|backup| backup["version"] = json!(2)));
+    assert!(!spoil(|backup| backup["records"]["stillroom.formula.000000000000feed"]["schema"] = json!("one")));
+    assert!(!spoil(|backup| backup["records"]["stillroom.formula.000000000000feed"]["formula"]["phases"] = json!({})));
+    assert!(!spoil(|backup| {
+        backup["records"]["stillroom.formula.000000000000feed"]["formula"]["phases"][0]["lines"][0]["amount"] =
+            json!({ "percent": 12.0 });
+    }));
+    assert!(!spoil(|backup| backup["records"]["stillroom.holding.c2"]["holding"]["price"]["currency"] = json!("euro")));
+}
