@@ -50,7 +50,7 @@ export async function makeNextVersion(folder, version) {
     file.url = file.url.replace(before, after);
     const content = await readFile(join(folder, file.url));
     file.bytes = content.length;
-    file.sha256 = createHash('sha256').update(content).digest('hex');
+    file.sha256 = createHash('sha256').update(content).digest('hex').slice(0, 32);
   }
   const worker = await readFile(join(folder, 'sw.js'), 'utf8');
   const list = JSON.stringify({ ...build, version });
