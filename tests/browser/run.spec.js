@@ -249,7 +249,7 @@ test('the journal reads a colour from a photo beside a white, keeps it on the de
     paint.fillRect(0, 0, 800, 800);
     paint.fillStyle = 'rgb(150, 180, 90)';
     paint.fillRect(800, 0, 800, 800);
-    const blob = /** @type {Blob} */ (await new Promise((resolve) => canvas.toBlob(resolve, 'image/png')));
+    const blob = /** @type {Blob} */ (await new Promise((resolve) => canvas.toBlob((made) => resolve(/** @type {Blob} */ (made)), 'image/png')));
     return [...new Uint8Array(await blob.arrayBuffer())];
   });
   await page.locator('.entry input[type="file"]').setInputFiles({ name: 'cream.png', mimeType: 'image/png', buffer: Buffer.from(photo) });
