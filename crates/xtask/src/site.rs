@@ -228,6 +228,11 @@ fn shrink_wasm(workspace: &Workspace, wasm: &[u8]) -> Result<Option<Vec<u8>>> {
         std::fs::write(&before, wasm)?;
         let unfinished = folder.join("unfinished.wasm");
         run(command.args(WASM_OPT_FLAGS).arg("-o").arg(&unfinished).arg(&before))?;
+        // On a full disk it writes a part and says nothing.
+        let shrunk = std::fs::metadata(&unfinished)?.len();
+        if shrunk < wasm.len() as u64 / 2 {
+            bail!("wasm-opt left {shrunk} of {} bytes: is the disk full?", wasm.len());
+        }
         std::fs::rename(&unfinished, &after)?;
     }
     Ok(Some(std::fs::read(&after)?))
