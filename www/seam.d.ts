@@ -10,6 +10,50 @@ export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "b
 
 
 /**
+ * A QR code.
+ */
+export interface CodeView {
+    /**
+     * Modules along a side, with the empty margin of four around it.
+     */
+    side: number;
+    /**
+     * Its dark modules as the path of a drawing in modules.
+     */
+    path: string;
+    /**
+     * How wide it has to be on paper, in a sentence.
+     */
+    about: string;
+    /**
+     * That width in millimetres.
+     */
+    millimetres: number;
+}
+
+/**
+ * A backup that was read and waits to be put on this device.
+ */
+export interface BackupView {
+    /**
+     * Why it cannot be read, in a sentence.
+     */
+    error?: string;
+    /**
+     * Stable code of the error.
+     */
+    code?: string;
+    /**
+     * What it holds, in a sentence.
+     */
+    summary: string;
+    /**
+     * Its records.
+     */
+    items: BackupItem[];
+}
+
+/**
  * A curve with its points. Places are in percent of its width and height, from the top left.
  */
 export interface CurveView {
@@ -157,6 +201,40 @@ export interface SetAsideView {
      * Why it was set aside.
      */
     reason: string;
+}
+
+/**
+ * A formula as a link.
+ */
+export interface LinkView {
+    /**
+     * Why there is none, in a sentence.
+     */
+    error?: string;
+    /**
+     * Name of the formula.
+     */
+    name: string;
+    /**
+     * The whole address.
+     */
+    address: string;
+    /**
+     * What stands behind `#` in it.
+     */
+    fragment: string;
+    /**
+     * How long it is, in a sentence.
+     */
+    about: string;
+    /**
+     * The same as a picture.
+     */
+    code?: CodeView;
+    /**
+     * Why there is no picture, in a sentence.
+     */
+    codeProblem: string;
 }
 
 /**
@@ -322,6 +400,44 @@ export interface RemarkView {
 }
 
 /**
+ * A shared formula, for reading: nothing of it is kept.
+ */
+export interface ReadingView {
+    /**
+     * Why the link cannot be read, in a sentence.
+     */
+    error?: string;
+    /**
+     * Stable code of the error.
+     */
+    code?: string;
+    /**
+     * The formula worked out: head, lines, jar, constituents, batch. A batch that is not understood is its answer.
+     */
+    update: Update;
+    /**
+     * The method, a step each.
+     */
+    steps: string[];
+    /**
+     * Use, pH and size in a few words.
+     */
+    about: string;
+    /**
+     * Own materials that come along, each in a sentence.
+     */
+    materials: string[];
+    /**
+     * How it stands to what this device keeps.
+     */
+    standing: Standing;
+    /**
+     * What is different in the version this device keeps, if there is another one.
+     */
+    comparison?: ComparisonView;
+}
+
+/**
  * A source and how far to trust it.
  */
 export interface FindingSource {
@@ -385,6 +501,20 @@ export interface TimerView {
      * Whether it stands at a pause.
      */
     atPause: boolean;
+}
+
+/**
+ * An earlier version of a formula.
+ */
+export interface VersionView {
+    /**
+     * Names it among the versions of its formula: when it was last changed.
+     */
+    version: string;
+    /**
+     * When, and what it was called, in a few words.
+     */
+    text: string;
 }
 
 /**
@@ -502,6 +632,38 @@ export interface EvaluationOptions {
 }
 
 /**
+ * How a reader wants a shared formula worked out and written.
+ */
+export interface ReadingOptions {
+    /**
+     * Mark between whole and fraction; a point unless another is asked for.
+     */
+    decimalMark?: "point" | "comma";
+    /**
+     * A batch by mass, as typed, instead of the one the maker asked for.
+     */
+    batch?: string | undefined;
+    /**
+     * Unit of mass: `g`, `oz`, …
+     */
+    massUnit?: string | undefined;
+    /**
+     * Step of the reader's scale, as typed.
+     */
+    scaleStep?: string | undefined;
+}
+
+/**
+ * How a record of a backup stands to what this device keeps.
+ */
+export type Fate = "new" | "same" | "differs" | "unreadable";
+
+/**
+ * How a shared formula stands to what this device keeps.
+ */
+export type Standing = "new" | "same" | "differs";
+
+/**
  * How keeping stands.
  */
 export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
@@ -531,7 +693,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "look-at-batches"; looking: boolean } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "look-at-batches"; looking: boolean } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -888,6 +1050,28 @@ export interface RecordLine {
 }
 
 /**
+ * One number that is different.
+ */
+export interface ChangeView {
+    /**
+     * Of what.
+     */
+    name: string;
+    /**
+     * Its percent before; empty where it was not there.
+     */
+    before: string;
+    /**
+     * Its percent after; empty where it is not there any more.
+     */
+    after: string;
+    /**
+     * The difference, with its sign.
+     */
+    difference: string;
+}
+
+/**
  * One observation.
  */
 export interface EntryView {
@@ -991,6 +1175,28 @@ export interface ConflictView {
     key: string;
     /**
      * In a sentence.
+     */
+    text: string;
+}
+
+/**
+ * One record of a backup.
+ */
+export interface BackupItem {
+    /**
+     * What it is.
+     */
+    kind: string;
+    /**
+     * What the maker calls it.
+     */
+    name: string;
+    /**
+     * How it stands to what is here.
+     */
+    fate: Fate;
+    /**
+     * Why it cannot be read, in a sentence; else empty.
      */
     text: string;
 }
@@ -1841,6 +2047,28 @@ export interface HistoryView {
 }
 
 /**
+ * What is different between two versions of a formula.
+ */
+export interface ComparisonView {
+    /**
+     * In a sentence.
+     */
+    summary: string;
+    /**
+     * Materials whose percent is different.
+     */
+    lines: ChangeView[];
+    /**
+     * Constituents of the finished product whose percent is different, largest difference first.
+     */
+    composition: ChangeView[];
+    /**
+     * What else is different, a sentence each.
+     */
+    others: string[];
+}
+
+/**
  * What is kept where.
  */
 export interface StatusView {
@@ -2026,6 +2254,13 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
+     * What changed in a formula since an earlier version; nothing if there is no such version.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    compareVersion(formula: string, version: string): ComparisonView | undefined;
+    /**
      * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
      */
     countFindings(): number;
@@ -2045,12 +2280,26 @@ export class Stillroom {
      */
     keep(): Update;
     /**
+     * A formula as a link behind the page's address, with its code.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    linkOf(formula: string, address: string): LinkView;
+    /**
      * Opens the session, reading what this device keeps.
      *
      * # Errors
      * If `reader` is not what its type says.
      */
     constructor(reader: Reader);
+    /**
+     * Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+     *
+     * # Errors
+     * Never by what a file holds.
+     */
+    readBackup(bytes: Uint8Array | number[]): BackupView;
     /**
      * Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
      * blue and opacity of each.
@@ -2059,6 +2308,13 @@ export class Stillroom {
      * Never by what a photo holds.
      */
     readColour(entry: string, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
+    /**
+     * A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
+     *
+     * # Errors
+     * Never by what a link holds.
+     */
+    readLink(link: string, batch?: string | null): ReadingView;
     /**
      * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
      *
@@ -2088,6 +2344,10 @@ export class Stillroom {
      */
     sources(): SourceView[];
     /**
+     * What the maker should know about the storage of this device, a sentence each.
+     */
+    storageRemarks(): string[];
+    /**
      * Takes the place of a seam that handed over.
      */
     takeOver(texts: string[]): void;
@@ -2099,9 +2359,24 @@ export class Stillroom {
      */
     trailOf(constituent: string): TrailView[];
     /**
+     * Earlier versions of a formula, last first.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    versionsOf(formula: string): VersionView[];
+    /**
+     * Everything on this device as one file.
+     */
+    writeBackup(): string;
+    /**
      * The maker's own materials as a table for a spreadsheet.
      */
     writeTable(): string;
+    /**
+     * A formula written out as `markdown`, `text` or `csv`; nothing for another form.
+     */
+    writeUp(formula: string, form: string): string;
 }
 
 /**
@@ -2114,6 +2389,14 @@ export class Stillroom {
 export function evaluate(formula: string, own_materials: string[], options: EvaluationOptions): Update;
 
 /**
+ * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
+ *
+ * # Errors
+ * If `options` is not what its type says. A link that cannot be read is an error in the view.
+ */
+export function readShared(link: string, options: ReadingOptions): ReadingView;
+
+/**
  * The version of this build.
  */
 export function version(): string;
@@ -2124,20 +2407,29 @@ export interface InitOutput {
     readonly memory: WebAssembly.Memory;
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
+    readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
+    readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number) => number;
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
+    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_readBackup: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
+    readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
+    readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
+    readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
+    readonly stillroom_writeBackup: (a: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
+    readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
