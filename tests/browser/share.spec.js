@@ -100,7 +100,7 @@ test('a reader opens a shared link offline', async ({ page, context }) => {
   await context.setOffline(false);
 });
 
-/** Script in every text field of a formula, an own material and an extract; then everywhere it is shown. */
+/** Script in every text field of a formula, its batch and an extract; then everywhere it is shown. Names of materials: main-job.spec.js. */
 test('script text in every field stays text', async ({ page }) => {
   const hostile = `"><img src=x onerror="window.ran=1"><script>window.ran=2</script>\u202e\u0000{{7*7}}`;
   /** @type {string[]} */
@@ -117,7 +117,7 @@ test('script text in every field stays text', async ({ page }) => {
   await openStillroom(page);
   await waitForTheWhole(page);
   let filled = 0;
-  for (const room of ['formula', 'bench', 'materials', 'extracts', 'shelf']) {
+  for (const room of ['formula', 'bench', 'extracts', 'shelf']) {
     await goTo(page, room);
     await page.evaluate((where) => {
       for (const key of document.querySelectorAll(`.room[data-room="${where}"] [aria-expanded="false"], .room[data-room="${where}"] details:not([open]) > summary`)) {
@@ -148,7 +148,7 @@ test('script text in every field stays text', async ({ page }) => {
     }
     expect(complaints).toEqual([]);
   }
-  expect(filled).toBeGreaterThan(40);
+  expect(filled).toBeGreaterThan(20);
   const link = await linkOf(page);
   expect(complaints).toEqual([]);
   expect(link).toContain('#f=');

@@ -77,13 +77,11 @@ pub fn written() -> Vec<Written> {
 fn formula_of(name: &str, rows: &[LineRow]) -> Formula {
     let mut formula = Formula::with_name(name);
     for row in rows {
-        let phase = match formula.phases.iter().find(|phase| phase.kind == row.phase) {
-            Some(phase) => phase.id,
-            None => {
-                let temperature = row.temperature.map(|degrees| Celsius::new(degrees).expect("a temperature"));
-                formula.add_phase("phase", row.phase, temperature)
-            }
-        };
+        let known = formula.phases.iter().find(|phase| phase.kind == row.phase).map(|phase| phase.id);
+        let phase = known.unwrap_or_else(|| {
+            let temperature = row.temperature.map(|degrees| Celsius::new(degrees).expect("a temperature"));
+            formula.add_phase("phase", row.phase, temperature)
+        });
         let amount = match row.percent.as_str() {
             "qs" => Amount::QuantumSatis,
             percent => {
@@ -109,6 +107,9 @@ fn material(name: &str) -> MaterialId {
 }
 
 /// What the checks find in a formula.
+///
+/// # Panics
+/// If its amounts do not make a whole.
 #[must_use]
 pub fn findings_of(formula: &Formula) -> Vec<Finding> {
     let catalogue = Catalogue::get();
