@@ -283,7 +283,10 @@ function createHolding(session, material) {
     new Field({
       field: `holding.${field}`,
       label,
-      onText: (typed) => session.send({ do: 'set-holding', material: material(), field, text: typed }),
+      onText: (typed) => {
+        // With no material open there is nothing to note anything about.
+        if (material()) session.send({ do: 'set-holding', material: material(), field, text: typed });
+      },
       ...more,
     });
   const price = field('price', text.price);

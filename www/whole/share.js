@@ -232,7 +232,7 @@ function createBackup(session, page) {
     type: 'file',
     class: 'unseen',
     id: freshId(),
-    accept: '.json,.zip,application/json,application/zip',
+    accept: '.json,application/json',
     'aria-label': text.read,
     tabindex: -1,
     onchange: async () => {

@@ -36,7 +36,7 @@ export const words = Object.freeze({
   compare: { lines: 'Materials', composition: 'In the finished product', others: 'Otherwise', before: 'before', after: 'now', difference: 'difference', theirs: 'in the link', ours: 'yours' },
   backup: {
     title: 'Backup',
-    intro: 'One file with everything on this device: formulas, materials, prices, extracts, settings. Keep it somewhere else than on this device.',
+    intro: 'One file with everything on this device: formulas, materials, prices, extracts, batches, journals, settings. Photos are not in it: they stay in this browser. Keep the file somewhere else than on this device.',
     write: 'Write a backup file',
     read: 'Read a backup file',
     drop: 'Or drop a file anywhere on this page.',

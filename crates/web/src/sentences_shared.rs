@@ -140,7 +140,7 @@ pub(crate) const BATCH_DIFFERS: &str = "Another batch is asked for.";
 pub(crate) fn unreadable_backup(error: &BackupError) -> String {
     match error {
         BackupError::NotABackup => {
-            "This file is no backup of Stillroom. A backup ends in .json or .zip and was written here with “Write a backup \
+            "This file is no backup of Stillroom. A backup ends in .json and was written here with “Write a backup \
              file”. Nothing was changed."
                 .to_owned()
         }

@@ -119,7 +119,9 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
                 session.apply(Command::SetAmount { line: LineId(line.id), text: format!("{}.5", turn % 3) });
             }
         }
-        2 => drop(session.apply(Command::NewMaterial { composite: turn.is_multiple_of(2), name: format!("own {turn}") })),
+        2 => {
+            drop(session.apply(Command::NewMaterial { composite: turn.is_multiple_of(2), name: format!("own {turn}") }))
+        }
         _ => {
             // Several records in one act: a copy and all it is made of.
             let id = view.formula.and_then(|formula| formula.id).unwrap();
