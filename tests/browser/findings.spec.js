@@ -31,7 +31,7 @@ test('too much of a solid is found, cured at one tap and taken back @desk', asyn
   await open(page);
   await setAmount(page, 'Allantoin', '0.8');
   await goTo(page, 'findings');
-  const over = finding(page, 'Allantoin: 0.8 %');
+  const over = finding(page, 'Allantoin: 0.8 % is in');
   await expect(over).toHaveAttribute('data-severity', /stop|caution/);
   const cure = over.getByRole('button', { name: /^Lower Allantoin to 0\.\d+/ });
   const [, to] = /** @type {RegExpExecArray} */ (/to ([\d.]+)/.exec(await cure.innerText()));
@@ -66,7 +66,7 @@ test('a finding is set aside with a reason that stays with the formula', async (
   await open(page);
   await setAmount(page, 'Allantoin', '0.8');
   await goTo(page, 'findings');
-  const over = finding(page, 'Allantoin: 0.8 %');
+  const over = finding(page, 'Allantoin: 0.8 % is in');
   await over.locator('summary').click();
   await over.getByRole('button', { name: 'Set aside', exact: true }).click();
   await over.getByRole('button', { name: /with this reason/ }).click();
