@@ -31,7 +31,7 @@ async function openCard(page, name) {
  * @param {string | Buffer} content
  */
 async function readTable(page, content) {
-  await page.locator('[data-room="materials"] input[type=file]').setInputFiles({
+  await page.locator('input[type=file][accept*=".csv"]').setInputFiles({
     name: 'mine.csv',
     mimeType: 'text/csv',
     buffer: typeof content === 'string' ? Buffer.from(content) : content,
