@@ -120,7 +120,9 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
             }
         }
         2 => {
-            drop(session.apply(Command::NewMaterial { composite: turn.is_multiple_of(2), name: format!("own {turn}") }));
+            drop(
+                session.apply(Command::NewMaterial { composite: turn.is_multiple_of(2), name: format!("own {turn}") }),
+            );
         }
         _ => {
             // Several records in one act: a copy and all it is made of.
