@@ -148,7 +148,9 @@ measure('search.keystroke', () => session.search(queries[(turn += 1) % queries.l
 session.keep();
 const kept = [...storage.texts];
 const own = kept.filter(([key]) => key.startsWith('stillroom.material.')).map(([, text]) => text);
-const [, record] = kept.filter(([key]) => key.startsWith('stillroom.formula.')).sort((a, b) => b[1].length - a[1].length)[0];
+const [, longest] = kept.filter(([key]) => key.startsWith('stillroom.formula.')).sort((a, b) => b[1].length - a[1].length)[0];
+// Under another number the check sum would not be right; a record without one is read as one of before there were any.
+const record = longest.replace(/,"check":"[0-9a-f]{8}"\}$/, '}');
 
 for (let at = 1; at <= SHELF; at += 1) {
   const id = at.toString(16).padStart(16, '0');
