@@ -2263,7 +2263,7 @@ export class Stillroom {
     /**
      * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
      */
-    countFindings(): number;
+    countFindings(try_cures: boolean): number;
     /**
      * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
      */
@@ -2410,7 +2410,7 @@ export interface InitOutput {
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
-    readonly stillroom_countFindings: (a: number) => number;
+    readonly stillroom_countFindings: (a: number, b: number) => number;
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];

@@ -38,13 +38,15 @@ impl Session {
         update.findings = if_changed(&mut self.last.findings, view);
     }
 
-    /// How much the checks find in the open formula.
-    pub(crate) fn count_findings(&mut self) -> usize {
+    /// How much the checks find in the open formula, with every far-reaching cure tried out or not.
+    pub(crate) fn count_findings(&mut self, try_cures: bool) -> usize {
         let Some((record, evaluation)) = self.evaluate_open() else { return 0 };
         let conditions = Conditions::with_cold(self.settings.cold_storage);
         let contents = Contents::new(&record.formula, &evaluation, &self.materials, knowledge(), conditions);
         let mut findings = check(&contents);
-        keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
+        if try_cures {
+            keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
+        }
         findings.len()
     }
 

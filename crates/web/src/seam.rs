@@ -168,8 +168,8 @@ impl Stillroom {
     /// Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
     #[wasm_bindgen(js_name = countFindings)]
     #[must_use]
-    pub fn count_findings(&mut self) -> usize {
-        self.session.count_findings()
+    pub fn count_findings(&mut self, try_cures: bool) -> usize {
+        self.session.count_findings(try_cures)
     }
 
     /// Every source a value of the catalogue rests on.
