@@ -29,11 +29,12 @@ impl Session {
     pub(crate) fn present_findings(&mut self, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
         let waiting = !can_check(evaluation);
         let conditions = Conditions::with_cold(self.settings.cold_storage);
-        let contents = Contents::new(formula, evaluation, &self.materials, knowledge(), conditions);
+        let mut contents = Contents::new(formula, evaluation, &self.materials, knowledge(), conditions);
+        // A picture is only made while somebody may look at it.
+        contents.charts = !self.open_findings.is_empty();
         let mut findings = check(&contents);
         keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
         self.findings = findings;
-        self.pictured = self.picture_open(contents);
         let view = self.show_findings(formula, waiting);
         update.findings = if_changed(&mut self.last.findings, view);
     }
@@ -48,16 +49,6 @@ impl Session {
             keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
         }
         findings.len()
-    }
-
-    /// The open findings once more, with their pictures.
-    fn picture_open(&self, mut contents: Contents<'_>) -> Vec<(String, Chart)> {
-        if self.open_findings.is_empty() {
-            return Vec::new();
-        }
-        contents.charts = true;
-        let found = check(&contents).into_iter().filter(|finding| self.open_findings.contains(&key_of(finding)));
-        found.filter_map(|finding| Some((key_of(&finding), finding.chart?))).collect()
     }
 
     fn show_findings(&self, formula: &Formula, waiting: bool) -> FindingsView {
@@ -96,11 +87,7 @@ impl Session {
                     basis: sentences_findings::basis(citation.basis).to_owned(),
                 })
                 .collect(),
-            chart: self
-                .pictured
-                .iter()
-                .find(|(pictured, _)| *pictured == key)
-                .map(|(_, chart)| self.show_chart(formula, chart)),
+            chart: finding.chart.as_ref().map(|chart| self.show_chart(formula, chart)),
         });
         FindingView {
             severity: finding.severity.slug(),

@@ -14,7 +14,7 @@ use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
 #[cfg(feature = "whole")]
-use stillroom_core::checks::{Chart, Finding};
+use stillroom_core::checks::Finding;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
@@ -73,9 +73,6 @@ pub struct Session {
     /// Keys of the findings that are open.
     #[cfg(feature = "whole")]
     pub(crate) open_findings: Vec<String>,
-    /// Pictures of the open findings.
-    #[cfg(feature = "whole")]
-    pub(crate) pictured: Vec<(String, Chart)>,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -142,8 +139,6 @@ impl Session {
             findings: Vec::new(),
             #[cfg(feature = "whole")]
             open_findings: Vec::new(),
-            #[cfg(feature = "whole")]
-            pictured: Vec::new(),
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: LiteMap::new(),
