@@ -51,6 +51,14 @@ export interface BackupView {
      * Its records.
      */
     items: BackupItem[];
+    /**
+     * How many photos it holds, in a sentence; empty if none.
+     */
+    photos: string;
+    /**
+     * Names of its photos that are not on this device.
+     */
+    newPhotos: string[];
 }
 
 /**
@@ -1298,6 +1306,20 @@ export interface CardView {
 }
 
 /**
+ * Photos on this device that no batch has any more.
+ */
+export interface StrayPhotos {
+    /**
+     * How many there are, in a sentence; empty if none.
+     */
+    text: string;
+    /**
+     * Their names.
+     */
+    names: string[];
+}
+
+/**
  * Settings of this device.
  */
 export interface SettingsView {
@@ -2241,6 +2263,44 @@ export interface SearchFilter {
 
 
 /**
+ * A photo of a backup.
+ */
+export class BackupPhoto {
+    private constructor();
+    free(): void;
+    [Symbol.dispose](): void;
+    /**
+     * The JPEG file.
+     */
+    readonly bytes: Uint8Array;
+    /**
+     * When it was taken, in milliseconds since 1970.
+     */
+    readonly takenAt: number;
+}
+
+/**
+ * A backup with photos while it is written. Every call hands out the next piece of the file.
+ */
+export class BackupWriter {
+    private constructor();
+    free(): void;
+    [Symbol.dispose](): void;
+    /**
+     * Ends the file.
+     */
+    finish(): Uint8Array;
+    /**
+     * Adds a photo taken at a moment, in milliseconds since 1970.
+     */
+    photo(name: string, taken_at: number, bytes: Uint8Array | number[]): Uint8Array;
+    /**
+     * Adds the records of this device.
+     */
+    records(): Uint8Array;
+}
+
+/**
  * The session of one page.
  */
 export class Stillroom {
@@ -2253,6 +2313,10 @@ export class Stillroom {
      * If `command` is not what its type says.
      */
     apply(command: Command): Update;
+    /**
+     * Begins a backup with photos.
+     */
+    beginBackup(): BackupWriter;
     /**
      * What changed in a formula since an earlier version; nothing if there is no such version.
      *
@@ -2294,12 +2358,21 @@ export class Stillroom {
      */
     constructor(reader: Reader);
     /**
-     * Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+     * A photo of the backup that was read, for the page to keep; nothing if it is damaged.
+     */
+    photoOfBackup(name: string): BackupPhoto | undefined;
+    /**
+     * Says that the photo handed out last could not be kept.
+     */
+    photoWasLost(): void;
+    /**
+     * Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
+     * anywhere yet.
      *
      * # Errors
      * Never by what a file holds.
      */
-    readBackup(bytes: Uint8Array | number[]): BackupView;
+    readBackup(file: Uint8Array, photos_here: string[]): BackupView;
     /**
      * Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,
      * blue and opacity of each.
@@ -2347,6 +2420,13 @@ export class Stillroom {
      * What the maker should know about the storage of this device, a sentence each.
      */
     storageRemarks(): string[];
+    /**
+     * Which of the photos on this device no batch has any more.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    strayPhotos(photos_here: string[]): StrayPhotos;
     /**
      * Takes the place of a seam that handed over.
      */
@@ -2405,10 +2485,18 @@ export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembl
 
 export interface InitOutput {
     readonly memory: WebAssembly.Memory;
+    readonly __wbg_backupphoto_free: (a: number, b: number) => void;
+    readonly __wbg_backupwriter_free: (a: number, b: number) => void;
+    readonly __wbg_get_backupphoto_bytes: (a: number) => [number, number];
+    readonly __wbg_get_backupphoto_takenAt: (a: number) => number;
     readonly __wbg_stillroom_free: (a: number, b: number) => void;
+    readonly backupwriter_finish: (a: number) => [number, number];
+    readonly backupwriter_photo: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number];
+    readonly backupwriter_records: (a: number) => [number, number];
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
+    readonly stillroom_beginBackup: (a: number) => number;
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
     readonly stillroom_handOver: (a: number) => [number, number];
@@ -2416,7 +2504,9 @@ export interface InitOutput {
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_open: (a: any) => [number, number, number];
-    readonly stillroom_readBackup: (a: number, b: number, c: number) => [number, number, number];
+    readonly stillroom_photoOfBackup: (a: number, b: number, c: number) => number;
+    readonly stillroom_photoWasLost: (a: number) => void;
+    readonly stillroom_readBackup: (a: number, b: any, c: number, d: number) => [number, number, number];
     readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
     readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
@@ -2424,6 +2514,7 @@ export interface InitOutput {
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_storageRemarks: (a: number) => [number, number];
+    readonly stillroom_strayPhotos: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];

@@ -51,6 +51,11 @@ export function hundredths(text) {
 /** @param {number[]} numbers */
 export const sum = (numbers) => numbers.reduce((total, number) => total + number, 0);
 
+/** Waits until the page holds everything, not only the main job. @param {Page} page */
+export async function waitForTheWhole(page) {
+  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+}
+
 /** @param {Page} page */
 export async function waitUntilKept(page) {
   await expect(page.locator('#kept[data-state="kept"]')).toBeVisible();

@@ -4,7 +4,7 @@
 
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { goTo, openStillroom } from './bench-hands.js';
+import { goTo, openStillroom, waitForTheWhole } from './bench-hands.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
 
@@ -234,7 +234,7 @@ test('a timer stops half-way to scrape the walls, and is heard and felt', async 
   await expect(page.locator('.at-stop')).toContainText('Blended');
 });
 
-test('the journal reads a colour from a photo beside a white, keeps it on the device and writes a calendar', async ({ page }) => {
+test('the journal reads a colour from a photo beside a white, keeps it on the device and in the backup, and writes a calendar', async ({ page, browser }) => {
   await beginBatch(page);
   await goOnTo(page, 'finish');
   await next(page);
@@ -283,6 +283,33 @@ test('the journal reads a colour from a photo beside a white, keeps it on the de
   for await (const chunk of file) calendar += chunk;
   expect(calendar.split('\r\n')[0]).toBe('BEGIN:VCALENDAR');
   expect(calendar.match(/BEGIN:VEVENT/g)).toHaveLength(4);
+
+  // The backup takes the photo along, in a zip, and another device gets it from there.
+  await goTo(page, 'share');
+  const backup = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Write a backup file' }).click();
+  expect((await backup).suggestedFilename()).toMatch(/^stillroom-\d{4}-\d\d-\d\d\.zip$/);
+  const zip = await (await backup).path();
+  const other = await (await browser.newContext({ viewport: { width: 390, height: 844 } })).newPage();
+  await openStillroom(other);
+  await waitForTheWhole(other);
+  await goTo(other, 'share');
+  await other.locator('input[type=file][accept*=zip]').setInputFiles(zip);
+  await expect(other.getByText('One photo is in it, which is not on this device yet.')).toBeVisible();
+  await other.getByRole('button', { name: 'Put it on this device' }).click();
+  await expect(other.getByText('One photo is on this device now.')).toBeVisible();
+  await goTo(other, 'batches');
+  await other.getByRole('button', { name: /Open$/ }).click();
+  await expect(other.locator('.photo canvas')).toBeVisible();
+  // Once its batch is gone for good, the photo can go.
+  await other.evaluate(() => Object.keys(localStorage).filter((key) => /batch|journal/.test(key)).forEach((key) => localStorage.removeItem(key)));
+  await other.reload();
+  await waitForTheWhole(other);
+  await goTo(other, 'share');
+  await expect(other.getByText('belongs to no batch any more')).toBeVisible();
+  await other.getByRole('button', { name: 'Remove these photos' }).click();
+  await expect(other.getByText('belongs to no batch any more')).toBeHidden();
+  await other.context().close();
 });
 
 test('the rooms of a batch are sound for assistive technology @desk', async ({ page }) => {

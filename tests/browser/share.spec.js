@@ -4,14 +4,9 @@
 
 import { expect, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
-import { amountOf, goTo, openStillroom, waitUntilKept } from './bench-hands.js';
+import { amountOf, goTo, openStillroom, waitForTheWhole, waitUntilKept } from './bench-hands.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
-
-/** @param {Page} page */
-export async function waitForTheWhole(page) {
-  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
-}
 
 /**
  * The link of the open formula.

@@ -3,6 +3,7 @@
 // Sharing the open formula, writing it out, earlier versions of it, and the backup of everything.
 
 import { button, draw, freshId, make, setText, show } from '../element.js';
+import { getPhoto, listPhotos, putPhoto, removePhoto } from './photos.js';
 import { words } from './words-share.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -45,6 +46,7 @@ export function createShare(session, page) {
   return {
     room,
     enter() {
+      backup.enter();
       show(none, open === '');
       show(formula, open !== '');
       if (open === '') return;
@@ -129,7 +131,7 @@ function createWritten(session) {
   const key = (/** @type {'markdown' | 'text' | 'csv'} */ form, /** @type {string} */ label, /** @type {string} */ ending, /** @type {string} */ type) =>
     button(label, () => {
       const written = session.ask((seam) => seam.writeUp(formula, form));
-      if (written !== undefined) saveFile(`${fileName(name)}.${ending}`, written, type);
+      if (written !== undefined) saveFile(`${fileName(name)}.${ending}`, [written], type);
     });
   return {
     root: make(
@@ -232,7 +234,7 @@ function createBackup(session, page) {
     type: 'file',
     class: 'unseen',
     id: freshId(),
-    accept: '.json,application/json',
+    accept: '.json,application/json,.zip,application/zip',
     'aria-label': text.read,
     tabindex: -1,
     onchange: async () => {
@@ -243,6 +245,7 @@ function createBackup(session, page) {
   });
   const problem = make('p', { class: 'message', role: 'alert', hidden: true });
   const summary = make('p', {});
+  const photos = make('p', {});
   const items = make('ul', { class: 'backup-items' });
   const differing = make('select', { id: freshId() }, make('option', { value: 'both' }, text.both), make('option', { value: 'theirs' }, text.theirs));
   const choice = make('p', {}, make('label', { for: differing.id }, `${text.differing}: `), differing);
@@ -251,6 +254,7 @@ function createBackup(session, page) {
     { hidden: true },
     make('h4', { tabindex: -1 }, text.preview),
     summary,
+    photos,
     items,
     choice,
     make(
@@ -261,15 +265,25 @@ function createBackup(session, page) {
     ),
   );
 
+  const working = make('p', { class: 'quiet', role: 'status' });
+  const strayText = make('p', {});
+  const strays = make('div', { hidden: true }, strayText, button(text.removeStrays, removeStrays));
+  /** Photos of the file that are to be put on this device. @type {string[]} */
+  let wanted = [];
+  /** @type {string[]} */
+  let strayNames = [];
+
   /** @param {Blob} chosen */
   async function read(chosen) {
-    const bytes = new Uint8Array(await chosen.arrayBuffer());
-    const view = session.ask((seam) => seam.readBackup(bytes));
+    const [bytes, here] = await Promise.all([chosen.arrayBuffer(), namesOfPhotos()]);
+    const view = session.ask((seam) => seam.readBackup(new Uint8Array(bytes), here ?? []));
     if (!view) return;
-    setText(problem, view.error ?? '');
-    show(problem, view.error !== undefined);
+    complain(view.error);
     show(preview, view.error === undefined);
     setText(summary, view.summary);
+    setText(photos, view.photos);
+    show(photos, view.photos !== '');
+    wanted = view.newPhotos;
     show(choice, view.items.some((item) => item.fate === 'differs'));
     items.replaceChildren(
       ...view.items.map((item) => make('li', { 'data-fate': item.fate }, make('span', { dir: 'auto' }, `${item.kind}: ${item.name}`), make('small', {}, item.text || text.fates[item.fate]))),
@@ -277,10 +291,76 @@ function createBackup(session, page) {
     (view.error === undefined ? preview : problem).scrollIntoView({ block: 'nearest' });
   }
 
-  function take() {
-    session.send({ do: 'restore-backup', differing: differing.value === 'theirs' ? 'theirs' : 'both' });
+  /** Photos first: a record never names one that is still to come. */
+  async function take() {
+    const names = wanted;
+    wanted = [];
     show(preview, false);
+    setText(working, text.reading);
+    for (const name of names) {
+      const photo = session.ask((seam) => seam.photoOfBackup(name));
+      if (!photo) continue;
+      try {
+        await putPhoto(name, new Blob([/** @type {BlobPart} */ (photo.bytes)], { type: 'image/jpeg' }), photo.takenAt);
+      } catch (failure) {
+        console.warn(failure);
+        session.ask((seam) => seam.photoWasLost());
+      } finally {
+        photo.free();
+      }
+    }
+    setText(working, '');
+    session.send({ do: 'restore-backup', differing: differing.value === 'theirs' ? 'theirs' : 'both' });
     page.go('shelf');
+  }
+
+  async function write() {
+    complain(undefined);
+    const name = `stillroom-${new Date().toISOString().slice(0, 10)}`;
+    const names = await namesOfPhotos();
+    if (!names) complain(text.noPhotos);
+    if (!names?.length) {
+      const written = session.ask((seam) => seam.writeBackup());
+      if (written !== undefined) saveFile(`${name}.json`, [written], 'application/json');
+      return;
+    }
+    setText(working, text.writing);
+    try {
+      const file = session.ask((seam) => seam.beginBackup());
+      if (!file) return;
+      const pieces = [file.records()];
+      for (const each of names) {
+        const photo = await getPhoto(each);
+        if (photo) pieces.push(file.photo(each, photo.takenAt, new Uint8Array(await photo.blob.arrayBuffer())));
+      }
+      pieces.push(file.finish());
+      saveFile(`${name}.zip`, /** @type {BlobPart[]} */ (pieces), 'application/zip');
+    } catch (failure) {
+      console.warn(failure);
+      complain(text.writingFailed);
+    } finally {
+      setText(working, '');
+    }
+  }
+
+  /** @param {string | undefined} sentence */
+  function complain(sentence) {
+    setText(problem, sentence ?? '');
+    show(problem, sentence !== undefined);
+  }
+
+  async function lookForStrays() {
+    const here = (await namesOfPhotos()) ?? [];
+    const view = here.length > 0 ? session.ask((seam) => seam.strayPhotos(here)) : undefined;
+    strayNames = view?.names ?? [];
+    setText(strayText, view?.text ?? '');
+    show(strays, strayNames.length > 0);
+  }
+
+  async function removeStrays() {
+    await lookForStrays();
+    for (const name of strayNames) await removePhoto(name);
+    await lookForStrays();
   }
 
   return {
@@ -292,29 +372,39 @@ function createBackup(session, page) {
       make(
         'div',
         { class: 'acts' },
-        button(text.write, () => {
-          const written = session.ask((seam) => seam.writeBackup());
-          if (written !== undefined) saveFile(`stillroom-${new Date().toISOString().slice(0, 10)}.json`, written, 'application/json');
-        }, { class: 'main-act' }),
+        button(text.write, write, { class: 'main-act' }),
         button(text.read, () => file.click()),
         file,
       ),
       make('p', { class: 'quiet' }, text.drop),
+      working,
       problem,
       preview,
+      strays,
     ),
     read,
+    enter: lookForStrays,
   };
+}
+
+/** The names of the photos on this device; nothing if the browser does not let them be read. */
+async function namesOfPhotos() {
+  try {
+    return await listPhotos();
+  } catch (failure) {
+    console.warn(failure);
+    return undefined;
+  }
 }
 
 /**
  * Hands a file to the browser to keep.
  * @param {string} name
- * @param {BlobPart} content
+ * @param {BlobPart[]} content
  * @param {string} type
  */
 function saveFile(name, content, type) {
-  const address = URL.createObjectURL(new Blob([content], { type }));
+  const address = URL.createObjectURL(new Blob(content, { type }));
   const anchor = make('a', { href: address, download: name });
   document.body.append(anchor);
   anchor.click();

@@ -3,6 +3,10 @@
 use core::fmt;
 use core::str::FromStr;
 
+/// From the first of January of year 1.
+const DAYS_TO_1970: i64 = 719_162;
+const DAY_MS: i64 = 86_400_000;
+
 /// A day of the Gregorian calendar, written `2026-11-25` (ISO 8601).
 ///
 /// *Valid for* the years 1 to 9999.
@@ -62,6 +66,24 @@ impl Day {
         }
     }
 
+    /// The year.
+    #[must_use]
+    pub const fn year(self) -> u16 {
+        self.year
+    }
+
+    /// The month, from 1.
+    #[must_use]
+    pub const fn month(self) -> u8 {
+        self.month
+    }
+
+    /// The day of its month, from 1.
+    #[must_use]
+    pub const fn of_month(self) -> u8 {
+        self.of_month
+    }
+
     /// Days since the first of January of year 1.
     #[must_use]
     pub fn number(self) -> i64 {
@@ -111,9 +133,14 @@ impl Day {
     /// The day it is so many milliseconds after 1970 began, where local time is some minutes ahead of universal time.
     #[must_use]
     pub fn from_moment(milliseconds: u64, minutes_ahead: i64) -> Option<Self> {
-        const DAYS_TO_1970: i64 = 719_162;
         let local = i64::try_from(milliseconds).ok()?.checked_add(minutes_ahead.checked_mul(60_000)?)?;
-        Self::from_number(local.div_euclid(86_400_000) + DAYS_TO_1970)
+        Self::from_number(local.div_euclid(DAY_MS) + DAYS_TO_1970)
+    }
+
+    /// When it begins in universal time, in milliseconds since 1970. `None` before that.
+    #[must_use]
+    pub fn begins(self) -> Option<u64> {
+        u64::try_from((self.number() - DAYS_TO_1970).checked_mul(DAY_MS)?).ok()
     }
 
     /// The day as a calendar file writes it: `20261125`.
@@ -191,7 +218,10 @@ mod tests {
         fn a_moment_falls_on_the_day_the_library_says(seconds in 0i64..250_000_000_000, ahead in -14i64..=14) {
             let zone = tz::TimeZone::fixed(tz::Offset::constant(i8::try_from(ahead).unwrap()));
             let expected = Timestamp::from_second(seconds).unwrap().to_zoned_datetime(zone).date();
-            prop_assert_eq!(Day::from_moment(u64::try_from(seconds).unwrap() * 1000, ahead * 60), Some(as_day(expected)));
+            let moment = u64::try_from(seconds).unwrap() * 1000;
+            prop_assert_eq!(Day::from_moment(moment, ahead * 60), Some(as_day(expected)));
+            let begins = Day::from_moment(moment, 0).and_then(Day::begins).unwrap();
+            prop_assert!(begins <= moment && moment - begins < 86_400_000 && begins % 86_400_000 == 0);
         }
     }
 }

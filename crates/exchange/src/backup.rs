@@ -3,7 +3,8 @@
 //! ```json
 //! {"format":"stillroom-backup","version":1,"made_at":1764000000000,"records":{"stillroom.formula.…":{…},…}}
 //! ```
-//! The names of the records are the keys they are kept under; `schema/backup-1.json` says what each holds.
+//! The names of the records are the keys they are kept under; `schema/backup-1.json` says what each holds. With photos it
+//! lies in a zip beside them: [`crate::archive`].
 
 use crate::json::Writer;
 use crate::record::LONGEST_RECORD;
@@ -18,6 +19,10 @@ pub const VERSION: u32 = 1;
 pub const LARGEST_BACKUP: usize = 40_000_000;
 /// Most records read.
 pub const MOST_RECORDS: usize = 20_000;
+/// Largest photo taken in or out, in bytes. One that is kept has some 100 kB.
+pub const LARGEST_PHOTO: u64 = 8_000_000;
+/// Most photos read.
+pub const MOST_PHOTOS: usize = 20_000;
 /// Longest key of a record, in bytes.
 pub const LONGEST_KEY: usize = 200;
 
@@ -35,6 +40,9 @@ pub enum BackupError {
         /// Column at which reading stopped, from 1.
         column: usize,
     },
+    /// It is a zip that is damaged.
+    #[error("damaged zip")]
+    ZipDamaged,
     /// A later version of Stillroom wrote it.
     #[error("version {version} is newer than {VERSION}")]
     Newer {
@@ -53,6 +61,7 @@ impl BackupError {
         match self {
             Self::NotABackup => "backup.not-one",
             Self::Damaged { .. } => "backup.damaged",
+            Self::ZipDamaged => "backup.zip-damaged",
             Self::Newer { .. } => "backup.newer",
             Self::TooLarge => "backup.too-large",
         }

@@ -18,7 +18,8 @@ pub const MOST_ENTRIES: usize = 500;
 /// Names a batch on this device.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(try_from = "String", into = "String")]
-pub struct BatchId(pub u64);
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct BatchId(#[cfg_attr(test, schemars(with = "String"))] pub u64);
 
 impl fmt::Display for BatchId {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -41,6 +42,7 @@ impl From<BatchId> for String {
 
 /// A material that went into a batch, as it was when the run began.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct UsedMaterial {
     /// The line it was weighed for.
     pub line: LineId,
@@ -49,15 +51,19 @@ pub struct UsedMaterial {
     /// Its common name.
     pub name: String,
     /// Its INCI name, or those of its constituents; empty where none is known.
+    #[cfg_attr(test, schemars(default))]
     pub inci: String,
     /// Lot number of what was on the shelf.
+    #[cfg_attr(test, schemars(default))]
     pub lot: String,
     /// Last day it should be used, as `2027-05-31`; empty where none is known.
+    #[cfg_attr(test, schemars(default))]
     pub expiry: String,
 }
 
 /// A batch: what was set out to be made, of what, and everything that was done.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Batch {
     /// Number on the label.
     pub lot: String,
@@ -66,15 +72,18 @@ pub struct Batch {
     /// How often that formula had been written when the run began: its version.
     pub version: u64,
     /// The plan, with the formula as it stood.
+    #[cfg_attr(test, schemars(with = "crate::schema::PlanSchema"))]
     pub plan: RunPlan,
     /// The materials.
     pub materials: Vec<UsedMaterial>,
     /// What was done.
+    #[cfg_attr(test, schemars(with = "Vec<crate::schema::EventSchema>"))]
     pub events: Vec<Event>,
 }
 
 /// A batch, as it is kept.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct BatchRecord {
     /// Names it on this device.
     pub id: BatchId,
@@ -88,6 +97,7 @@ pub struct BatchRecord {
 
 /// Colours read from a photo, each channel in hundredths of a step of 0 to 255.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct ReadColour {
     /// Red, green and blue of the product.
     pub sample: [u32; 3],
@@ -97,14 +107,18 @@ pub struct ReadColour {
 
 /// What was seen on a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Entry {
     /// The day.
+    #[cfg_attr(test, schemars(with = "crate::schema::DaySchema"))]
     pub day: Day,
     /// What was noted, by the name of the field. The pH is written with a point.
+    #[cfg_attr(test, schemars(with = "Vec<(String, String)>", default))]
     pub texts: LiteMap<String, String>,
     /// Colour read from a photo.
     pub colour: Option<ReadColour>,
     /// Names of photos, which are kept apart from records.
+    #[cfg_attr(test, schemars(default))]
     pub photos: Vec<String>,
 }
 
@@ -117,6 +131,7 @@ pub struct Journal {
 
 /// A journal, as it is kept.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct JournalRecord {
     /// The batch that is watched.
     pub batch: BatchId,
@@ -125,6 +140,7 @@ pub struct JournalRecord {
     /// When it was last changed, in milliseconds since 1970.
     pub changed_at: u64,
     /// The journal.
+    #[cfg_attr(test, schemars(with = "Vec<Entry>", rename = "entries"))]
     pub journal: Journal,
 }
 

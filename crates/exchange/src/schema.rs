@@ -1,6 +1,7 @@
 //! The JSON Schema of a backup, generated from the types of its records and kept in `schema/backup-1.json`.
 
 use crate::backup::{FORMAT, VERSION};
+use crate::batch::{BatchRecord, JournalRecord};
 use crate::extract::ExtractRecord;
 use crate::holding::HoldingRecord;
 use crate::record::{FormulaRecord, MaterialRecord, SCHEMA};
@@ -8,7 +9,7 @@ use crate::versions::VersionsRecord;
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::{Value, json};
-use stillroom_core::{Grams, Percent};
+use stillroom_core::{Celsius, Formula, Grams, MaterialId, Percent, Ph};
 
 /// A price as it is written.
 #[derive(JsonSchema)]
@@ -52,6 +53,88 @@ pub(crate) enum StepSchema {
     Measured(Percent),
 }
 
+/// What a run set out to make, as it is written.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct PlanSchema {
+    formula: Formula,
+    asked: Grams,
+    scales: Vec<ScaleSchema>,
+}
+
+/// A scale, finest first; masses under `below` go on it.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct ScaleSchema {
+    #[schemars(default)]
+    name: String,
+    step: Grams,
+    below: Option<Grams>,
+}
+
+/// A day of the calendar (ISO 8601).
+#[derive(JsonSchema)]
+#[schemars(transparent)]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct DaySchema(#[schemars(regex(pattern = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"))] String);
+
+/// What was done at the bench and when, in milliseconds since 1970.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+pub(crate) struct EventSchema {
+    at: u64,
+    #[serde(flatten)]
+    deed: DeedSchema,
+}
+
+/// What was done. Masses are in grams, lines and phases are named by their numbers in the formula.
+#[derive(JsonSchema)]
+#[serde(tag = "did", rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+enum DeedSchema {
+    Started {},
+    PhaseFirst { phase: u32 },
+    EmptyBeaker { phase: u32, mass: Grams },
+    Poured { line: u32, mass: Grams },
+    LeftOut { line: u32 },
+    Accepted { line: u32 },
+    Rescaled { line: u32 },
+    TakenFromRest { line: u32 },
+    WeighedCold { phase: u32, mass: Grams },
+    WeighedHot { phase: u32, mass: Grams },
+    WaterAdded { phase: Option<u32>, mass: Grams },
+    Temperature { held: HeldSchema, phase: Option<u32>, celsius: Celsius },
+    TimerStarted { step: String, seconds: u32, stops: Vec<u32> },
+    TimerStopped { step: String },
+    TimerResumed { step: String },
+    Tempered { phase: u32, mass: Grams },
+    BatchWeighed { mass: Grams, beaker: Grams },
+    PhMeasured { ph: Ph },
+    Filled { count: u32, mass: Grams },
+    Said { name: String, text: Option<String> },
+    Closed { step: String },
+    Finished { drawn: Vec<DrawnSchema> },
+    TakenBack {},
+}
+
+/// What was held into.
+#[derive(JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+enum HeldSchema {
+    Phase,
+    Batch,
+    Room,
+}
+
+/// What a batch took of a material in stock.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+struct DrawnSchema {
+    material: MaterialId,
+    mass: Grams,
+}
+
 /// A record of a type: its fields, its schema version, and the check sum it may carry.
 fn record<T: JsonSchema>(generator: &mut SchemaGenerator) -> Schema {
     let fields = generator.subschema_for::<T>();
@@ -73,6 +156,8 @@ fn generate() -> String {
         "^stillroom\\.material\\.[0-9a-f]{16}$": record::<MaterialRecord>(&mut generator),
         "^stillroom\\.holding\\.[cof][0-9a-f]+$": record::<HoldingRecord>(&mut generator),
         "^stillroom\\.extract\\.[0-9a-f]{16}$": record::<ExtractRecord>(&mut generator),
+        "^stillroom\\.batch\\.[0-9a-f]{16}$": record::<BatchRecord>(&mut generator),
+        "^stillroom\\.journal\\.[0-9a-f]{16}$": record::<JournalRecord>(&mut generator),
         "^stillroom\\.versions\\.[0-9a-f]{16}$": record::<VersionsRecord>(&mut generator),
     });
     let schema = json!({
@@ -128,6 +213,8 @@ fn golden_backup() -> Value {
         ("stillroom.material.ffffffffffffffff", everything[2].clone()),
         ("stillroom.material.0000000000000003", everything[3].clone()),
         ("stillroom.extract.000000000cc00e71", include_str!("../golden/extract-1.json").to_owned()),
+        ("stillroom.batch.000000000000ba7c", include_str!("../golden/batch-1.json").to_owned()),
+        ("stillroom.journal.000000000000ba7c", include_str!("../golden/journal-1.json").to_owned()),
         ("stillroom.versions.0000000000000007", include_str!("../golden/versions-1.json").to_owned()),
         ("stillroom.holding.c2", crate::record::write(&holding())),
         ("stillroom.settings", r#"{"schema":1,"revision":1,"settings":{"mass_unit":"oz"}}"#.to_owned()),
@@ -165,6 +252,15 @@ fn the_schema_refuses_what_is_none() {
     assert!(!spoil(|backup| {
         backup["records"]["stillroom.formula.000000000000feed"]["formula"]["phases"][0]["lines"][0]["amount"] =
             json!({ "percent": 12.0 });
+    }));
+    assert!(!spoil(|backup| {
+        backup["records"]["stillroom.batch.000000000000ba7c"]["batch"]["events"][3]["did"] = json!("spilled");
+    }));
+    assert!(!spoil(|backup| {
+        backup["records"]["stillroom.batch.000000000000ba7c"]["batch"]["events"][3]["line"] = json!("one");
+    }));
+    assert!(!spoil(|backup| {
+        backup["records"]["stillroom.journal.000000000000ba7c"]["entries"][0]["day"] = json!("yesterday");
     }));
     assert!(!spoil(|backup| backup["records"]["stillroom.holding.c2"]["holding"]["price"]["currency"] = json!("euro")));
 }

@@ -4,21 +4,33 @@ use crate::history::Slot;
 use crate::sentences_shared as sentences;
 use crate::session::{Session, absent, key_of, read_slot, write_slot};
 use crate::shared::names_taken;
+use crate::versions::VERSIONS_KEY;
 use crate::view::Answer;
-use crate::view_backup::{BackupItem, BackupView, Fate};
-use std::collections::BTreeMap;
+use crate::view_backup::{BackupItem, BackupView, Fate, StrayPhotos};
+use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 use stillroom_core::{Formula, FormulaId, MaterialId};
+use stillroom_exchange::archive::{self, ArchiveWriter, Photo, Photos, Source};
 use stillroom_exchange::backup::{self, Backup};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::parcel::Parcel;
-use stillroom_exchange::record::{FormulaRecord, RecordError};
+use stillroom_exchange::record::{self, FormulaRecord, RecordError};
+use stillroom_exchange::versions::VersionsRecord;
 
 /// What the key of every record begins with.
 const OURS: &str = "stillroom.";
 
-/// Records of a backup that was read.
-pub(crate) type Waiting = Vec<(Slot, Fate)>;
+/// What was read of a backup and is not put anywhere yet.
+#[derive(Debug, Default)]
+pub(crate) struct Waiting {
+    records: Vec<(Slot, Fate)>,
+    /// Earlier versions, each formula's as it is kept.
+    versions: Vec<(FormulaId, String)>,
+    photos: Photos,
+    /// Photos that the page has put on this device meanwhile, and those it could not.
+    kept_photos: usize,
+    lost_photos: usize,
+}
 
 impl Session {
     /// Everything on this device as one file. A record this version cannot read goes along as it is.
@@ -39,18 +51,25 @@ impl Session {
         backup::write(&Backup { made_at: self.around.now(), records: records.into_iter().collect() })
     }
 
-    /// Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
-    pub fn read_backup(&mut self, bytes: &[u8]) -> BackupView {
-        self.waiting_backup.clear();
-        let backup = match backup::read(bytes) {
-            Ok(backup) => backup,
+    /// Begins the file for everything on this device and its photos.
+    #[must_use]
+    pub fn begin_backup(&self) -> ArchiveWriter {
+        ArchiveWriter::new(self.around.now())
+    }
+
+    /// Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
+    /// anywhere yet.
+    pub fn read_backup(&mut self, source: Box<dyn Source>, photos_here: &[String]) -> BackupView {
+        self.waiting_backup = Waiting::default();
+        let (backup, photos) = match archive::open(source) {
+            Ok(read) => read,
             Err(error) => {
                 let code = Some(error.code());
                 return BackupView { error: Some(sentences::unreadable_backup(&error)), code, ..BackupView::default() };
             }
         };
         let mut items = Vec::new();
-        let mut waiting = Waiting::new();
+        let mut waiting = Waiting::default();
         for (key, text) in &backup.records {
             match read_slot(key, text) {
                 Ok(Some((_, slot))) => {
@@ -61,9 +80,10 @@ impl Session {
                         fate,
                         text: String::new(),
                     });
-                    waiting.push((slot, fate));
+                    waiting.records.push((slot, fate));
                 }
-                Ok(None) if key.starts_with(crate::versions::VERSIONS_KEY) => {}
+                // They come along with their formula, and are no business of the maker's.
+                Ok(None) if key.starts_with(VERSIONS_KEY) => waiting.versions.extend(versions_in(key, text)),
                 Ok(None) => items.push(unreadable(key, sentences::unknown_record().to_owned())),
                 Err(error) => {
                     let newer = matches!(error, RecordError::Newer { .. });
@@ -71,47 +91,98 @@ impl Session {
                 }
             }
         }
-        self.waiting_backup = waiting;
+        let here: BTreeSet<&str> = photos_here.iter().map(String::as_str).collect();
+        let new_photos: Vec<String> = photos.names().filter(|name| !here.contains(name)).map(str::to_owned).collect();
+        let all_photos = photos.names().count();
+        self.waiting_backup = Waiting { photos, ..waiting };
         let count = |fate| items.iter().filter(|item| item.fate == fate).count();
         let made = sentences::day_and_time(backup.made_at, self.around.minutes_ahead());
         let summary = sentences::what_a_backup_holds(
             &made,
             [count(Fate::New), count(Fate::Same), count(Fate::Differs), count(Fate::Unreadable)],
         );
-        BackupView { summary, items, ..BackupView::default() }
+        let photos = (all_photos > 0).then(|| sentences::photos_of_backup(all_photos, new_photos.len()));
+        BackupView { summary, items, photos: photos.unwrap_or_default(), new_photos, ..BackupView::default() }
+    }
+
+    /// A photo of the backup that was read, for the page to keep. `None` if it is damaged.
+    pub fn photo_of_backup(&mut self, name: &str) -> Option<Photo> {
+        let photo = self.waiting_backup.photos.read(name);
+        let waiting = &mut self.waiting_backup;
+        if photo.is_some() {
+            waiting.kept_photos += 1
+        } else {
+            waiting.lost_photos += 1
+        }
+        photo
+    }
+
+    /// Says that the photo handed out last could not be kept.
+    pub fn photo_was_lost(&mut self) {
+        let waiting = &mut self.waiting_backup;
+        waiting.kept_photos = waiting.kept_photos.saturating_sub(1);
+        waiting.lost_photos += 1;
+    }
+
+    /// Which of the photos on this device no batch has any more, not even one that can be brought back by undoing. None
+    /// while a record cannot be read: it may have them.
+    #[must_use]
+    pub fn stray_photos(&self, photos_here: &[String]) -> StrayPhotos {
+        if !self.unreadable.is_empty() {
+            return StrayPhotos::default();
+        }
+        let journals = self.journals.values().map(|record| &record.journal);
+        let undoable = self.history.slots().filter_map(|slot| match slot {
+            Slot::Journal(_, Some(record)) => Some(&record.journal),
+            _ => None,
+        });
+        let entries = journals.chain(undoable).flat_map(|journal| &journal.entries);
+        let known: BTreeSet<&str> = entries.flat_map(|entry| &entry.photos).map(String::as_str).collect();
+        let names: Vec<String> = photos_here.iter().filter(|name| !known.contains(name.as_str())).cloned().collect();
+        let text = if names.is_empty() { String::new() } else { sentences::stray_photos(names.len()) };
+        StrayPhotos { text, names }
     }
 
     /// Puts the records of the backup that was read on this device, as one act that can be taken back. Of what differs,
     /// both are kept or the backup's is taken.
     pub(crate) fn restore_backup(&mut self, take_theirs: bool) -> Answer {
-        let waiting = std::mem::take(&mut self.waiting_backup);
+        let Waiting { records, versions, kept_photos, lost_photos, photos: _ } =
+            std::mem::take(&mut self.waiting_backup);
         let chosen = if take_theirs {
-            waiting.into_iter().filter(|(_, fate)| *fate != Fate::Same).map(|(slot, _)| slot).collect()
+            records.into_iter().filter(|(_, fate)| *fate != Fate::Same).map(|(slot, _)| slot).collect()
         } else {
-            self.beside_ours(waiting)
+            self.beside_ours(records)
         };
         let before: Vec<Slot> =
             chosen.iter().map(|slot| self.slot_at(&key_of(slot)).unwrap_or_else(|| slot.clone())).collect();
-        if chosen.is_empty() {
-            self.notice("backup.nothing-new", sentences::nothing_to_restore().to_owned(), false);
-        } else {
-            let count = chosen.len();
+        let count = chosen.len();
+        if !chosen.is_empty() {
             let open = self.open;
             self.commit("backup.restore", None, open, before, chosen);
             self.open = self.open.or_else(|| self.last_changed());
-            self.notice("backup.restored", sentences::restored(count), true);
+        }
+        for (id, text) in versions {
+            let key = format!("{VERSIONS_KEY}{id}");
+            if self.shelf.contains_key(&id) && self.stored_text(&key).is_none() {
+                self.store_beside(&key, &text);
+            }
+        }
+        if count + kept_photos + lost_photos == 0 {
+            self.notice("backup.nothing-new", sentences::nothing_to_restore().to_owned(), false);
+        } else {
+            self.notice("backup.restored", sentences::restored(count, kept_photos, lost_photos), count > 0);
         }
         Answer::default()
     }
 
     /// What a backup adds when nothing here may change: whatever differs, directly or through what it is made of, gets a
     /// name of its own.
-    fn beside_ours(&self, waiting: Waiting) -> Vec<Slot> {
+    fn beside_ours(&self, records: Vec<(Slot, Fate)>) -> Vec<Slot> {
         let mut parcel =
             Parcel { id: FormulaId(0), formula: Formula::default(), materials: Vec::new(), formulas: Vec::new() };
         let mut changed: BTreeMap<u64, u64> = BTreeMap::new();
         let mut others = Vec::new();
-        for (slot, fate) in waiting {
+        for (slot, fate) in records {
             match slot {
                 Slot::Formula(id, Some(record)) => {
                     changed.insert(id.0, record.changed_at);
@@ -242,6 +313,13 @@ impl Session {
 fn unreadable(key: &str, text: String) -> BackupItem {
     let kind = absent(key).map_or("", |slot| sentences::kind_of_record(&slot));
     BackupItem { kind: kind.to_owned(), name: key.to_owned(), fate: Fate::Unreadable, text }
+}
+
+/// The versions a backup has of a formula, if they can be read.
+fn versions_in(key: &str, text: &str) -> Option<(FormulaId, String)> {
+    let id = FormulaId::try_from(key.strip_prefix(VERSIONS_KEY)?.to_owned()).ok()?;
+    record::read::<VersionsRecord>(text).ok()?;
+    Some((id, text.to_owned()))
 }
 
 /// Whether a text is JSON: the only thing a backup can hold.

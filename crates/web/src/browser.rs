@@ -1,7 +1,11 @@
 //! The browser: its storage, its clock and its dice. The only module beside the seam that knows of it.
 
 use crate::keeping::{Store, StoreError, Surroundings};
+#[cfg(feature = "whole")]
+use js_sys::Uint8Array;
 use js_sys::{Date, Math};
+#[cfg(feature = "whole")]
+use std::io::{self, Read, Seek, SeekFrom};
 use web_sys::Storage;
 
 /// Local storage of this page.
@@ -80,5 +84,48 @@ impl Surroundings for BrowserSurroundings {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "32 bits at a time")]
         let half = || (Math::random() * 4_294_967_296.0) as u64;
         half() << 32 | half()
+    }
+}
+
+/// A file that the page holds, read where it lies: a large one is not copied as a whole.
+#[cfg(feature = "whole")]
+#[derive(Debug)]
+pub struct PageFile {
+    bytes: Uint8Array,
+    at: u64,
+}
+
+#[cfg(feature = "whole")]
+impl PageFile {
+    /// Reads from the beginning.
+    #[must_use]
+    pub const fn new(bytes: Uint8Array) -> Self {
+        Self { bytes, at: 0 }
+    }
+}
+
+#[cfg(feature = "whole")]
+impl Read for PageFile {
+    fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+        let length = self.bytes.length();
+        let from = u32::try_from(self.at).unwrap_or(length).min(length);
+        let count = u32::try_from(into.len()).unwrap_or(u32::MAX).min(length - from);
+        let Some(into) = into.get_mut(..count as usize) else { return Ok(0) };
+        self.bytes.subarray(from, from + count).copy_to(into);
+        self.at += u64::from(count);
+        Ok(into.len())
+    }
+}
+
+#[cfg(feature = "whole")]
+impl Seek for PageFile {
+    fn seek(&mut self, to: SeekFrom) -> io::Result<u64> {
+        let to = match to {
+            SeekFrom::Start(at) => Some(at),
+            SeekFrom::End(by) => u64::from(self.bytes.length()).checked_add_signed(by),
+            SeekFrom::Current(by) => self.at.checked_add_signed(by),
+        };
+        self.at = to.ok_or_else(|| io::Error::from(io::ErrorKind::InvalidInput))?;
+        Ok(self.at)
     }
 }

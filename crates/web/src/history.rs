@@ -146,6 +146,13 @@ impl History {
         true
     }
 
+    /// Every record as it was before or after a change.
+    #[cfg(feature = "whole")]
+    pub(crate) fn slots(&self) -> impl Iterator<Item = &Slot> {
+        let changes = self.done.iter().chain(&self.undone);
+        changes.flat_map(|change| change.before.iter().chain(&change.after))
+    }
+
     /// Forgets everything, for when records changed under it.
     pub(crate) fn clear(&mut self) {
         self.done.clear();

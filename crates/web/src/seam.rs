@@ -1,6 +1,8 @@
 //! The seam: the handful of functions the page calls. Types cross it as plain objects; what is not understood comes
 //! back as data, and only a call that no page of ours makes can throw.
 
+#[cfg(feature = "whole")]
+use crate::browser::PageFile;
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
 #[cfg(feature = "whole")]
@@ -11,17 +13,21 @@ use crate::view::{MaterialHit, TrailView, Update};
 #[cfg(feature = "whole")]
 use crate::view::{SourceView, TableView};
 #[cfg(feature = "whole")]
-use crate::view_backup::{BackupView, VersionView};
+use crate::view_backup::{BackupView, StrayPhotos, VersionView};
 #[cfg(feature = "whole")]
 use crate::view_shared::{ComparisonView, LinkView, ReadingView};
 #[cfg(feature = "whole")]
 use crate::write_up::WrittenForm;
+#[cfg(feature = "whole")]
+use js_sys::Uint8Array;
 use serde::{Deserialize, Serialize};
 use stillroom_catalogue::Filter;
 #[cfg(feature = "whole")]
 use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Class, PhaseKind};
+#[cfg(feature = "whole")]
+use stillroom_exchange::archive::{ArchiveWriter, Photo};
 use tsify::{Ts, Tsify};
 use wasm_bindgen::prelude::*;
 
@@ -224,13 +230,48 @@ impl Stillroom {
         self.session.write_backup()
     }
 
-    /// Reads a backup and says what restoring it would do. Nothing is put anywhere yet.
+    /// Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
+    /// anywhere yet.
     ///
     /// # Errors
     /// Never by what a file holds.
     #[wasm_bindgen(js_name = readBackup)]
-    pub fn read_backup(&mut self, bytes: &[u8]) -> Result<Ts<BackupView>, JsError> {
-        Ok(self.session.read_backup(bytes).into_ts()?)
+    #[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+    pub fn read_backup(&mut self, file: Uint8Array, photos_here: Vec<String>) -> Result<Ts<BackupView>, JsError> {
+        Ok(self.session.read_backup(Box::new(PageFile::new(file)), &photos_here).into_ts()?)
+    }
+
+    /// A photo of the backup that was read, for the page to keep; nothing if it is damaged.
+    #[wasm_bindgen(js_name = photoOfBackup)]
+    pub fn photo_of_backup(&mut self, name: &str) -> Option<BackupPhoto> {
+        // Milliseconds since 1970 are far below 2⁵³.
+        #[expect(clippy::cast_precision_loss, reason = "a whole number that a double holds")]
+        self.session
+            .photo_of_backup(name)
+            .map(|Photo { taken_at, bytes }| BackupPhoto { taken_at: taken_at as f64, bytes })
+    }
+
+    /// Says that the photo handed out last could not be kept.
+    #[wasm_bindgen(js_name = photoWasLost)]
+    pub fn photo_was_lost(&mut self) {
+        self.session.photo_was_lost();
+    }
+
+    /// Which of the photos on this device no batch has any more.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = strayPhotos)]
+    #[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
+    pub fn stray_photos(&self, photos_here: Vec<String>) -> Result<Ts<StrayPhotos>, JsError> {
+        Ok(self.session.stray_photos(&photos_here).into_ts()?)
+    }
+
+    /// Begins a backup with photos.
+    #[wasm_bindgen(js_name = beginBackup)]
+    #[must_use]
+    pub fn begin_backup(&self) -> BackupWriter {
+        BackupWriter { archive: self.session.begin_backup(), records: self.session.write_backup() }
     }
 
     /// Earlier versions of a formula, last first.
@@ -258,6 +299,49 @@ impl Stillroom {
     #[must_use]
     pub fn storage_remarks(&self) -> Vec<String> {
         self.session.storage_remarks()
+    }
+}
+
+/// A photo of a backup.
+#[cfg(feature = "whole")]
+#[wasm_bindgen(getter_with_clone)]
+#[derive(Debug)]
+pub struct BackupPhoto {
+    /// When it was taken, in milliseconds since 1970.
+    #[wasm_bindgen(js_name = takenAt, readonly)]
+    pub taken_at: f64,
+    /// The JPEG file.
+    #[wasm_bindgen(readonly)]
+    pub bytes: Vec<u8>,
+}
+
+/// A backup with photos while it is written. Every call hands out the next piece of the file.
+#[cfg(feature = "whole")]
+#[wasm_bindgen]
+#[derive(Debug)]
+pub struct BackupWriter {
+    archive: ArchiveWriter,
+    records: String,
+}
+
+#[cfg(feature = "whole")]
+#[wasm_bindgen]
+impl BackupWriter {
+    /// Adds the records of this device.
+    pub fn records(&mut self) -> Vec<u8> {
+        self.archive.records(&std::mem::take(&mut self.records))
+    }
+
+    /// Adds a photo taken at a moment, in milliseconds since 1970.
+    pub fn photo(&mut self, name: &str, taken_at: f64, bytes: &[u8]) -> Vec<u8> {
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "what is no moment becomes 1970")]
+        self.archive.photo(name, taken_at as u64, bytes)
+    }
+
+    /// Ends the file.
+    #[must_use]
+    pub fn finish(self) -> Vec<u8> {
+        self.archive.finish()
     }
 }
 

@@ -140,24 +140,52 @@ pub(crate) const BATCH_DIFFERS: &str = "Another batch is asked for.";
 pub(crate) fn unreadable_backup(error: &BackupError) -> String {
     match error {
         BackupError::NotABackup => {
-            "This file is no backup of Stillroom. A backup ends in .json and was written here with “Write a backup \
-             file”. Nothing was changed."
+            "This file is no backup of Stillroom. A backup ends in .json or .zip and was written here with “Write a \
+             backup file”. Nothing was changed."
                 .to_owned()
         }
         BackupError::Damaged { line, column } => format!(
             "This backup is damaged or cut off: reading stopped at line {line}, column {column}. Nothing was changed. Try \
              another copy of it."
         ),
+        BackupError::ZipDamaged => {
+            "This zip file is damaged or cut off and cannot be read. Nothing was changed. Try another copy of it; if you \
+             can open it with another program, take out backup.json and read that."
+                .to_owned()
+        }
         BackupError::Newer { .. } => {
             "This backup was written by a later version of Stillroom. Reload the page to get that version, then read it \
              again. Nothing was changed."
                 .to_owned()
         }
         BackupError::TooLarge => format!(
-            "This file is larger than a backup can be: at most {} MB and {} records. Nothing was changed.",
+            "This file is larger than a backup can be: at most {} records in {} MB, and {} photos of up to {} MB. Nothing \
+             was changed.",
+            backup::MOST_RECORDS,
             backup::LARGEST_BACKUP / 1_000_000,
-            backup::MOST_RECORDS
+            backup::MOST_PHOTOS,
+            backup::LARGEST_PHOTO / 1_000_000,
         ),
+    }
+}
+
+/// How many photos a backup holds, and how many of them are not here.
+pub(crate) fn photos_of_backup(all: usize, new: usize) -> String {
+    match (all, new) {
+        (1, 0) => "One photo is in it, which is on this device already.".to_owned(),
+        (1, _) => "One photo is in it, which is not on this device yet.".to_owned(),
+        (_, 0) => format!("{all} photos are in it, all of them on this device already."),
+        _ if all == new => format!("{all} photos are in it, none of them on this device yet."),
+        _ => format!("{all} photos are in it, {new} of them not on this device yet."),
+    }
+}
+
+/// How many photos belong to nothing.
+pub(crate) fn stray_photos(count: usize) -> String {
+    if count == 1 {
+        "One photo on this device belongs to no batch any more. Once removed it cannot be brought back.".to_owned()
+    } else {
+        format!("{count} photos on this device belong to no batch any more. Once removed they cannot be brought back.")
     }
 }
 
@@ -200,13 +228,24 @@ pub(crate) fn name_from_backup(name: &str) -> String {
     format!("{name} (from the backup)")
 }
 
-/// A backup was restored.
-pub(crate) fn restored(count: usize) -> String {
-    if count == 1 {
-        "One record is on this device now.".to_owned()
-    } else {
-        format!("{count} records are on this device now.")
-    }
+/// A backup was restored: how many records, how many photos, and how many photos could not be kept.
+pub(crate) fn restored(records: usize, photos: usize, lost: usize) -> String {
+    let records = match records {
+        0 => String::new(),
+        1 => "One record is on this device now. ".to_owned(),
+        _ => format!("{records} records are on this device now. "),
+    };
+    let photos = match photos {
+        0 => String::new(),
+        1 => "One photo is on this device now. ".to_owned(),
+        _ => format!("{photos} photos are on this device now. "),
+    };
+    let lost = match lost {
+        0 => String::new(),
+        1 => "One photo is damaged or found no room. ".to_owned(),
+        _ => format!("{lost} photos are damaged or found no room. "),
+    };
+    format!("{records}{photos}{lost}").trim_end().to_owned()
 }
 
 /// A backup held nothing that is not here.

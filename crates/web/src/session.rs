@@ -77,7 +77,7 @@ pub struct Session {
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
     formula_uses: LiteMap<u64, usize>,
-    history: History,
+    pub(crate) history: History,
     pub(crate) looking_at_shelf: bool,
     /// Cards worked out, with the record they were worked out from.
     pub(crate) cards: LiteMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
@@ -91,7 +91,7 @@ pub struct Session {
     notices: Vec<Notice>,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
-    /// Records of a backup that was read and waits to be restored.
+    /// A backup that was read and waits to be restored.
     #[cfg(feature = "whole")]
     pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
@@ -154,7 +154,7 @@ impl Session {
             notices: Vec::new(),
             waiting: Vec::new(),
             #[cfg(feature = "whole")]
-            waiting_backup: Vec::new(),
+            waiting_backup: crate::backup::Waiting::default(),
             hands_out_trails: false,
             last: LastView::default(),
         }

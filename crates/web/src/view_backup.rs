@@ -18,6 +18,20 @@ pub struct BackupView {
     pub summary: String,
     /// Its records.
     pub items: Vec<BackupItem>,
+    /// How many photos it holds, in a sentence; empty if none.
+    pub photos: String,
+    /// Names of its photos that are not on this device.
+    pub new_photos: Vec<String>,
+}
+
+/// Photos on this device that no batch has any more.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct StrayPhotos {
+    /// How many there are, in a sentence; empty if none.
+    pub text: String,
+    /// Their names.
+    pub names: Vec<String>,
 }
 
 /// One record of a backup.

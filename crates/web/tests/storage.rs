@@ -9,6 +9,7 @@
 )]
 
 use std::cell::Cell;
+use std::io::Cursor;
 use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
@@ -16,7 +17,7 @@ use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
 use stillroom_web::session::Session;
 use stillroom_web::view::{KeepState, Update};
-use stillroom_web::view_backup::Fate;
+use stillroom_web::view_backup::{BackupView, Fate};
 use stillroom_web::write_up::WrittenForm;
 
 #[derive(Debug, Clone)]
@@ -50,6 +51,10 @@ impl Surroundings for Workbench {
 
 fn open_with(store: impl Store + 'static, around: &Workbench) -> Session {
     Session::open(Box::new(store), Box::new(around.clone()), DecimalMark::Point)
+}
+
+fn read(page: &mut Session, file: &[u8]) -> BackupView {
+    page.read_backup(Box::new(Cursor::new(file.to_vec())), &[])
 }
 
 fn open_on(store: &MemoryStore) -> Session {
@@ -283,6 +288,26 @@ fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_compo
     assert!(open_with(store, &around).show_everything().status.unwrap().unreadable.is_empty());
 }
 
+#[test]
+fn versions_come_along_in_a_backup() {
+    let around = Workbench::default();
+    let mut page = open_with(MemoryStore::default(), &around);
+    page.keep();
+    let id = open_id(&mut page);
+    let line = squalane(&page.show_everything());
+    for amount in ["4.5", "6"] {
+        around.time.set(around.time.get() + 3_600_000);
+        page.apply(Command::SetAmount { line, text: amount.to_owned() });
+        page.keep();
+    }
+    assert!(!page.versions_of(id).is_empty());
+    let mut other = open_on(&MemoryStore::default());
+    read(&mut other, page.write_backup().as_bytes());
+    assert!(other.versions_of(id).is_empty(), "a preview changes nothing");
+    other.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    assert_eq!(other.versions_of(id), page.versions_of(id));
+}
+
 // ---- backup -----------------------------------------------------------------------------------------------------------
 
 #[test]
@@ -296,7 +321,7 @@ fn a_backup_puts_everything_on_another_device() {
     other.apply(Command::DeleteFormula { formula: id });
     let own = other.show_everything().own_materials.unwrap();
     other.apply(Command::DeleteMaterial { material: own[0].id.parse().unwrap() });
-    let view = other.read_backup(backup.as_bytes());
+    let view = read(&mut other, backup.as_bytes());
     assert_eq!(view.error, None);
     let fates: Vec<_> = view.items.iter().map(|item| (item.kind.as_str(), item.fate)).collect();
     assert!(fates.contains(&("Formula", Fate::New)) && fates.contains(&("Material", Fate::New)), "{fates:?}");
@@ -321,7 +346,7 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
 
     let mut here = open_on(&MemoryStore::default());
     let ours = here.show_everything();
-    let view = here.read_backup(backup.as_bytes());
+    let view = read(&mut here, backup.as_bytes());
     let fate = |kind: &str| view.items.iter().find(|item| item.kind == kind).unwrap().fate;
     assert_eq!((fate("Formula"), fate("Material")), (Fate::Differs, Fate::Differs));
     here.apply(Command::RestoreBackup { differing: "both".to_owned() });
@@ -337,7 +362,7 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
     assert_eq!(percents(&here.show_everything()), percents(&theirs), "the added one is what the file says");
 
     let mut taking = open_on(&MemoryStore::default());
-    assert_eq!(taking.read_backup(backup.as_bytes()).error, None);
+    assert_eq!(read(&mut taking, backup.as_bytes()).error, None);
     taking.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(percents(&taking.show_everything()), percents(&theirs));
 }
@@ -351,15 +376,77 @@ fn a_backup_goes_on_past_what_it_cannot_read() {
         "\"records\":{\"stillroom.formula.0000000000000001\":{\"schema\":9},\"stillroom.moon.1\":{\"schema\":1},",
         1,
     );
-    let view = page.read_backup(spoiled.as_bytes());
+    let view = read(&mut page, spoiled.as_bytes());
     assert_eq!(view.items.iter().filter(|item| item.fate == Fate::Unreadable).count(), 3, "{:?}", view.items);
     assert!(view.summary.contains("3 cannot be read"), "{}", view.summary);
     let before = page.show_everything();
     for (file, code) in [(&b"\xff\xd8\xff"[..], "backup.not-one"), (&backup.as_bytes()[..200], "backup.damaged")] {
-        assert_eq!(page.read_backup(file).code, Some(code));
+        assert_eq!(read(&mut page, file).code, Some(code));
     }
     page.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(page.show_everything().formula, before.formula, "nothing waits after a file that cannot be read");
+}
+
+/// A batch of the open formula with a journal that has one photo.
+fn with_photo(page: &mut Session, photo: &str) -> String {
+    let mut act = |act: &str, on: &str, text: &str| {
+        let command = Command::ActOnBatch { act: act.to_owned(), on: on.to_owned(), text: text.to_owned() };
+        page.apply(command).answer.and_then(|answer| answer.made).unwrap_or_default()
+    };
+    let batch = act("new", "", "");
+    let entry = act("entry-new", "", "2026-11-25");
+    act("entry-photo", &entry, photo);
+    batch
+}
+
+#[test]
+fn photos_come_back_with_their_journal() {
+    const PHOTO: &[u8] = &[0xff, 0xd8, 0xff, 0xe0, 1, 2, 3];
+    let mut page = open_on(&MemoryStore::default());
+    with_photo(&mut page, "cafe-1");
+    let mut writer = page.begin_backup();
+    let mut file = writer.records(&page.write_backup());
+    for name in ["cafe-1", "cafe-2"] {
+        file.extend(writer.photo(name, 1_764_000_000_000, PHOTO));
+    }
+    file.extend(writer.finish());
+
+    let mut other = open_on(&MemoryStore::default());
+    let view = other.read_backup(Box::new(Cursor::new(file.clone())), &["cafe-2".to_owned()]);
+    assert_eq!(view.error, None);
+    assert_eq!(view.photos, "2 photos are in it, 1 of them not on this device yet.");
+    assert_eq!(view.new_photos, ["cafe-1"]);
+    let photo = other.photo_of_backup("cafe-1").unwrap();
+    assert_eq!((photo.taken_at, photo.bytes.as_slice()), (1_764_000_000_000, PHOTO));
+    assert_eq!(other.photo_of_backup("cafe-9"), None);
+    let update = other.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    let said = &update.notices[0].text;
+    assert!(said.contains("One photo is on this device now. One photo is damaged or found no room."), "{said}");
+    assert_eq!(other.stray_photos(&["cafe-1".to_owned()]).names, [""; 0], "its journal came along");
+
+    let last = file.windows(PHOTO.len()).rposition(|window| window == PHOTO).unwrap();
+    file[last + 5] ^= 1;
+    let view = read(&mut other, &file);
+    assert_eq!(view.new_photos.len(), 2);
+    assert_eq!(other.photo_of_backup("cafe-2"), None, "the damaged one");
+    assert!(other.photo_of_backup("cafe-1").is_some(), "and not the other");
+    assert_eq!(read(&mut other, &file[..file.len() - 9]).code, Some("backup.zip-damaged"));
+}
+
+#[test]
+fn a_photo_is_stray_once_nothing_can_bring_its_batch_back() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    let here = ["cafe-1".to_owned(), "cafe-2".to_owned()];
+    let batch = with_photo(&mut page, "cafe-1");
+    assert_eq!(page.stray_photos(&here).names, ["cafe-2"]);
+    let delete = |act: &str| Command::ActOnBatch { act: act.to_owned(), on: batch.clone(), text: String::new() };
+    page.apply(delete("delete"));
+    assert_eq!(page.stray_photos(&here).names, ["cafe-2"], "undoing brings it back");
+    page.keep();
+    assert_eq!(open_on(&store).stray_photos(&here).names, here);
+    store.set("stillroom.journal.00000000000000aa", "{\"schema\":9,\"of\":\"a later version\"}").unwrap();
+    assert!(open_on(&store).stray_photos(&here).names.is_empty(), "a record that cannot be read may have them");
 }
 
 #[test]

@@ -2,6 +2,7 @@
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
+use std::io::Cursor;
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::backup;
 use stillroom_fuzz as _;
@@ -18,7 +19,7 @@ fuzz_target!(|input: &[u8]| {
     // What a page does with it costs more: every eighth input goes through.
     if form % 8 == 7 {
         let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(Nowhere::default()), DecimalMark::Point);
-        let _ = session.read_backup(file);
+        let _ = session.read_backup(Box::new(Cursor::new(file.to_vec())), &[]);
         let differing = if form % 16 == 7 { "both" } else { "theirs" };
         session.apply(Command::RestoreBackup { differing: differing.to_owned() });
         session.keep();
