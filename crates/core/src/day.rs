@@ -221,7 +221,7 @@ mod tests {
             let moment = u64::try_from(seconds).unwrap() * 1000;
             prop_assert_eq!(Day::from_moment(moment, ahead * 60), Some(as_day(expected)));
             let begins = Day::from_moment(moment, 0).and_then(Day::begins).unwrap();
-            prop_assert!(begins <= moment && moment - begins < 86_400_000 && begins % 86_400_000 == 0);
+            prop_assert!(begins <= moment && moment - begins < 86_400_000 && begins.is_multiple_of(86_400_000));
         }
     }
 }

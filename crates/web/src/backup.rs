@@ -110,9 +110,9 @@ impl Session {
         let photo = self.waiting_backup.photos.read(name);
         let waiting = &mut self.waiting_backup;
         if photo.is_some() {
-            waiting.kept_photos += 1
+            waiting.kept_photos += 1;
         } else {
-            waiting.lost_photos += 1
+            waiting.lost_photos += 1;
         }
         photo
     }
