@@ -286,7 +286,7 @@ function createBackup(session, page) {
     wanted = view.newPhotos;
     show(choice, view.items.some((item) => item.fate === 'differs'));
     items.replaceChildren(
-      ...view.items.map((item) => make('li', { 'data-fate': item.fate }, make('span', { dir: 'auto' }, `${item.kind}: ${item.name}`), make('small', {}, item.text || text.fates[item.fate]))),
+      ...view.items.map((item) => make('li', { 'data-fate': item.fate }, make('span', { dir: 'auto' }, item.name ? `${item.kind}: ${item.name}` : item.kind), make('small', {}, item.text || text.fates[item.fate]))),
     );
     (view.error === undefined ? preview : problem).scrollIntoView({ block: 'nearest' });
   }

@@ -12,6 +12,7 @@ use std::rc::Rc;
 use stillroom_core::{Formula, FormulaId, MaterialId};
 use stillroom_exchange::archive::{self, ArchiveWriter, Photo, Photos, Source};
 use stillroom_exchange::backup::{self, Backup};
+use stillroom_exchange::batch::BatchId;
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::parcel::Parcel;
 use stillroom_exchange::record::{self, FormulaRecord, RecordError};
@@ -275,14 +276,23 @@ impl Session {
             Slot::Extract(_, Some(record)) => record.extract.name.clone(),
             Slot::Holding(material, _) => self.name_of_material_in(*material, backup),
             Slot::Batch(_, Some(record)) => record.batch.plan.formula.name.clone(),
-            Slot::Journal(id, _) => {
-                self.batches.get(id).map_or_else(String::new, |batch| batch.batch.plan.formula.name.clone())
-            }
+            Slot::Journal(id, _) => self.name_of_batch_in(*id, backup),
             Slot::Formula(_, None)
             | Slot::Material(_, None)
             | Slot::Extract(_, None)
             | Slot::Batch(_, None)
             | Slot::Settings(_) => String::new(),
+        }
+    }
+
+    fn name_of_batch_in(&self, id: BatchId, backup: &Backup) -> String {
+        let key = key_of(&Slot::Batch(id, None));
+        let theirs = backup.records.iter().find(|(other, _)| *other == key);
+        let theirs = theirs.and_then(|(key, text)| read_slot(key, text).ok().flatten());
+        match (theirs, self.batches.get(&id)) {
+            (Some((_, Slot::Batch(_, Some(record)))), _) => record.batch.plan.formula.name.clone(),
+            (_, Some(record)) => record.batch.plan.formula.name.clone(),
+            _ => String::new(),
         }
     }
 

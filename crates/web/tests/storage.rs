@@ -416,6 +416,8 @@ fn photos_come_back_with_their_journal() {
     assert_eq!(view.error, None);
     assert_eq!(view.photos, "2 photos are in it, 1 of them not on this device yet.");
     assert_eq!(view.new_photos, ["cafe-1"]);
+    let journal = view.items.iter().find(|item| item.kind == "Journal").unwrap();
+    assert_eq!(journal.name, "Cucumber and oat gel cream", "it is called after its batch");
     let photo = other.photo_of_backup("cafe-1").unwrap();
     assert_eq!((photo.taken_at, photo.bytes.as_slice()), (1_764_000_000_000, PHOTO));
     assert_eq!(other.photo_of_backup("cafe-9"), None);
