@@ -1,8 +1,9 @@
 //! Where records are kept, and what can go wrong there.
 
 use litemap::LiteMap;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::rc::Rc;
+use stillroom_core::day::Day;
 
 /// Why a record was not kept or not found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -96,4 +97,59 @@ pub trait Surroundings {
     fn today(&self) -> String;
     /// A number nobody else has drawn.
     fn random(&self) -> u64;
+}
+
+/// Surroundings for tests and for callers without a browser: a clock that goes on by itself, and dice that count. Clones
+/// share both, like two pages of one browser.
+#[derive(Debug, Clone)]
+pub struct QuietRoom {
+    time: Rc<Cell<u64>>,
+    drawn: Rc<Cell<u64>>,
+    step: u64,
+    minutes_ahead: i64,
+}
+
+impl QuietRoom {
+    /// A room at a moment, in milliseconds since 1970. Every look at the clock is so many milliseconds after the last.
+    #[must_use]
+    pub fn at(moment: u64, step: u64) -> Self {
+        Self { time: Rc::new(Cell::new(moment)), drawn: Rc::default(), step, minutes_ahead: 0 }
+    }
+
+    /// The same room where local time is so many minutes ahead of universal time.
+    #[must_use]
+    pub fn ahead(self, minutes: i64) -> Self {
+        Self { minutes_ahead: minutes, ..self }
+    }
+
+    /// Lets time pass.
+    pub fn wait(&self, milliseconds: u64) {
+        self.time.set(self.time.get() + milliseconds);
+    }
+
+    /// Sets the clock.
+    pub fn set_clock(&self, moment: u64) {
+        self.time.set(moment);
+    }
+}
+
+impl Surroundings for QuietRoom {
+    fn now(&self) -> u64 {
+        self.wait(self.step);
+        self.time.get()
+    }
+
+    fn minutes_ahead(&self) -> i64 {
+        self.minutes_ahead
+    }
+
+    fn today(&self) -> String {
+        Day::from_moment(self.time.get(), self.minutes_ahead).map_or_else(String::new, |day| day.to_string())
+    }
+
+    fn random(&self) -> u64 {
+        self.drawn.set(self.drawn.get() + 1);
+        // As large as what a browser draws, and another number each time.
+        (self.drawn.get() + 7).wrapping_mul(0x9e37_79b9_7f4a_7c15)
+    }
 }

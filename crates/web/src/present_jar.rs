@@ -169,32 +169,13 @@ fn key_of(constituent: ConstituentId) -> String {
 #[cfg(test)]
 mod tests {
     use crate::command::{Command, MaterialField};
-    use crate::keeping::{MemoryStore, Surroundings};
+    use crate::keeping::{MemoryStore, QuietRoom};
     use crate::session::Session;
     use crate::view::{ConstituentView, Update};
-    use std::cell::Cell;
     use std::collections::BTreeMap;
     use std::rc::Rc;
     use stillroom_core::number::DecimalMark;
     use stillroom_core::{LineId, MaterialId};
-
-    struct Counting(Cell<u64>);
-
-    impl Surroundings for Counting {
-        fn now(&self) -> u64 {
-            1
-        }
-        fn minutes_ahead(&self) -> i64 {
-            0
-        }
-        fn today(&self) -> String {
-            String::new()
-        }
-        fn random(&self) -> u64 {
-            self.0.set(self.0.get() + 1);
-            self.0.get()
-        }
-    }
 
     type Shown = BTreeMap<Rc<str>, Rc<ConstituentView>>;
 
@@ -206,7 +187,7 @@ mod tests {
     #[test]
     fn a_trail_makes_its_constituent() {
         let mut session =
-            Session::open(Box::new(MemoryStore::default()), Box::new(Counting(Cell::new(0))), DecimalMark::Point);
+            Session::open(Box::new(MemoryStore::default()), Box::new(QuietRoom::at(1, 0)), DecimalMark::Point);
         let everything = session.show_everything();
         let hundredths = |text: &str| text.trim().replace('.', "").parse::<i64>().unwrap();
         for view in &everything.constituents {
@@ -226,7 +207,7 @@ mod tests {
     /// What a page has put together from changes is what a page that asks for everything is told.
     #[test]
     fn changes_add_up_to_everything() {
-        let around = Counting(Cell::new(0));
+        let around = QuietRoom::at(1, 0);
         let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(around), DecimalMark::Point);
         let mut shown = Shown::new();
         let first = session.show_everything();

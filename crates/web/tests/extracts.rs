@@ -2,40 +2,20 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::unwrap_used, clippy::panic)]
 
-use std::cell::Cell;
 use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::extract::{ExtractId, ExtractKind};
 use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, Store, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom, Store};
 use stillroom_web::session::Session;
 use stillroom_web::view::{Answer, Update};
 use stillroom_web::view_extract::{ExtractView, OfferView};
 
-/// A clock that goes on a minute at each look, so that no two acts are one.
-struct Clock(Cell<u64>);
-
-impl Surroundings for Clock {
-    fn now(&self) -> u64 {
-        self.0.set(self.0.get() + 60_000);
-        self.0.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-    fn today(&self) -> String {
-        "2026-03-01".to_owned()
-    }
-    fn random(&self) -> u64 {
-        self.now()
-    }
-}
-
-/// Noon on 1 March 2026.
+/// Noon on 1 March 2026. The clock goes on a minute at each look, so that no two acts are one.
 const NOON: u64 = 1_772_366_400_000;
 
 fn open(store: &MemoryStore) -> Session {
-    let mut session = Session::open(Box::new(store.clone()), Box::new(Clock(Cell::new(NOON))), DecimalMark::Point);
+    let mut session = Session::open(Box::new(store.clone()), Box::new(QuietRoom::at(NOON, 60_000)), DecimalMark::Point);
     session.show_everything();
     session.apply(Command::LookAtExtracts { looking: true });
     session

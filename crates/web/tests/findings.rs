@@ -4,31 +4,13 @@
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{LineId, MaterialSource, PhaseKind, WrittenIn};
 use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
 use stillroom_web::view::Update;
 use stillroom_web::view_findings::{FindingView, FindingsView};
 
-struct Still(std::cell::Cell<u64>);
-
-impl Surroundings for Still {
-    fn now(&self) -> u64 {
-        1_700_000_000_000
-    }
-    fn random(&self) -> u64 {
-        self.0.set(self.0.get() + 1);
-        self.0.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-    fn today(&self) -> String {
-        "2026-11-25".to_owned()
-    }
-}
-
 fn open() -> Session {
-    Session::open(Box::new(MemoryStore::default()), Box::new(Still(std::cell::Cell::new(11))), DecimalMark::Point)
+    Session::open(Box::new(MemoryStore::default()), Box::new(QuietRoom::at(1_700_000_000_000, 0)), DecimalMark::Point)
 }
 
 /// The line of the example that holds a catalogue material.

@@ -3,48 +3,23 @@
 // The hands of these tests fail a test as it would itself.
 #![allow(clippy::unwrap_used)]
 
-use std::cell::Cell;
-use std::rc::Rc;
 use stillroom_core::MaterialId;
 use stillroom_core::number::DecimalMark;
 use stillroom_web::command::{Command, HoldingField};
-use stillroom_web::keeping::{MemoryStore, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
 use stillroom_web::view::Update;
 use stillroom_web::view_run::{CardView, RunView};
 
-#[derive(Debug, Clone, Default)]
-struct Workbench {
-    time: Rc<Cell<u64>>,
-    drawn: Rc<Cell<u64>>,
-}
-
-impl Surroundings for Workbench {
-    fn now(&self) -> u64 {
-        self.time.set(self.time.get() + 1_000);
-        1_764_054_000_000 + self.time.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-    fn today(&self) -> String {
-        "2025-11-25".to_owned()
-    }
-    fn random(&self) -> u64 {
-        self.drawn.set(self.drawn.get() + 1);
-        0x1000 + self.drawn.get()
-    }
-}
-
 /// A page of a browser that may be killed: the store outlives it.
 struct Page {
     store: MemoryStore,
-    bench: Workbench,
+    bench: QuietRoom,
     session: Session,
 }
 
 impl Page {
-    fn open(store: MemoryStore, bench: Workbench) -> Self {
+    fn open(store: MemoryStore, bench: QuietRoom) -> Self {
         let mut session = Session::open(Box::new(store.clone()), Box::new(bench.clone()), DecimalMark::Point);
         let look = Command::ActOnBatch { act: "look".into(), on: String::new(), text: String::new() };
         session.apply(look);
@@ -52,7 +27,7 @@ impl Page {
     }
 
     fn begin() -> Self {
-        let mut page = Self::open(MemoryStore::default(), Workbench::default());
+        let mut page = Self::open(MemoryStore::default(), QuietRoom::at(1_764_054_000_000, 1_000));
         let made = page.act("new", "", "").answer.unwrap();
         assert_eq!(made.error, None);
         page
@@ -216,7 +191,7 @@ fn what_is_typed_wrong_says_what_is_accepted_and_changes_nothing() {
 #[test]
 fn a_finished_batch_draws_the_stock_and_gives_it_back() {
     const BETAINE: u32 = 4;
-    let mut page = Page::open(MemoryStore::default(), Workbench::default());
+    let mut page = Page::open(MemoryStore::default(), QuietRoom::at(1_764_054_000_000, 1_000));
     let hit = page.session.search("betaine", &stillroom_catalogue::Filter::default());
     let betaine = hit.iter().find(|hit| hit.name == "Betaine").map(|hit| hit.id.clone()).unwrap();
     let number: u32 = betaine.trim_start_matches('c').parse().unwrap_or(BETAINE);

@@ -2,43 +2,20 @@
 #![cfg(not(target_arch = "wasm32"))]
 
 use proptest::prelude::*;
-use std::cell::Cell;
-use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use stillroom_web::command::{Command, HoldingField, MaterialField};
-use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom, Store, StoreError};
 use stillroom_web::session::Session;
 use stillroom_web::settings::SettingName;
 use stillroom_web::view::{KeepState, LineView, Update};
 
-#[derive(Debug, Clone, Default)]
-struct Workbench {
-    time: Rc<Cell<u64>>,
-    drawn: Rc<Cell<u64>>,
-}
-
-impl Surroundings for Workbench {
-    fn now(&self) -> u64 {
-        // Every look at the clock is ten seconds later, so that no two acts melt into one.
-        self.time.set(self.time.get() + 10_000);
-        self.time.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        60
-    }
-    fn today(&self) -> String {
-        "2026-11-25".to_owned()
-    }
-    fn random(&self) -> u64 {
-        self.drawn.set(self.drawn.get() + 1);
-        0x1000 + self.drawn.get()
-    }
-}
+/// 25 November 2026, eight o'clock. Every look at the clock is ten seconds later, so that no two acts melt into one.
+const MORNING: u64 = 1_795_593_600_000;
 
 fn open_on(store: &MemoryStore) -> Session {
-    Session::open(Box::new(store.clone()), Box::new(Workbench::default()), DecimalMark::Point)
+    Session::open(Box::new(store.clone()), Box::new(QuietRoom::at(MORNING, 10_000).ahead(60)), DecimalMark::Point)
 }
 
 fn open() -> Session {
@@ -132,24 +109,8 @@ fn the_scaled_sheet_sums_to_the_batch_it_shows() {
 
 #[test]
 fn typing_on_in_one_field_is_one_act_to_take_back() {
-    #[derive(Clone, Default)]
-    struct Slow(Workbench);
-    impl Surroundings for Slow {
-        fn now(&self) -> u64 {
-            self.0.time.set(self.0.time.get() + 100);
-            self.0.time.get()
-        }
-        fn minutes_ahead(&self) -> i64 {
-            0
-        }
-        fn today(&self) -> String {
-            self.0.today()
-        }
-        fn random(&self) -> u64 {
-            self.0.random()
-        }
-    }
-    let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(Slow::default()), DecimalMark::Point);
+    let mut session =
+        Session::open(Box::new(MemoryStore::default()), Box::new(QuietRoom::at(MORNING, 100)), DecimalMark::Point);
     let all = session.show_everything();
     let betaine = line(&all, "Betaine").id;
     for text in ["3", "3.", "3.1", "3.15"] {

@@ -7,44 +7,18 @@
     reason = "what goes wrong in a test is to be seen at once"
 )]
 
-use std::cell::Cell;
-use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
 use stillroom_web::command::{Command, MaterialField};
-use stillroom_web::keeping::{MemoryStore, Store, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom, Store};
 use stillroom_web::session::Session;
 use stillroom_web::shared::read_shared;
 use stillroom_web::view_shared::{ReadingOptions, Standing};
 
 const ADDRESS: &str = "https://maker.example/stillroom/";
 
-#[derive(Debug, Clone, Default)]
-struct Workbench {
-    time: Rc<Cell<u64>>,
-    drawn: Rc<Cell<u64>>,
-}
-
-impl Surroundings for Workbench {
-    fn now(&self) -> u64 {
-        self.time.set(self.time.get() + 10_000);
-        self.time.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-    fn today(&self) -> String {
-        "2026-11-25".to_owned()
-    }
-    fn random(&self) -> u64 {
-        self.drawn.set(self.drawn.get() + 1);
-        // As large as what a browser draws, and another number each time.
-        (self.drawn.get() + 7).wrapping_mul(0x9e37_79b9_7f4a_7c15)
-    }
-}
-
 fn open_on(store: &MemoryStore) -> Session {
-    Session::open(Box::new(store.clone()), Box::new(Workbench::default()), DecimalMark::Point)
+    Session::open(Box::new(store.clone()), Box::new(QuietRoom::at(1_764_000_000_000, 10_000)), DecimalMark::Point)
 }
 
 fn open() -> Session {

@@ -14,42 +14,17 @@ use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
 use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, Store, StoreError, Surroundings};
+use stillroom_web::keeping::{MemoryStore, QuietRoom, Store, StoreError};
 use stillroom_web::session::Session;
 use stillroom_web::view::{KeepState, Update};
 use stillroom_web::view_backup::{BackupView, Fate};
 use stillroom_web::write_up::WrittenForm;
 
-#[derive(Debug, Clone)]
-struct Workbench {
-    time: Rc<Cell<u64>>,
-    drawn: Rc<Cell<u64>>,
+fn room() -> QuietRoom {
+    QuietRoom::at(1_764_000_000_000, 10_000)
 }
 
-impl Default for Workbench {
-    fn default() -> Self {
-        Self { time: Rc::new(Cell::new(1_764_000_000_000)), drawn: Rc::default() }
-    }
-}
-
-impl Surroundings for Workbench {
-    fn now(&self) -> u64 {
-        self.time.set(self.time.get() + 10_000);
-        self.time.get()
-    }
-    fn minutes_ahead(&self) -> i64 {
-        0
-    }
-    fn today(&self) -> String {
-        "2026-11-25".to_owned()
-    }
-    fn random(&self) -> u64 {
-        self.drawn.set(self.drawn.get() + 1);
-        (self.drawn.get() + 7).wrapping_mul(0x9e37_79b9_7f4a_7c15)
-    }
-}
-
-fn open_with(store: impl Store + 'static, around: &Workbench) -> Session {
+fn open_with(store: impl Store + 'static, around: &QuietRoom) -> Session {
     Session::open(Box::new(store), Box::new(around.clone()), DecimalMark::Point)
 }
 
@@ -58,7 +33,7 @@ fn read(page: &mut Session, file: &[u8]) -> BackupView {
 }
 
 fn open_on(store: &MemoryStore) -> Session {
-    open_with(store.clone(), &Workbench::default())
+    open_with(store.clone(), &room())
 }
 
 /// A page that ends after so many writes: whatever it does after that reaches nobody.
@@ -146,7 +121,7 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
 #[test]
 fn a_thousand_pages_end_between_two_writes_and_nothing_is_lost() {
     let store = MemoryStore::default();
-    let around = Workbench::default();
+    let around = room();
     let mut dice = Dice(0x5eed_5eed_5eed_5eed);
     let mut first = open_with(store.clone(), &around);
     first.keep();
@@ -238,10 +213,10 @@ fn a_full_storage_keeps_nothing_by_halves() {
 #[test]
 fn a_clock_that_went_back_is_said() {
     let store = MemoryStore::default();
-    let around = Workbench::default();
+    let around = room();
     open_with(store.clone(), &around).keep();
     assert_eq!(open_with(store.clone(), &around).storage_remarks(), Vec::<String>::new());
-    around.time.set(1_700_000_000_000);
+    around.set_clock(1_700_000_000_000);
     let remarks = open_with(store, &around).storage_remarks();
     assert!(remarks[0].contains("clock") && remarks[0].contains("2025-11-24"), "{remarks:?}");
 }
@@ -259,7 +234,7 @@ fn squalane(view: &Update) -> LineId {
 #[test]
 fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_composition() {
     let store = MemoryStore::default();
-    let around = Workbench::default();
+    let around = room();
     let mut page = open_with(store.clone(), &around);
     page.keep();
     let id = open_id(&mut page);
@@ -267,7 +242,7 @@ fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_compo
     page.apply(Command::SetAmount { line, text: "4.5".to_owned() });
     page.keep();
     assert!(page.versions_of(id).is_empty(), "typing on is no version");
-    around.time.set(around.time.get() + 3_600_000);
+    around.wait(3_600_000);
     page.apply(Command::SetAmount { line, text: "6".to_owned() });
     page.keep();
     page.apply(Command::SetNotes { text: "richer".to_owned() });
@@ -290,13 +265,13 @@ fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_compo
 
 #[test]
 fn versions_come_along_in_a_backup() {
-    let around = Workbench::default();
+    let around = room();
     let mut page = open_with(MemoryStore::default(), &around);
     page.keep();
     let id = open_id(&mut page);
     let line = squalane(&page.show_everything());
     for amount in ["4.5", "6"] {
-        around.time.set(around.time.get() + 3_600_000);
+        around.wait(3_600_000);
         page.apply(Command::SetAmount { line, text: amount.to_owned() });
         page.keep();
     }
