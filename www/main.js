@@ -67,8 +67,14 @@ async function start() {
       } catch (problem) {
         console.warn(problem);
         furnished = undefined;
-        opening.replaceChildren(words.notFetched, ' ', button(words.again, enter));
+        opening.replaceChildren(words.notFetched, ' ', button(words.again, again));
       }
+    };
+    // A browser may not ask twice for a module that failed to arrive: where there is a network, the page loads once more.
+    const again = async () => {
+      const { ok } = await fetch(document.baseURI, { cache: 'no-store' }).catch(() => ({ ok: false }));
+      if (ok) location.reload();
+      else await enter();
     };
     return enter;
   }

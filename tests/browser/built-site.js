@@ -12,6 +12,9 @@ import { fileURLToPath } from 'node:url';
 
 const repository = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Where the build is. */
+export const builtSite = join(repository, 'dist');
+
 /** @typedef {{ version: string, files: { url: string, sha256: string, bytes: number }[] }} Build */
 
 /**
@@ -19,7 +22,7 @@ const repository = fileURLToPath(new URL('../..', import.meta.url));
  * @param {string} folder
  * @returns {Promise<Build>}
  */
-export async function readBuild(folder = join(repository, 'dist')) {
+export async function readBuild(folder = builtSite) {
   const worker = await readFile(join(folder, 'sw.js'), 'utf8');
   const line = /^const BUILD = (\{.*\});$/m.exec(worker);
   if (!line) {
@@ -31,7 +34,7 @@ export async function readBuild(folder = join(repository, 'dist')) {
 /** Copies the built site, so that a test may change it. */
 export async function copyBuiltSite() {
   const folder = await mkdtemp(join(tmpdir(), 'stillroom-'));
-  await cp(join(repository, 'dist'), folder, { recursive: true });
+  await cp(builtSite, folder, { recursive: true });
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) };
 }
 
@@ -75,9 +78,12 @@ export async function serveFolder(folder) {
   });
   return {
     address,
-    stop: () => {
+    /** Takes it off the network: once this is fulfilled, nothing answers at its address. */
+    stop: () => new Promise((resolve) => {
       server.removeAllListeners('exit');
+      if (server.exitCode !== null || server.signalCode !== null) return resolve(undefined);
+      server.once('exit', () => resolve(undefined));
       server.kill();
-    },
+    }),
   };
 }

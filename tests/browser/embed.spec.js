@@ -179,6 +179,27 @@ test('a link that cannot be read is said in the element', async ({ page, baseURL
   }
 });
 
+test('an element that could not be fetched draws itself once there is a network', async ({ page, baseURL }) => {
+  const origin = originOf(baseURL);
+  const host = await hostPage(
+    `<stillroom-formula link="${example}"></stillroom-formula><script type="module" src="${origin}/embed/stillroom.js"></script>`,
+    { origin },
+  );
+  const seam = /\/reader\/stillroom\.js/;
+  try {
+    await page.route(seam, (route) => route.abort());
+    await page.goto(host.address);
+    const element = page.locator('stillroom-formula');
+    await expect(element.getByRole('link')).toHaveAttribute('href', `${origin}/#${example}`, { timeout: 30_000 });
+    await expect(element.locator('.sheet-name')).toHaveCount(0);
+    await page.unroute(seam);
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await expect(element.locator('.sheet-name')).toHaveText('Cucumber and oat gel cream', { timeout: 30_000 });
+  } finally {
+    host.stop();
+  }
+});
+
 test('the page about embedding and the invented blog work @desk', async ({ page, baseURL }) => {
   /** @type {string[]} */
   const complaints = [];

@@ -15,16 +15,19 @@ const NAME = 'stillroom-formula';
 
 /** @type {Promise<typeof import('../reader/stillroom.js')> | undefined} */
 let seam;
+/** Tells one attempt from the next: a browser may not ask twice for a module that failed to arrive. */
+let attempt = '';
 
 /** The seam, fetched once for every element of the page. */
 function fetchSeam() {
   seam ??= (async () => {
-    const form = await import('../reader/stillroom.js');
+    const form = /** @type {typeof import('../reader/stillroom.js')} */ (await import(`../reader/stillroom.js${attempt}`));
     await form.default();
     return form;
   })().catch((problem) => {
     // Without a network now: the next element, or the next look, tries again.
     seam = undefined;
+    attempt = `?${Date.now()}`;
     throw problem;
   });
   return seam;
