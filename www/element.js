@@ -63,6 +63,20 @@ export function button(label, act, properties = {}) {
   return make('button', { type: 'button', onclick: act, ...properties }, label);
 }
 
+/** Numbers that changed since the last frame. @type {Set<Element>} */
+const changed = new Set();
+const calm = matchMedia('(prefers-reduced-motion: reduce)');
+
+/** Lets the numbers in sight that changed be seen to. All at once: to ask what is in sight is dear after each change. */
+function showChanges() {
+  for (const element of calm.matches ? [] : changed) {
+    if (element.checkVisibility?.({ contentVisibilityAuto: true })) {
+      element.animate([{ backgroundColor: 'var(--changed)' }, { backgroundColor: 'transparent' }], { duration: 700, easing: 'ease-out' });
+    }
+  }
+  changed.clear();
+}
+
 /**
  * Puts a text into an element if it is another one. A number that changes is seen to change.
  * @param {Element} element
@@ -73,12 +87,10 @@ export function setText(element, text, seen = false) {
   if (element.textContent === text) return;
   const before = element.textContent;
   element.textContent = text;
-  if (seen && before && !calm.matches && element instanceof HTMLElement) {
-    element.animate([{ backgroundColor: 'var(--changed)' }, { backgroundColor: 'transparent' }], { duration: 700, easing: 'ease-out' });
-  }
+  if (!seen || !before) return;
+  if (changed.size === 0) requestAnimationFrame(showChanges);
+  changed.add(element);
 }
-
-const calm = matchMedia('(prefers-reduced-motion: reduce)');
 
 /**
  * Puts elements into a parent in an order, moving as few as it can: an element that stands right keeps its focus.

@@ -10,7 +10,7 @@ import { createPicker } from './parts/picker.js';
 import { createBench } from './rooms/bench.js';
 import { createFormula } from './rooms/formula.js';
 import { createJar } from './rooms/jar.js';
-import { createRooms } from './rooms/rooms.js';
+import { createRooms, wide } from './rooms/rooms.js';
 import { createShelf } from './rooms/shelf.js';
 import { Session } from './session.js';
 import { words } from './words.js';
@@ -138,7 +138,6 @@ async function start() {
 
 /** On a wide screen the findings stand under the jar, on a phone in a room of their own. @param {HTMLElement} findings */
 function placeFindings(findings) {
-  const wide = matchMedia('(min-width: 960px)');
   const place = () => document.querySelector(wide.matches ? '.after-jar' : '.desk')?.append(findings);
   wide.addEventListener('change', place);
   place();

@@ -2396,6 +2396,13 @@ export class Stillroom {
      */
     readTable(bytes: Uint8Array | number[]): TableView;
     /**
+     * Checks the open formula if it changed since, and says what changed by it. To be called once a change is drawn.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    rest(): Update;
+    /**
      * Materials that answer a query, best first.
      *
      * # Errors
@@ -2510,6 +2517,7 @@ export interface InitOutput {
     readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
     readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
+    readonly stillroom_rest: (a: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_sources: (a: number) => [number, number, number, number];

@@ -8,19 +8,19 @@ import open, { Stillroom } from './seam/stillroom.js';
 /** @typedef {import('./seam/stillroom.js').Update} Update */
 /** @typedef {import('./seam/stillroom.js').SearchFilter} SearchFilter */
 
-/** Milliseconds after which what changed is kept even if the page is never idle. */
-const KEEP_WITHIN = 150;
+/** Milliseconds after which what waits for the page to be idle is done even if it never is. */
+const REST_WITHIN = 150;
 /** Names of rooms are shorter than any formula in the address. */
 const SHORTEST_SHARED = 40;
 
 export class Session {
   /** @type {Stillroom} */
   #seam;
-  /** @type {((update: Update) => void)[]} */
+  /** @type {{ hear: (update: Update) => void, inSight: () => boolean, waiting: Update[] }[]} */
   #listeners = [];
   /** @type {(problem: unknown) => void} */
   #onBroken;
-  #keepAsked = false;
+  #restAsked = false;
   #broken = false;
   /** @type {Promise<void> | undefined} */
   #growing;
@@ -90,9 +90,12 @@ export class Session {
     this.showEverything();
   }
 
-  /** @param {(update: Update) => void} listener */
-  listen(listener) {
-    this.#listeners.push(listener);
+  /**
+   * @param {(update: Update) => void} hear
+   * @param {() => boolean} [inSight] what is out of sight hears of a change when the page is at rest
+   */
+  listen(hear, inSight = () => true) {
+    this.#listeners.push({ hear, inSight, waiting: [] });
   }
 
   /**
@@ -166,27 +169,42 @@ export class Session {
   #hand(ask) {
     const update = this.#try(ask);
     if (!update) return {};
-    for (const listener of this.#listeners) listener(update);
-    this.#askToKeep();
+    this.#tell(update);
+    if (!this.#restAsked) {
+      this.#restAsked = true;
+      const rest = () => this.#rest();
+      if ('requestIdleCallback' in globalThis) {
+        requestIdleCallback(rest, { timeout: REST_WITHIN });
+      } else {
+        setTimeout(rest);
+      }
+    }
     return update;
   }
 
-  #askToKeep() {
-    if (this.#keepAsked || this.#broken || !this.#seam.hasUnkept()) return;
-    this.#keepAsked = true;
-    const keep = () => this.#keep();
-    if ('requestIdleCallback' in globalThis) {
-      requestIdleCallback(keep, { timeout: KEEP_WITHIN });
-    } else {
-      setTimeout(keep);
+  /**
+   * @param {Update} update
+   */
+  #tell(update, everybody = false) {
+    for (const { hear, inSight, waiting } of this.#listeners) {
+      waiting.push(update);
+      if (everybody || inSight()) for (const each of waiting.splice(0)) hear(each);
     }
   }
 
+  /** What need not be done before a change is drawn: keeping it, checking it, and drawing what is out of sight. */
+  #rest() {
+    this.#restAsked = false;
+    this.#keep();
+    // The first seam, which holds only the main job, checks nothing.
+    const update = this.#try(() => ('rest' in this.#seam ? this.#seam.rest() : {}));
+    if (update) this.#tell(update, true);
+  }
+
   #keep() {
-    this.#keepAsked = false;
     if (this.#broken || !this.#seam.hasUnkept()) return;
     const update = this.#try(() => this.#seam.keep());
-    if (update) for (const listener of this.#listeners) listener(update);
+    if (update) this.#tell(update);
   }
 
   /**

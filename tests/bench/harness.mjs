@@ -9,17 +9,19 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 /** Below this many milliseconds the clock and one interrupt say more than the function: several calls make a sample. */
 const SHORTEST_SAMPLE = 0.1;
 
+/** The built site. */
+export const builtSite = fileURLToPath(new URL('../../dist', import.meta.url));
+
 /** Where the built seam lies. @param {'seam' | 'reader' | 'whole'} form */
 async function seamFolder(form) {
   if (process.env.STILLROOM_BUILT) {
     return join(process.env.STILLROOM_BUILT, form);
   }
-  const dist = fileURLToPath(new URL('../../dist', import.meta.url));
-  const version = (await readdir(dist)).find((name) => name.startsWith('v-'));
+  const version = (await readdir(builtSite)).find((name) => name.startsWith('v-'));
   if (!version) {
     throw new Error('there is no built site: run `cargo xtask build` first');
   }
-  return join(dist, version, form);
+  return join(builtSite, version, form);
 }
 
 /**
@@ -64,6 +66,15 @@ export function measure(name, call, { warmup = 200, iterations = 500 } = {}) {
     }
     samples[sample] = (performance.now() - begin) / calls;
   }
+  return printTimes(name, samples);
+}
+
+/**
+ * Prints the median, mean and 99th percentile of measured times.
+ * @param {string} name
+ * @param {Float64Array} samples in milliseconds; they are sorted
+ */
+export function printTimes(name, samples) {
   samples.sort();
   const result = {
     name,

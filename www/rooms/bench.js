@@ -4,6 +4,7 @@
 
 import { arrange, button, make, setText, show } from '../element.js';
 import { Field, chooser, segments } from '../field.js';
+import { inSight } from './rooms.js';
 import { words } from '../words.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -45,7 +46,7 @@ export function createBench(session, page) {
       sheet.showBatch(update.batch);
     }
     sheet.showLines(update.lines ?? []);
-  });
+  }, () => inSight('bench'));
   return root;
 }
 
@@ -217,6 +218,8 @@ function createSheet() {
   );
   /** @type {Map<number, ReturnType<typeof createWeighed>>} */
   const lines = new Map();
+  /** @type {ReturnType<typeof createWeighedPhase>[]} */
+  const phases = [];
   /** @param {number} id */
   const lineOf = (id) => {
     let line = lines.get(id);
@@ -239,23 +242,10 @@ function createSheet() {
       unit = view.massUnit;
       setText(title, view.name);
       setText(sum, `${view.totalMass}\u00a0${unit}`, true);
-      body.replaceChildren(
-        ...view.phases
-          .filter((phase) => phase.lines.length > 0)
-          .map((phase) =>
-            make(
-              'section',
-              { class: 'phase', 'data-kind': phase.kind },
-              make(
-                'h4',
-                {},
-                phase.name,
-                make('small', { class: 'number' }, phase.temperature ? `${phase.temperatureWord} ${phase.temperature}\u00a0°C · ${phase.mass}\u00a0${unit}` : `${phase.mass}\u00a0${unit}`),
-              ),
-              make('ul', { class: 'weighed' }, ...phase.lines.map((id) => lineOf(id).root)),
-            ),
-          ),
-      );
+      const filled = view.phases.filter((phase) => phase.lines.length > 0);
+      while (phases.length < filled.length) phases.push(createWeighedPhase());
+      filled.forEach((phase, at) => phases[at]?.show(phase, unit, phase.lines.map((id) => lineOf(id).root)));
+      arrange(body, filled.map((_, at) => phases[at].root));
       for (const line of lines.values()) line.showUnit(unit);
     },
     /** @param {LineView[]} views */
@@ -272,6 +262,27 @@ function createSheet() {
       setText(warning, view.warning);
       show(warning, Boolean(view.warning));
       setText(smallest, view.smallest);
+    },
+  };
+}
+
+function createWeighedPhase() {
+  const name = make('span', {});
+  const about = make('small', { class: 'number' });
+  const list = make('ul', { class: 'weighed' });
+  const root = make('section', { class: 'phase' }, make('h4', {}, name, about), list);
+  return {
+    root,
+    /**
+     * @param {import('../seam/stillroom.js').PhaseView} phase
+     * @param {string} unit
+     * @param {Element[]} lines
+     */
+    show(phase, unit, lines) {
+      root.dataset.kind = phase.kind;
+      setText(name, phase.name);
+      setText(about, `${phase.temperature ? `${phase.temperatureWord} ${phase.temperature}\u00a0°C · ` : ''}${phase.mass}\u00a0${unit}`);
+      arrange(list, lines);
     },
   };
 }

@@ -5,6 +5,7 @@
 import { arrange, button, make, setText, show } from '../element.js';
 import { Field, chooser, segments } from '../field.js';
 import { makeSortable } from '../parts/sorting.js';
+import { inSight } from './rooms.js';
 import { words } from '../words.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -92,7 +93,7 @@ export function createFormula(session, page) {
       showFormula(now);
     }
     for (const view of update.lines ?? []) lineOf(view.id).show(view, now);
-  });
+  }, () => inSight('formula'));
 
   /** @param {FormulaView} view */
   function showFormula(view) {

@@ -4,6 +4,7 @@
 
 import { arrange, make, setText, show } from '../element.js';
 import { vessel } from '../parts/vessel.js';
+import { inSight } from './rooms.js';
 import { words } from '../words.js';
 
 /** @typedef {import('../seam/stillroom.js').ConstituentView} ConstituentView */
@@ -95,7 +96,7 @@ export function createJar(session) {
     if (update.jar || update.constituents) showChosen();
     // Lines may bring other shares of the same sum, or stand in another order.
     if (update.formula || update.lines || update.constituents) for (const row of rows.values()) row.showTrail();
-  });
+  }, () => inSight('jar'));
 
   return root;
 }

@@ -12,6 +12,19 @@ const rooms = /** @type {const} */ (['shelf', 'formula', 'findings', 'jar', 'ben
 /** Rooms that stand side by side on a wide screen. */
 const desk = new Set(['formula', 'findings', 'jar', 'bench']);
 
+export const wide = matchMedia('(min-width: 960px)');
+// To ask the query itself has the browser work out every style first.
+let isWide = wide.matches;
+wide.addEventListener('change', () => {
+  isWide = wide.matches;
+});
+
+/** Whether a room is in sight. @param {Room} room */
+export function inSight(room) {
+  const { dataset } = document.body;
+  return dataset.room === room || (isWide && dataset.desk === 'true' && desk.has(room));
+}
+
 /**
  * @param {(room: Room) => void} onEnter
  */

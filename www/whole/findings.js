@@ -4,6 +4,7 @@
 
 import { arrange, button, draw, make, setText, show } from '../element.js';
 import { Field } from '../field.js';
+import { inSight } from '../rooms/rooms.js';
 import { words } from './words-findings.js';
 
 /** @typedef {import('../seam/stillroom.js').FindingsView} FindingsView */
@@ -38,7 +39,7 @@ export function createFindings(session, root) {
     for (const line of update.lines ?? []) names.set(line.id, line.name);
     if (update.findings) showFindings(update.findings);
     if (update.findings || update.formula || update.lines) markLines(update.findings);
-  });
+  }, () => inSight('findings'));
 
   /** @type {FindingView[]} */
   let items = [];

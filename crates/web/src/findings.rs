@@ -25,18 +25,47 @@ use stillroom_core::{Celsius, Formula, Grams, SetAside};
 const LONGEST_REASON: usize = 400;
 
 impl Session {
+    /// Lets the checks follow when the page is at rest ([`Session::rest`]), so that what was typed is drawn first.
+    pub fn check_at_rest(&mut self) {
+        self.checking.at_rest = true;
+    }
+
+    /// Does what waited for the page to be at rest, and says what changed by it.
+    pub fn rest(&mut self) -> Update {
+        let mut update = Update::default();
+        if self.checking.behind
+            && let Some((record, evaluation)) = self.evaluate_open()
+        {
+            self.present_findings(&record.formula, &evaluation, &mut update);
+        }
+        update
+    }
+
+    /// Checks the open formula now or, where the checks follow, at rest.
+    pub(crate) fn check_in_time(&mut self, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
+        if self.checking.at_rest && !std::mem::take(&mut self.checking.prompt) {
+            self.checking.behind = true;
+        } else {
+            self.present_findings(formula, evaluation, update);
+        }
+    }
+
     /// Checks the open formula and hands out what changed.
-    pub(crate) fn present_findings(&mut self, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
-        let waiting = !can_check(evaluation);
+    fn present_findings(&mut self, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
+        self.check(formula, evaluation);
+        let view = self.show_findings(formula, !can_check(evaluation));
+        update.findings = if_changed(&mut self.last.findings, view);
+    }
+
+    fn check(&mut self, formula: &Formula, evaluation: &Evaluation) {
         let conditions = Conditions::with_cold(self.settings.cold_storage);
         let mut contents = Contents::new(formula, evaluation, &self.materials, knowledge(), conditions);
         // A picture is only made while somebody may look at it.
-        contents.charts = !self.open_findings.is_empty();
+        contents.charts = !self.checking.opened.is_empty();
         let mut findings = check(&contents);
         keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
-        self.findings = findings;
-        let view = self.show_findings(formula, waiting);
-        update.findings = if_changed(&mut self.last.findings, view);
+        self.checking.found = findings;
+        self.checking.behind = false;
     }
 
     /// How much the checks find in the open formula, with every far-reaching cure tried out or not.
@@ -53,7 +82,7 @@ impl Session {
 
     fn show_findings(&self, formula: &Formula, waiting: bool) -> FindingsView {
         let aside = |finding: &Finding| formula.set_aside.iter().any(|each| is_about(each, finding));
-        let standing: Vec<&Finding> = self.findings.iter().filter(|finding| !aside(finding)).collect();
+        let standing: Vec<&Finding> = self.checking.found.iter().filter(|finding| !aside(finding)).collect();
         let count = |severity| standing.iter().filter(|finding| finding.severity == severity).count();
         let counts = [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)];
         FindingsView {
@@ -76,7 +105,7 @@ impl Session {
         let write = |value: &Value| self.write_value(formula, value);
         let say = |template: &str, values: &Values| sentences_findings::say(template, values, &write);
         let cure = |cure: &Cure| say(cure.code, &cure.values);
-        let open = self.open_findings.contains(&key).then(|| FindingDetail {
+        let open = self.checking.opened.contains(&key).then(|| FindingDetail {
             meaning: sentences_findings::meaning(finding.code).to_owned(),
             working: finding.working.iter().map(|Step { template, values }| say(template, values)).collect(),
             sources: finding
@@ -101,7 +130,7 @@ impl Session {
     }
 
     fn show_set_aside(&self, formula: &Formula, each: &SetAside) -> SetAsideView {
-        let finding = self.findings.iter().find(|finding| is_about(each, finding));
+        let finding = self.checking.found.iter().find(|finding| is_about(each, finding));
         let write = |value: &Value| self.write_value(formula, value);
         let text = finding.map(|finding| sentences_findings::say(finding.code, &finding.values, &write));
         SetAsideView {
@@ -184,11 +213,18 @@ impl Session {
     // ---- acting -----------------------------------------------------------------------------------------------
 
     pub(crate) fn act_on_finding(&mut self, command: Command) -> Answer {
+        // What is acted on is what stands now, and its answer is waited for.
+        if self.checking.behind
+            && let Some((record, evaluation)) = self.evaluate_open()
+        {
+            self.check(&record.formula, &evaluation);
+        }
+        self.checking.prompt = true;
         match command {
             Command::OpenFinding { key, open } => {
-                self.open_findings.retain(|each| *each != key);
+                self.checking.opened.retain(|each| *each != key);
                 if open {
-                    self.open_findings.push(key);
+                    self.checking.opened.push(key);
                 }
             }
             Command::CureFinding { key, cure, text } => self.cure_finding(&key, cure, &text),
@@ -212,7 +248,7 @@ impl Session {
     /// Applies a cure as it was shown; one whose numbers changed meanwhile is not applied unseen.
     fn cure_finding(&mut self, key: &str, cure: usize, shown: &str) {
         let Some(record) = self.open.and_then(|id| self.shelf.get(&id)).map(Rc::clone) else { return };
-        let finding = self.findings.iter().find(|finding| key_of(finding) == key);
+        let finding = self.checking.found.iter().find(|finding| key_of(finding) == key);
         let Some(cure) = finding.and_then(|finding| finding.cures.get(cure)).cloned() else { return };
         let write = |value: &Value| self.write_value(&record.formula, value);
         if sentences_findings::say(cure.code, &cure.values, &write) != shown {
@@ -235,7 +271,7 @@ impl Session {
                 made: None,
             };
         }
-        let Some(finding) = self.findings.iter().find(|finding| key_of(finding) == key) else {
+        let Some(finding) = self.checking.found.iter().find(|finding| key_of(finding) == key) else {
             return Answer::default();
         };
         let aside = SetAside { code: finding.code.to_owned(), subject: finding.subject.clone(), reason };

@@ -43,7 +43,7 @@ impl Session {
         let batch = self.present_batch(formula, &evaluation);
         update.batch = if_changed(&mut self.last.batch, batch);
         #[cfg(feature = "whole")]
-        self.present_findings(formula, &evaluation, update);
+        self.check_in_time(formula, &evaluation, update);
         self.present_jar(evaluation, update);
     }
 

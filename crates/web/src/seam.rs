@@ -73,7 +73,11 @@ impl Stillroom {
         let reader = reader.to_rust()?;
         let store: Box<dyn Store> =
             if reader.keep_nothing { Box::new(MemoryStore::default()) } else { Box::new(LocalStorage::open()) };
-        Ok(Self { session: Session::open(store, Box::new(BrowserSurroundings), reader.decimal_mark) })
+        #[cfg_attr(not(feature = "whole"), expect(unused_mut, reason = "only the whole seam checks"))]
+        let mut session = Session::open(store, Box::new(BrowserSurroundings), reader.decimal_mark);
+        #[cfg(feature = "whole")]
+        session.check_at_rest();
+        Ok(Self { session })
     }
 
     /// Everything there is to show.
@@ -169,6 +173,14 @@ impl Stillroom {
     #[wasm_bindgen(js_name = readColour)]
     pub fn read_colour(&mut self, entry: &str, sample: &[u8], white: &[u8]) -> Result<Ts<Update>, JsError> {
         Ok(self.session.read_colour(entry, sample, white).into_ts()?)
+    }
+
+    /// Checks the open formula if it changed since, and says what changed by it. To be called once a change is drawn.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    pub fn rest(&mut self) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.rest().into_ts()?)
     }
 
     /// Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.

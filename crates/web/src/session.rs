@@ -46,6 +46,22 @@ pub(crate) struct AtBench {
     pub(crate) focus: Option<stillroom_core::run::steps::Step>,
 }
 
+/// The checks of the open formula.
+#[cfg(feature = "whole")]
+#[derive(Debug, Default)]
+pub(crate) struct Checking {
+    /// What they found.
+    pub(crate) found: Vec<Finding>,
+    /// Keys of the findings that are open.
+    pub(crate) opened: Vec<String>,
+    /// Whether they follow at rest, so that what was typed is drawn first.
+    pub(crate) at_rest: bool,
+    /// Whether the formula changed since they were made.
+    pub(crate) behind: bool,
+    /// Whether the next update waits for them, because it is about them.
+    pub(crate) prompt: bool,
+}
+
 /// What the maker is doing.
 pub struct Session {
     pub(crate) around: Box<dyn Surroundings>,
@@ -67,12 +83,8 @@ pub struct Session {
     pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
     #[cfg(feature = "whole")]
     pub(crate) at_bench: AtBench,
-    /// What the checks found in the open formula.
     #[cfg(feature = "whole")]
-    pub(crate) findings: Vec<Finding>,
-    /// Keys of the findings that are open.
-    #[cfg(feature = "whole")]
-    pub(crate) open_findings: Vec<String>,
+    pub(crate) checking: Checking,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
     /// How often each formula is a material of something.
@@ -136,9 +148,7 @@ impl Session {
             #[cfg(feature = "whole")]
             at_bench: AtBench::default(),
             #[cfg(feature = "whole")]
-            findings: Vec::new(),
-            #[cfg(feature = "whole")]
-            open_findings: Vec::new(),
+            checking: Checking::default(),
             materials: Materials::new(),
             makeups: Makeups::default(),
             formula_uses: LiteMap::new(),

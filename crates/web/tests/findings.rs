@@ -1,8 +1,9 @@
 //! Findings in the session: kept in place while typing, cured at one tap, set aside with a reason.
 #![allow(clippy::unwrap_used)]
 
+use rust_decimal::Decimal;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{LineId, MaterialSource, PhaseKind, WrittenIn};
+use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
@@ -50,6 +51,32 @@ fn a_cure_is_one_act_that_can_be_undone() {
     assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo));
     session.apply(Command::Undo {});
     assert_eq!(session.formula().unwrap(), &before);
+}
+
+#[test]
+fn checks_that_follow_at_rest_find_the_same_and_never_lag_behind_an_act() {
+    let mut prompt = open();
+    let mut session = open();
+    session.check_at_rest();
+    assert!(session.show_everything().findings.is_none());
+    assert_eq!(session.rest().findings, prompt.show_everything().findings);
+    assert!(session.rest().findings.is_none(), "nothing changed since");
+
+    let allantoin = line_of(&session, "Allantoin");
+    assert!(set(&mut session, allantoin, "0.8").findings.is_none());
+    let update = set(&mut prompt, allantoin, "0.8");
+    assert_eq!(session.rest().findings, update.findings);
+
+    // Acted on before the page came to rest: what is acted on is what stands now.
+    let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
+    set(&mut session, allantoin, "0.05");
+    session.apply(Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() });
+    assert_eq!(
+        session.formula().unwrap().line(allantoin).unwrap().amount,
+        Amount::Percent(Percent::new(Decimal::new(5, 2)).unwrap())
+    );
+    let update = session.apply(Command::OpenFinding { key: over.key, open: true });
+    assert!(update.findings.is_none_or(|view| about(&view, "solubility.over-cap/").is_none()));
 }
 
 #[test]

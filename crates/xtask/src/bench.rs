@@ -1,4 +1,5 @@
-//! Runs the benchmarks of `tests/bench` in Node over the built seam and collects what they print.
+//! Runs the benchmarks of `tests/bench`, in Node over the built seam and in a browser over the built page, and collects
+//! what they print.
 
 use crate::site::{self, Shrink};
 use crate::toolchain;
@@ -25,6 +26,8 @@ pub struct Times {
 pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> {
     let built = site::build(workspace, true, Shrink::Required)?;
     let node = toolchain::ensure_node_packages(workspace)?;
+    let browser = toolchain::chromium();
+    toolchain::ensure_programs(&[(&browser, "chromium")])?;
     let site = workspace.dist().join(format!("v-{}", built.version));
     let mut times = Vec::new();
     for file in files_below(&workspace.path(FOLDER))? {
@@ -33,7 +36,8 @@ pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> 
         }
         say(&format!("measuring {file}"));
         let mut command = Command::new(&node);
-        command.current_dir(&workspace.root).arg(format!("{FOLDER}/{file}")).env("STILLROOM_BUILT", &site);
+        command.current_dir(&workspace.root).arg(format!("{FOLDER}/{file}"));
+        command.env("STILLROOM_BUILT", &site).env("CHROME_PATH", &browser);
         let found = collect(&capture(&mut command)?).with_context(|| format!("{FOLDER}/{file}"))?;
         if found.is_empty() {
             bail!("{FOLDER}/{file} measured nothing");
