@@ -57,6 +57,18 @@ impl Session {
         update.findings = if_changed(&mut self.last.findings, view);
     }
 
+    /// Nothing is found where no formula is open, and nothing is said to be in order.
+    pub(crate) fn forget_findings(&mut self, update: &mut Update) {
+        self.checking.found.clear();
+        self.checking.behind = false;
+        let cold_storage = self.write_cold_storage();
+        update.findings = if_changed(&mut self.last.findings, FindingsView { cold_storage, ..FindingsView::default() });
+    }
+
+    fn write_cold_storage(&self) -> String {
+        write_between(self.settings.cold_storage.value(), 0, 1, self.mark())
+    }
+
     fn check(&mut self, formula: &Formula, evaluation: &Evaluation) {
         let conditions = Conditions::with_cold(self.settings.cold_storage);
         let mut contents = Contents::new(formula, evaluation, &self.materials, knowledge(), conditions);
@@ -96,7 +108,7 @@ impl Session {
                 .filter(|line| line.suspended)
                 .map(|line| SuspendedView { line: line.id.0, name: self.materials.name(line.material) })
                 .collect(),
-            cold_storage: write_between(self.settings.cold_storage.value(), 0, 1, self.mark()),
+            cold_storage: self.write_cold_storage(),
         }
     }
 

@@ -28,6 +28,8 @@ impl Session {
             update.formula = if_changed(&mut self.last.formula, FormulaView::default());
             self.last.lines.clear();
             self.last.line_inputs.clear();
+            #[cfg(feature = "whole")]
+            self.forget_findings(update);
             return;
         };
         let formula = &record.formula;

@@ -4,6 +4,7 @@
 use rust_decimal::Decimal;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
+use stillroom_exchange::FormulaId;
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
@@ -77,6 +78,22 @@ fn checks_that_follow_at_rest_find_the_same_and_never_lag_behind_an_act() {
     );
     let update = session.apply(Command::OpenFinding { key: over.key, open: true });
     assert!(update.findings.is_none_or(|view| about(&view, "solubility.over-cap/").is_none()));
+}
+
+#[test]
+fn with_its_formula_off_the_shelf_nothing_stays_found() {
+    let mut session = open();
+    session.check_at_rest();
+    session.show_everything();
+    assert!(!found(&session.rest()).items.is_empty());
+    let formula = FormulaId::try_from(session.show_everything().formula.unwrap().id.unwrap()).unwrap();
+    session.rest();
+    let update = session.apply(Command::DeleteFormula { formula });
+    let view = found(&update);
+    assert!(view.items.is_empty() && view.worst.is_empty() && view.summary.is_empty());
+    assert!(session.rest().findings.is_none());
+    session.apply(Command::Undo {});
+    assert!(!found(&session.rest()).items.is_empty());
 }
 
 #[test]
