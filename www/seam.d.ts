@@ -2329,10 +2329,6 @@ export class Stillroom {
      */
     countFindings(try_cures: boolean): number;
     /**
-     * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
-     */
-    handOver(): string[];
-    /**
      * Whether something is still to be kept.
      */
     hasUnkept(): boolean;
@@ -2435,10 +2431,6 @@ export class Stillroom {
      */
     strayPhotos(photos_here: string[]): StrayPhotos;
     /**
-     * Takes the place of a seam that handed over.
-     */
-    takeOver(texts: string[]): void;
-    /**
      * Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
      *
      * # Errors
@@ -2452,6 +2444,13 @@ export class Stillroom {
      * Never by what a person did.
      */
     versionsOf(formula: string): VersionView[];
+    /**
+     * Takes in what lies beyond the main job, once it was fetched, and says what changed by it.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    wholeArrived(): Update;
     /**
      * Everything on this device as one file.
      */
@@ -2476,6 +2475,14 @@ export class Stillroom {
 export function evaluate(formula: string, own_materials: string[], options: EvaluationOptions): Update;
 
 /**
+ * Fetches a piece of the seam and calls `done` with whether it came.
+ *
+ * # Errors
+ * If there is no piece of that name.
+ */
+export function fetchPiece(piece: "share" | "whole", done: Function): void;
+
+/**
  * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
  *
  * # Errors
@@ -2491,7 +2498,6 @@ export function version(): string;
 export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembly.Module;
 
 export interface InitOutput {
-    readonly memory: WebAssembly.Memory;
     readonly __wbg_backupphoto_free: (a: number, b: number) => void;
     readonly __wbg_backupwriter_free: (a: number, b: number) => void;
     readonly __wbg_get_backupphoto_bytes: (a: number) => [number, number];
@@ -2501,12 +2507,12 @@ export interface InitOutput {
     readonly backupwriter_photo: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number];
     readonly backupwriter_records: (a: number) => [number, number];
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
+    readonly fetchPiece: (a: number, b: number, c: any) => [number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
     readonly stillroom_beginBackup: (a: number) => number;
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
-    readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
@@ -2523,13 +2529,15 @@ export interface InitOutput {
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_strayPhotos: (a: number, b: number, c: number) => [number, number, number];
-    readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
+    readonly stillroom_wholeArrived: (a: number) => [number, number, number];
     readonly stillroom_writeBackup: (a: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];
+    readonly __indirect_function_table: WebAssembly.Table;
+    readonly memory: WebAssembly.Memory;
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
     readonly __wbindgen_free: (a: number, b: number, c: number) => void;

@@ -2,7 +2,7 @@
 
 // The page's side of the seam: sends commands, hands out updates, and has what changed kept once it is drawn.
 
-import open, { Stillroom } from './seam/stillroom.js';
+import open, { Stillroom, fetchPiece } from './seam/stillroom.js';
 
 /** @typedef {import('./seam/stillroom.js').Command} Command */
 /** @typedef {import('./seam/stillroom.js').Update} Update */
@@ -10,8 +10,6 @@ import open, { Stillroom } from './seam/stillroom.js';
 
 /** Milliseconds after which what waits for the page to be idle is done even if it never is. */
 const REST_WITHIN = 150;
-/** Names of rooms are shorter than any formula in the address. */
-const SHORTEST_SHARED = 40;
 
 export class Session {
   /** @type {Stillroom} */
@@ -46,25 +44,12 @@ export class Session {
    * @param {(problem: unknown) => void} onBroken
    */
   static async open(onBroken) {
-    const options = /** @type {const} */ ({ decimalMark: decimalMark(), keepNothing: false });
-    // A page that was here before has everything at hand, and one that was sent a formula needs it to read that.
-    if (navigator.serviceWorker?.controller || location.hash.length > SHORTEST_SHARED) {
-      try {
-        const form = await fetchWhole();
-        const session = new Session(new form.Stillroom(options), onBroken);
-        session.#growing = Promise.resolve();
-        return session;
-      } catch (problem) {
-        console.warn(problem);
-      }
-    }
     await open();
-    return new Session(new Stillroom(options), onBroken);
+    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }), onBroken);
   }
 
   /**
-   * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open, and what is
-   * not kept yet and what can be undone go along.
+   * Fetches what lies beyond the main job.
    * @returns {Promise<void>} fulfilled once it is there
    */
   whole() {
@@ -77,17 +62,8 @@ export class Session {
   }
 
   async #grow() {
-    const form = await fetchWhole();
-    if (this.#broken) return;
-    const before = this.#seam;
-    const { formula, material } = before.showEverything();
-    const seam = new form.Stillroom({ decimalMark: decimalMark(), keepNothing: false });
-    seam.takeOver(before.handOver());
-    if (formula?.id) seam.apply({ do: 'open-formula', formula: formula.id });
-    if (material?.id) seam.apply({ do: 'open-material', material: material.id });
-    this.#seam = seam;
-    before.free();
-    this.showEverything();
+    await Promise.all([fetched('whole'), fetched('share')]);
+    this.act((seam) => seam.wholeArrived());
   }
 
   /**
@@ -138,9 +114,9 @@ export class Session {
   }
 
   /**
-   * Asks the whole seam something.
+   * Asks the seam something.
    * @template T
-   * @param {(seam: import('./whole/stillroom.js').Stillroom) => T} call
+   * @param {(seam: Stillroom) => T} call
    */
   ask(call) {
     return this.#try(() => call(this.#seam));
@@ -196,8 +172,7 @@ export class Session {
   #rest() {
     this.#restAsked = false;
     this.#keep();
-    // The first seam, which holds only the main job, checks nothing.
-    const update = this.#try(() => ('rest' in this.#seam ? this.#seam.rest() : {}));
+    const update = this.#try(() => this.#seam.rest());
     if (update) this.#tell(update, true);
   }
 
@@ -225,11 +200,13 @@ export class Session {
   }
 }
 
-/** The whole seam, opened. */
-async function fetchWhole() {
-  const form = /** @type {typeof import('./seam/stillroom.js')} */ (await import('./whole/stillroom.js'));
-  await form.default();
-  return form;
+/**
+ * A piece of the seam, there.
+ * @param {'share' | 'whole'} piece
+ * @returns {Promise<void>}
+ */
+async function fetched(piece) {
+  if (!(await new Promise((came) => fetchPiece(piece, came)))) throw new Error(`${piece} could not be fetched`);
 }
 
 /** @returns {'point' | 'comma'} */

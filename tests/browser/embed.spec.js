@@ -185,7 +185,7 @@ test('an element that could not be fetched draws itself once there is a network'
     `<stillroom-formula link="${example}"></stillroom-formula><script type="module" src="${origin}/embed/stillroom.js"></script>`,
     { origin },
   );
-  const seam = /\/reader\/stillroom\.js/;
+  const seam = /\/seam\/stillroom\.js/;
   try {
     await page.route(seam, (route) => route.abort());
     await page.goto(host.address);

@@ -20,7 +20,7 @@ test('a thousand sessions end between any two storage writes and nothing is lost
   const { version } = await readBuild();
   await page.goto('./icons/icon.svg');
   const seen = await page.evaluate(async (folder) => {
-    const seam = await import(`${location.origin}/${folder}/whole/stillroom.js`);
+    const seam = await import(`${location.origin}/${folder}/seam/stillroom.js`);
     await seam.default();
     const { setItem, removeItem } = Storage.prototype;
     let left = Infinity;

@@ -379,7 +379,6 @@ commands! {
         offer: String as "ExtractOffer",
     },
     /// Do something at the bench, or write into a journal.
-    #[cfg(feature = "whole")]
     "act-on-batch" ActOnBatch {
         /// What.
         act: String as "BatchAct",

@@ -3,7 +3,6 @@
 use std::borrow::Cow;
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
-#[cfg(feature = "whole")]
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::Holding;
@@ -13,9 +12,6 @@ use crate::settings::Settings;
 
 /// Most changes that can be taken back. A change holds the record before it, about 4 kB for a long formula.
 const MOST_CHANGES: usize = 300;
-/// How changes of the two lists are marked when they are handed over.
-const DONE: &str = "done";
-const UNDONE: &str = "undone";
 /// Typing in one field within this time is one change.
 const ONE_CHANGE_MS: u64 = 4_000;
 
@@ -31,10 +27,8 @@ pub(crate) enum Slot {
     /// What the maker has of a material.
     Holding(MaterialId, Option<Rc<Holding>>),
     /// A batch.
-    #[cfg(feature = "whole")]
     Batch(BatchId, Option<Rc<BatchRecord>>),
     /// The journal of a batch.
-    #[cfg(feature = "whole")]
     Journal(BatchId, Option<Rc<JournalRecord>>),
     /// The settings.
     Settings(Rc<Settings>),
@@ -110,44 +104,7 @@ impl History {
         self.undone.last().map(|change| &*change.act)
     }
 
-    /// Writes every change as texts, each record as the two texts that `write` makes of it.
-    pub(crate) fn hand_over(&self, texts: &mut Vec<String>, write: impl Fn(&Slot) -> [String; 2]) {
-        for (changes, name) in [(&self.done, DONE), (&self.undone, UNDONE)] {
-            for change in changes {
-                let open = |id: Option<FormulaId>| id.map_or_else(String::new, |id| id.to_string());
-                texts.extend([
-                    name.to_owned(),
-                    change.act.to_string(),
-                    change.field.clone().unwrap_or_default(),
-                    change.at.to_string(),
-                    open(change.open_before),
-                    open(change.open_after),
-                ]);
-                for slots in [&change.before, &change.after] {
-                    texts.push(slots.len().to_string());
-                    texts.extend(slots.iter().flat_map(&write));
-                }
-            }
-        }
-    }
-
-    /// Reads changes that [`History::hand_over`] wrote, in place of those here. Returns whether all were understood; from
-    /// the first that was not, none is taken.
-    pub(crate) fn take_over(
-        &mut self,
-        texts: &mut impl Iterator<Item = String>,
-        read: impl Fn(&str, &str) -> Option<Slot>,
-    ) -> bool {
-        self.clear();
-        while let Some(name) = texts.next() {
-            let Some(change) = read_change(texts, &read) else { return false };
-            if name == DONE { self.done.push(change) } else { self.undone.push(change) }
-        }
-        true
-    }
-
     /// Every record as it was before or after a change.
-    #[cfg(feature = "whole")]
     pub(crate) fn slots(&self) -> impl Iterator<Item = &Slot> {
         let changes = self.done.iter().chain(&self.undone);
         changes.flat_map(|change| change.before.iter().chain(&change.after))
@@ -158,18 +115,4 @@ impl History {
         self.done.clear();
         self.undone.clear();
     }
-}
-
-fn read_change(texts: &mut impl Iterator<Item = String>, read: &impl Fn(&str, &str) -> Option<Slot>) -> Option<Change> {
-    let act = Cow::Owned(texts.next()?);
-    let field = Some(texts.next()?).filter(|field| !field.is_empty());
-    let at = texts.next()?.parse().ok()?;
-    let open_before = FormulaId::try_from(texts.next()?).ok();
-    let open_after = FormulaId::try_from(texts.next()?).ok();
-    let mut slots = || {
-        let count: usize = texts.next()?.parse().ok()?;
-        (0..count).map(|_| read(&texts.next()?, &texts.next()?)).collect::<Option<Vec<Slot>>>()
-    };
-    let (before, after) = (slots()?, slots()?);
-    Some(Change { act, field, at, open_before, open_after, before, after })
 }

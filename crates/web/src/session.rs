@@ -4,6 +4,7 @@
 use crate::command::Command;
 use crate::history::{Change, History, Slot};
 use crate::keeping::{Store, Surroundings};
+use crate::lazy::lazy;
 use crate::materials::Materials;
 use crate::sentences;
 use crate::settings::Settings;
@@ -13,29 +14,23 @@ use crate::view::{
 use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
-#[cfg(feature = "whole")]
 use stillroom_core::checks::Finding;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
-#[cfg(feature = "whole")]
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
 pub(crate) use records::key_of;
-#[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
-#[cfg(feature = "whole")]
 pub(crate) use records::{absent, read_slot, write_slot};
 
-#[cfg(feature = "whole")]
 mod journal;
 mod records;
 
 /// What is in sight of the batches.
-#[cfg(feature = "whole")]
 #[derive(Debug, Clone, Copy, Default)]
 pub(crate) struct AtBench {
     /// Whether the page shows them: they are worked out only then.
@@ -47,7 +42,6 @@ pub(crate) struct AtBench {
 }
 
 /// The checks of the open formula.
-#[cfg(feature = "whole")]
 #[derive(Debug, Default)]
 pub(crate) struct Checking {
     /// What they found.
@@ -75,15 +69,10 @@ pub struct Session {
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) extracts: LiteMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
-    #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
-    #[cfg(feature = "whole")]
     pub(crate) batches: LiteMap<BatchId, Rc<BatchRecord>>,
-    #[cfg(feature = "whole")]
     pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
-    #[cfg(feature = "whole")]
     pub(crate) at_bench: AtBench,
-    #[cfg(feature = "whole")]
     pub(crate) checking: Checking,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
@@ -104,7 +93,6 @@ pub struct Session {
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
     /// A backup that was read and waits to be restored.
-    #[cfg(feature = "whole")]
     pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
     pub(crate) hands_out_trails: bool,
@@ -139,15 +127,10 @@ impl Session {
             open_material: None,
             extracts: LiteMap::new(),
             open_extract: None,
-            #[cfg(feature = "whole")]
             looking_at_extracts: false,
-            #[cfg(feature = "whole")]
             batches: LiteMap::new(),
-            #[cfg(feature = "whole")]
             journals: LiteMap::new(),
-            #[cfg(feature = "whole")]
             at_bench: AtBench::default(),
-            #[cfg(feature = "whole")]
             checking: Checking::default(),
             materials: Materials::new(),
             makeups: Makeups::default(),
@@ -163,7 +146,6 @@ impl Session {
             kept_at: None,
             notices: Vec::new(),
             waiting: Vec::new(),
-            #[cfg(feature = "whole")]
             waiting_backup: crate::backup::Waiting::default(),
             hands_out_trails: false,
             last: LastView::default(),
@@ -177,7 +159,6 @@ impl Session {
     }
 
     /// Says what became of something, and what of the view changed.
-    #[cfg(feature = "whole")]
     pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
     }
@@ -220,7 +201,6 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
-            #[cfg(feature = "whole")]
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }
@@ -229,24 +209,18 @@ impl Session {
             | Command::SetExtract { .. }
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
-            | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
-            #[cfg(feature = "whole")]
-            Command::ActOnBatch { act, on, text } => self.act_on_batches(&act, &on, &text),
-            #[cfg(feature = "whole")]
-            Command::KeepCopy { link } => self.keep_copy(&link),
-            #[cfg(feature = "whole")]
-            Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
-            #[cfg(feature = "whole")]
-            Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
-            #[cfg(feature = "whole")]
-            Command::OpenFinding { .. }
+            | Command::TakeExtractOffer { .. }
+            | Command::ActOnBatch { .. }
+            | Command::ImportTable {}
+            | Command::RestoreBackup { .. }
+            | Command::OpenFinding { .. }
             | Command::CureFinding { .. }
             | Command::SetAsideFinding { .. }
             | Command::TakeFindingBack { .. }
             | Command::SetSuspended { .. }
-            | Command::SetColdStorage { .. } => self.act_on_finding(command),
+            | Command::SetColdStorage { .. } => act_beyond(self, command),
+            Command::KeepCopy { .. } | Command::RestoreVersion { .. } => act_on_shared(self, command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
-            Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -255,18 +229,6 @@ impl Session {
             | Command::RestoreExample {} => self.act_on_shelf(command),
             other => self.act_on_formula(other),
         }
-    }
-
-    /// Extracts are a room beyond the main job: without the whole seam, nothing of them is worked out.
-    fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
-        #[cfg(feature = "whole")]
-        let answer = self.act_on_extract(command);
-        #[cfg(not(feature = "whole"))]
-        let answer = {
-            drop(command);
-            Answer::default()
-        };
-        answer
     }
 
     // ---- changing records -------------------------------------------------------------------------------------
@@ -418,7 +380,6 @@ impl Session {
                 };
                 self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
             }
-            #[cfg(feature = "whole")]
             Slot::Batch(id, record) => {
                 match record {
                     Some(record) => self.batches.insert(id, record),
@@ -426,7 +387,6 @@ impl Session {
                 };
                 self.at_bench.open = self.at_bench.open.filter(|id| self.batches.contains_key(id));
             }
-            #[cfg(feature = "whole")]
             Slot::Journal(id, record) => {
                 match record {
                     Some(record) => self.journals.insert(id, record),
@@ -495,15 +455,7 @@ impl Session {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
         }
-        #[cfg(feature = "whole")]
-        if self.looking_at_extracts {
-            let extracts = self.present_extracts();
-            update.extracts = if_changed(&mut self.last.extracts, extracts);
-            let extract = self.present_open_extract();
-            update.extract = if_changed(&mut self.last.extract, extract);
-        }
-        #[cfg(feature = "whole")]
-        self.present_at_bench(&mut update);
+        present_beyond(self, &mut update);
         let history = HistoryView {
             undo: self.history.next_undo().map(sentences::undo_label),
             redo: self.history.next_redo().map(sentences::redo_label),
@@ -533,6 +485,45 @@ impl Session {
         let found = self.materials.search(query, filter);
         found.into_iter().map(|id| self.present_hit(id)).collect()
     }
+}
+
+lazy! {
+    whole "01" fn act_beyond(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::ActOnBatch { act, on, text } => session.act_on_batches(&act, &on, &text),
+            Command::ImportTable {} => session.import_table(),
+            Command::RestoreBackup { differing } => session.restore_backup(differing == "theirs"),
+            Command::OpenFinding { .. }
+            | Command::CureFinding { .. }
+            | Command::SetAsideFinding { .. }
+            | Command::TakeFindingBack { .. }
+            | Command::SetSuspended { .. }
+            | Command::SetColdStorage { .. } => session.act_on_finding(command),
+            of_an_extract => session.act_on_extract(of_an_extract),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    share "02" fn act_on_shared(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::KeepCopy { link } => session.keep_copy(&link),
+            Command::RestoreVersion { formula, version } => session.restore_version(formula, &version),
+            _ => Answer::default(),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    whole "03" fn present_beyond(session: &mut Session, update: &mut Update) {
+        if session.looking_at_extracts {
+            let extracts = session.present_extracts();
+            update.extracts = if_changed(&mut session.last.extracts, extracts);
+            let extract = session.present_open_extract();
+            update.extract = if_changed(&mut session.last.extract, extract);
+        }
+        session.present_at_bench(update);
+    } else {}
 }
 
 fn parts_of(own: &OwnMaterial) -> impl Iterator<Item = MaterialId> {

@@ -1,5 +1,5 @@
 //! A run at the bench without a browser: every act kept at once, broken off and taken up again, finished and taken back.
-#![cfg(all(not(target_arch = "wasm32"), feature = "whole"))]
+#![cfg(not(target_arch = "wasm32"))]
 // The hands of these tests fail a test as it would itself.
 #![allow(clippy::unwrap_used)]
 
