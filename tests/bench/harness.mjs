@@ -25,7 +25,7 @@ async function seamFolder() {
 }
 
 // Node fetches no files, which is where the pieces of the seam lie here.
-globalThis.fetch = async (address) =>
+globalThis.fetch = async (/** @type {string | URL | Request} */ address) =>
   new Response(await readFile(fileURLToPath(String(address))), { headers: { 'content-type': 'application/wasm' } });
 
 /**
