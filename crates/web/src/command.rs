@@ -89,6 +89,11 @@ commands! {
 
     /// Take back the last change.
     "undo" Undo {},
+    /// Take back one change, if it is the last one.
+    "undo-act" UndoAct {
+        /// Its number.
+        change: u32 as "number",
+    },
     /// Make the change that was taken back.
     "redo" Redo {},
 

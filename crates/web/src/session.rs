@@ -172,6 +172,13 @@ impl Session {
     pub(crate) fn act(&mut self, command: Command) -> Answer {
         match command {
             Command::Undo {} => self.undo(),
+            Command::UndoAct { change } => {
+                if self.history.next_undo().is_some_and(|next| next.number == change) {
+                    self.undo()
+                } else {
+                    Answer::default()
+                }
+            }
             Command::Redo {} => self.redo(),
             Command::LookAtShelf { looking } => {
                 self.looking_at_shelf = looking;
@@ -245,6 +252,12 @@ impl Session {
         self.open.and_then(|id| self.shelf.get(&id)).map(|record| &record.formula)
     }
 
+    /// Which formula is open.
+    #[must_use]
+    pub fn open_formula(&self) -> Option<FormulaId> {
+        self.open
+    }
+
     /// The open formula and what it comes to.
     pub(crate) fn evaluate_open(&mut self) -> Option<(Rc<FormulaRecord>, Evaluation)> {
         let record = self.open.and_then(|id| self.shelf.get(&id)).map(Rc::clone)?;
@@ -300,7 +313,7 @@ impl Session {
         self.open = open_after;
         let field = field.map(str::to_owned);
         let at = self.around.now();
-        self.history.remember(Change { act: act.into(), field, at, open_before, open_after, before, after });
+        self.history.remember(Change { number: 0, act, field, at, open_before, open_after, before, after });
     }
 
     fn undo(&mut self) -> Answer {
@@ -430,7 +443,9 @@ impl Session {
         FormulaId(self.around.random())
     }
 
+    /// Says something once. With `undo` it offers to take back the change that was made last, and none but that.
     pub(crate) fn notice(&mut self, code: &'static str, text: String, undo: bool) {
+        let undo = self.history.next_undo().filter(|_| undo).map(|change| change.number);
         self.notices.push(Notice { code, text, undo });
     }
 
@@ -457,8 +472,9 @@ impl Session {
         }
         present_beyond(self, &mut update);
         let history = HistoryView {
-            undo: self.history.next_undo().map(sentences::undo_label),
-            redo: self.history.next_redo().map(sentences::redo_label),
+            undo: self.history.next_undo().map(|change| sentences::undo_label(change.act)),
+            undoes: self.history.next_undo().map(|change| change.number),
+            redo: self.history.next_redo().map(|change| sentences::redo_label(change.act)),
         };
         update.history = if_changed(&mut self.last.history, history);
         let status = self.present_status();

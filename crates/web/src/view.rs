@@ -110,8 +110,9 @@ pub struct Notice {
     pub code: &'static str,
     /// The sentence.
     pub text: String,
-    /// Whether it can be taken back with undo.
-    pub undo: bool,
+    /// The change that [`UndoAct`](crate::command::Command::UndoAct) takes back from here, while nothing was done since.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub undo: Option<u32>,
 }
 
 /// What is kept where.
@@ -161,6 +162,9 @@ pub struct HistoryView {
     /// Label of undo, if there is something to undo.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub undo: Option<String>,
+    /// Number of the change that undo takes back.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub undoes: Option<u32>,
     /// Label of redo, if there is something to redo.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub redo: Option<String>,

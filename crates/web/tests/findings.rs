@@ -48,7 +48,7 @@ fn a_cure_is_one_act_that_can_be_undone() {
     let cure = Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() };
     let update = session.apply(cure);
     assert!(about(found(&update), &over.key).is_none());
-    assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo));
+    assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo.is_some()));
     session.apply(Command::Undo {});
     assert_eq!(session.formula().unwrap(), &before);
 }

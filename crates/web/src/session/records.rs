@@ -263,8 +263,10 @@ impl Session {
             }
             Err(_) => return,
         }
-        // Undo would bring back records that are no longer what they were.
-        self.history.clear();
+        // Undo would bring back a record that is no longer what it was.
+        if let Some(slot) = self.slot_at(key) {
+            self.history.forget(&slot);
+        }
         self.open = self.open.filter(|id| self.shelf.contains_key(id)).or_else(|| self.last_changed());
     }
 
