@@ -72,9 +72,9 @@ export function createJournal(session) {
       }
       due.replaceChildren(
         ...journal.due.map((each) =>
-          make('li', { 'data-done': String(each.done) },
+          make('li', { 'data-state': each.state },
             make('button', { type: 'button', onclick: () => begin(each.day) },
-              make('b', {}, each.label), make('small', {}, each.date), make('small', {}, each.done ? `✓ ${text.seen}` : text.due)))),
+              make('b', {}, each.label), make('small', {}, each.date), make('small', {}, each.about)))),
       );
       figures.replaceChildren(...journal.colour.map(figure));
       curve.show(journal.curve);

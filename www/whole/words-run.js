@@ -57,8 +57,6 @@ export const runWords = Object.freeze({
   onDay: 'Or of another day',
   write: 'Write',
   reminders: 'Remind me: save a calendar file',
-  seen: 'looked at',
-  due: 'to come',
   addPhoto: 'Add a photo and read its colour',
   photoHelp: 'Put white paper beside the product, in the same light, without flash. Photos stay on this device.',
   tapWhite: 'Tap on the white paper.',
