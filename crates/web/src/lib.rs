@@ -29,6 +29,7 @@ mod findings;
 mod history;
 pub mod keeping;
 pub mod lazy;
+mod limits;
 mod materials;
 mod offer_extract;
 mod present_batch;

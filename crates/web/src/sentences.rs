@@ -457,6 +457,26 @@ pub(crate) fn material_deleted(name: &str, users: usize) -> String {
 }
 
 /// A formula that is full.
+/// A text that is longer than its field holds.
+pub(crate) fn text_too_long(length: usize, most: usize) -> String {
+    format!("This is {length} characters long; up to {most} fit. Nothing was cut: shorten it, and it is kept.")
+}
+
+/// A batch that is held against as many materials as it may be.
+pub(crate) fn too_many_materials_at_hand(most: usize) -> String {
+    format!("A batch is held against at most {most} materials.")
+}
+
+/// A blend that is full.
+pub(crate) fn too_many_parts(most: usize) -> String {
+    format!("A blend takes at most {most} parts.")
+}
+
+/// A record that would be too large to be read again.
+pub(crate) fn record_too_large() -> &'static str {
+    "That is more than one record holds (about 1 MB). Nothing was changed: shorten its notes, or split it in two."
+}
+
 pub(crate) fn too_many_lines(most: usize) -> String {
     format!("A formula takes at most {most} lines.")
 }

@@ -500,6 +500,21 @@ pub(crate) fn thirty_months(months: Option<u32>) -> String {
     }
 }
 
+/// A run that is full.
+pub(crate) fn too_many_deeds(most: usize) -> String {
+    format!("This run has {most} entries, and more do not fit. Finish it and begin another.")
+}
+
+/// A day of the journal that is full.
+pub(crate) fn too_many_photos(most: usize) -> String {
+    format!("A day takes {most} photos. Take one out first, or write down another day.")
+}
+
+/// A journal that is full.
+pub(crate) fn too_many_days(most: usize) -> String {
+    format!("A journal takes {most} days.")
+}
+
 // ---- the journal -------------------------------------------------------------------------------------------------
 
 pub(crate) fn noted_label(name: &str) -> &'static str {
@@ -594,7 +609,9 @@ pub(crate) fn no_fade(error: DecayError, difference: f64) -> &'static str {
     match error {
         DecayError::TooFew => "Photos of two days are needed.",
         DecayError::UnderFloor => "The colour is grey already.",
-        DecayError::DoesNotFall | DecayError::NeverReached if difference < 2.0 => "It holds, as far as photos can tell.",
+        DecayError::DoesNotFall | DecayError::NeverReached if difference < 2.0 => {
+            "It holds, as far as photos can tell."
+        }
         DecayError::DoesNotFall | DecayError::NeverReached => "It does not get paler, but it changes: see above.",
     }
 }

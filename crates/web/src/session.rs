@@ -5,6 +5,7 @@ use crate::command::Command;
 use crate::history::{Change, History, Slot};
 use crate::keeping::{Store, Surroundings};
 use crate::lazy::lazy;
+use crate::limits::{fits, refuse_long_text};
 use crate::materials::Materials;
 use crate::sentences;
 use crate::settings::Settings;
@@ -90,6 +91,8 @@ pub struct Session {
     keep_state: KeepState,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
+    /// Whether what was asked for would have made a record too large to be kept.
+    too_large: bool,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
     /// A backup that was read and waits to be restored.
@@ -145,6 +148,7 @@ impl Session {
             keep_state: KeepState::Kept,
             kept_at: None,
             notices: Vec::new(),
+            too_large: false,
             waiting: Vec::new(),
             waiting_backup: crate::backup::Waiting::default(),
             hands_out_trails: false,
@@ -154,7 +158,7 @@ impl Session {
 
     /// Acts, and says what of the view changed.
     pub fn apply(&mut self, command: Command) -> Update {
-        let answer = self.act(command);
+        let answer = self.act_or_refuse(command);
         self.present(Some(answer))
     }
 
@@ -167,6 +171,30 @@ impl Session {
     pub fn show_everything(&mut self) -> Update {
         self.last = LastView::default();
         self.present(None)
+    }
+
+    /// Acts, unless that would make something larger than can be kept: then nothing changes, and the answer says why.
+    fn act_or_refuse(&mut self, command: Command) -> Answer {
+        if let Some(refusal) = refuse_long_text(&command) {
+            return self.as_notice_without_field(refusal);
+        }
+        let said = self.notices.len();
+        let answer = self.act(command);
+        if !std::mem::take(&mut self.too_large) {
+            return answer;
+        }
+        // What was to be said of it did not come about.
+        self.notices.truncate(said);
+        let error = Some(sentences::record_too_large().to_owned());
+        self.as_notice_without_field(Answer { error, code: Some("record.too-large"), made: None, ..answer })
+    }
+
+    /// An error that belongs beside no field is said as a notice.
+    pub(crate) fn as_notice_without_field(&mut self, answer: Answer) -> Answer {
+        if let (None, Some(error), Some(code)) = (&answer.field, &answer.error, answer.code) {
+            self.notice(code, error.clone(), false);
+        }
+        answer
     }
 
     pub(crate) fn act(&mut self, command: Command) -> Answer {
@@ -297,7 +325,8 @@ impl Session {
         );
     }
 
-    /// Puts records in place as one act that can be undone.
+    /// Puts records in place as one act that can be undone. Where one would be too large to be kept nothing changes, and
+    /// the answer to the command will say so.
     pub(crate) fn commit(
         &mut self,
         act: &'static str,
@@ -306,6 +335,10 @@ impl Session {
         before: Vec<Slot>,
         after: Vec<Slot>,
     ) {
+        if !after.iter().all(fits) {
+            self.too_large = true;
+            return;
+        }
         let open_before = self.open;
         for slot in &after {
             self.put(slot.clone());
