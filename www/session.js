@@ -2,6 +2,7 @@
 
 // The page's side of the seam: sends commands, hands out updates, and has what changed kept once it is drawn.
 
+import { Log } from './log.js';
 import open, { Stillroom, fetchPiece } from './seam/stillroom.js';
 
 /** @typedef {import('./seam/stillroom.js').Command} Command */
@@ -18,6 +19,11 @@ export class Session {
   #listeners = [];
   /** @type {(problem: unknown) => void} */
   #onBroken;
+  #log;
+  /** How many writings to the log are under way. */
+  #committing = 0;
+  /** Whether those that ended since it was last said so were all written. */
+  #allOnDisk = true;
   #restAsked = false;
   #broken = false;
   /** @type {Promise<void> | undefined} */
@@ -25,10 +31,12 @@ export class Session {
 
   /**
    * @param {Stillroom} seam
+   * @param {Log} log
    * @param {(problem: unknown) => void} onBroken called once if the seam itself fails, which no input should bring about
    */
-  constructor(seam, onBroken) {
+  constructor(seam, log, onBroken) {
     this.#seam = seam;
+    this.#log = log;
     this.#onBroken = onBroken;
     addEventListener('pagehide', () => this.#keep());
     document.addEventListener('visibilitychange', () => {
@@ -44,8 +52,8 @@ export class Session {
    * @param {(problem: unknown) => void} onBroken
    */
   static async open(onBroken) {
-    await open();
-    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }), onBroken);
+    const [{ log, texts }] = await Promise.all([Log.open(), open()]);
+    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onBroken);
   }
 
   /**
@@ -146,6 +154,7 @@ export class Session {
     const update = this.#try(ask);
     if (!update) return {};
     this.#tell(update);
+    this.#commit();
     if (!this.#restAsked) {
       this.#restAsked = true;
       const rest = () => this.#rest();
@@ -180,6 +189,35 @@ export class Session {
     if (this.#broken || !this.#seam.hasUnkept()) return;
     const update = this.#try(() => this.#seam.keep());
     if (update) this.#tell(update);
+    this.#commit();
+  }
+
+  /** Writes what was kept to the log; once it is on the disk, it is said to be kept. */
+  #commit() {
+    const written = this.#try(() => this.#seam.takeWritten()) ?? [];
+    if (written.length === 0) return;
+    this.#committing += 1;
+    /** @param {boolean} isOnDisk */
+    const settle = (isOnDisk) => {
+      this.#committing -= 1;
+      this.#allOnDisk &&= isOnDisk;
+      if (this.#committing > 0) return;
+      const update = this.#try(() => this.#seam.committed(this.#allOnDisk));
+      this.#allOnDisk = true;
+      if (update) this.#tell(update);
+    };
+    this.#log.write(written).then(
+      () => settle(true),
+      (problem) => {
+        console.warn(problem);
+        settle(false);
+      },
+    );
+  }
+
+  /** Forgets what need no longer be replayed. For a moment when nothing else is to be done. */
+  tidyLog() {
+    this.#log.forget().catch(console.warn);
   }
 
   /**

@@ -13,6 +13,7 @@ export const runWords = Object.freeze({
 
   leave: 'Leave the run',
   left: 'This run is kept as it stands. Leave it for now?',
+  leftUnkept: 'Leave it for now all the same?',
   stay: 'Stay',
   go: 'Leave',
   list: 'All steps',

@@ -37,7 +37,12 @@ impl Session {
                     return Answer::default();
                 }
                 let error = Some(sentences::too_many_photos(MOST_PHOTOS));
-                Answer { field: Some(format!("run.entry-photo:{on}")), error, code: Some("run.too-many-photos"), made: None }
+                Answer {
+                    field: Some(format!("run.entry-photo:{on}")),
+                    error,
+                    code: Some("run.too-many-photos"),
+                    made: None,
+                }
             }
             "entry-remove" => {
                 let Ok(at) = on.parse::<usize>() else { return Answer::default() };

@@ -5,7 +5,7 @@ use crate::browser::PageFile;
 use crate::browser::{BrowserSurroundings, LocalStorage};
 use crate::command::Command;
 use crate::evaluate::{EvaluationOptions, evaluate_record};
-use crate::keeping::{MemoryStore, Store};
+use crate::keeping::{LoggedStore, MemoryStore, Written};
 use crate::lazy::{self, Piece, lazy};
 use crate::session::Session;
 use crate::view::{MaterialHit, TrailView, Update};
@@ -57,16 +57,23 @@ pub struct Stillroom {
 #[wasm_bindgen]
 #[expect(clippy::needless_pass_by_value, reason = "what crosses the seam is handed over")]
 impl Stillroom {
-    /// Opens the session, reading what this device keeps.
+    /// Opens the session, reading what this device keeps, after putting there what a log of earlier pages holds: key,
+    /// revision and text of each record, as [`take_written`](Self::take_written) hands them out.
     ///
     /// # Errors
     /// If `reader` is not what its type says.
     #[wasm_bindgen(constructor)]
-    pub fn open(reader: Ts<Reader>) -> Result<Stillroom, JsError> {
+    pub fn open(reader: Ts<Reader>, log: Option<Vec<String>>) -> Result<Stillroom, JsError> {
         let reader = reader.to_rust()?;
-        let store: Box<dyn Store> =
-            if reader.keep_nothing { Box::new(MemoryStore::default()) } else { Box::new(LocalStorage::open()) };
-        let mut session = Session::open(store, Box::new(BrowserSurroundings), reader.decimal_mark);
+        let around = Box::new(BrowserSurroundings);
+        let mut session = match log {
+            _ if reader.keep_nothing => Session::open(Box::new(MemoryStore::default()), around, reader.decimal_mark),
+            None => Session::open(Box::new(LocalStorage::open()), around, reader.decimal_mark),
+            Some(log) => {
+                let store = LoggedStore::new(LocalStorage::open(), &read_log(log));
+                Session::open_logged(store, around, reader.decimal_mark)
+            }
+        };
         session.check_at_rest();
         Ok(Self { session })
     }
@@ -104,6 +111,25 @@ impl Stillroom {
     /// Never by what a person did.
     pub fn keep(&mut self) -> Result<Ts<Update>, JsError> {
         Ok(self.session.keep().into_ts()?)
+    }
+
+    /// What was written since the last time, for a log: key, revision and text of each record; no text where it is gone.
+    #[wasm_bindgen(js_name = takeWritten)]
+    #[must_use]
+    pub fn take_written(&mut self) -> Vec<String> {
+        let written = self.session.take_written();
+        written
+            .into_iter()
+            .flat_map(|Written { key, revision, text }| [key, revision.to_string(), text.unwrap_or_default()])
+            .collect()
+    }
+
+    /// Says that all that was handed out is on the disk, or that it could not be put there.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    pub fn committed(&mut self, is_on_disk: bool) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.committed(is_on_disk).into_ts()?)
     }
 
     /// Whether something is still to be kept.
@@ -382,6 +408,18 @@ type Handed<T> = Result<Ts<T>, JsError>;
 /// The page asks for a piece before it calls what is in it.
 fn not_here() -> JsError {
     JsError::new("this part of the page is not fetched yet")
+}
+
+/// What [`Stillroom::take_written`] handed out once.
+fn read_log(texts: Vec<String>) -> Vec<Written> {
+    let mut texts = texts.into_iter();
+    let mut log = Vec::new();
+    while let (Some(key), Some(revision), Some(text)) = (texts.next(), texts.next(), texts.next()) {
+        if let Ok(revision) = revision.parse() {
+            log.push(Written { key, revision, text: Some(text).filter(|text| !text.is_empty()) });
+        }
+    }
+    log
 }
 
 fn formula_id(text: &str) -> Result<FormulaId, JsError> {

@@ -500,6 +500,11 @@ pub(crate) fn keep_state(state: KeepState, at: Option<u64>, minutes_ahead: i64) 
     }
 }
 
+/// Where only the browser's own storage keeps, which reaches the disk late.
+pub(crate) fn kept_loosely(kept: &str) -> String {
+    format!("{kept}; if the browser or the power fails now, the last minute may be lost")
+}
+
 const fn store_error(error: StoreError) -> &'static str {
     match error {
         StoreError::Full => {

@@ -3,7 +3,7 @@
 
 use crate::command::Command;
 use crate::history::{Change, History, Slot};
-use crate::keeping::{Store, Surroundings};
+use crate::keeping::{LoggedStore, Store, Surroundings, WriteLog};
 use crate::lazy::lazy;
 use crate::limits::{fits, refuse_long_text};
 use crate::materials::Materials;
@@ -89,6 +89,12 @@ pub struct Session {
     conflicts: LiteMap<String, String>,
     pub(crate) unreadable: LiteMap<String, RecordError>,
     keep_state: KeepState,
+    /// What was written and is not on the disk yet, where the page keeps a log of it.
+    log: Option<WriteLog>,
+    /// Whether the page is writing to its log.
+    committing: bool,
+    /// Whether the page could not write to its log.
+    log_failed: bool,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
     /// Whether what was asked for would have made a record too large to be kept.
@@ -114,6 +120,23 @@ impl Session {
             session.history.clear();
         }
         session.open = session.last_changed();
+        session
+    }
+
+    /// The same on a store whose writing is logged: what is written counts as kept once the log is on the disk
+    /// ([`Session::committed`]).
+    #[must_use]
+    pub fn open_logged<S: Store + 'static>(
+        store: LoggedStore<S>,
+        around: Box<dyn Surroundings>,
+        browser_mark: DecimalMark,
+    ) -> Self {
+        let (log, gone) = (store.log(), store.gone());
+        let mut session = Self::open(Box::new(store), around, browser_mark);
+        session.log = Some(log);
+        for (key, revision) in gone {
+            session.revisions.entry(key).or_insert(revision);
+        }
         session
     }
 
@@ -146,6 +169,9 @@ impl Session {
             conflicts: LiteMap::new(),
             unreadable: LiteMap::new(),
             keep_state: KeepState::Kept,
+            log: None,
+            committing: false,
+            log_failed: false,
             kept_at: None,
             notices: Vec::new(),
             too_large: false,
@@ -516,7 +542,10 @@ impl Session {
     }
 
     pub(crate) fn present_status(&self) -> StatusView {
-        let text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
+        let mut text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
+        if self.keep_state == KeepState::Kept && self.log_failed {
+            text = sentences::kept_loosely(&text);
+        }
         let conflict = |(key, name): (&String, &String)| ConflictView {
             key: key.clone(),
             text: sentences::changed_elsewhere(name),

@@ -4,7 +4,7 @@
 use super::Session;
 use super::journal::{self, Entry};
 use crate::history::Slot;
-use crate::keeping::StoreError;
+use crate::keeping::{StoreError, WriteLog, Written};
 use crate::lazy::{self, Piece, lazy};
 use crate::materials::Materials;
 use crate::sentences;
@@ -97,8 +97,33 @@ impl Session {
             None if !self.conflicts.is_empty() => KeepState::Conflict,
             // A store that cannot even be listed keeps nothing, whether or not there was something to keep.
             None if self.keep_state == KeepState::Blocked && self.store.keys().is_err() => KeepState::Blocked,
+            None if self.awaits_commit() => KeepState::Keeping,
             None => KeepState::Kept,
         };
+    }
+
+    /// Whether something that was written is not on the disk yet, as far as this page knows.
+    fn awaits_commit(&self) -> bool {
+        self.committing || self.log.as_ref().is_some_and(|log| !log.is_empty())
+    }
+
+    /// Hands out what was written since the last time, for the page's log.
+    pub fn take_written(&mut self) -> Vec<Written> {
+        let written = self.log.as_ref().map(WriteLog::take).unwrap_or_default();
+        self.committing |= !written.is_empty();
+        written
+    }
+
+    /// All that was handed out is on the disk, or could not be put there: then the store alone has it.
+    pub fn committed(&mut self, is_on_disk: bool) -> Update {
+        self.committing = false;
+        self.log_failed = !is_on_disk;
+        if self.keep_state == KeepState::Keeping && self.unkept.is_empty() && !self.awaits_commit() {
+            self.keep_state = KeepState::Kept;
+            self.kept_at = Some(self.around.now());
+        }
+        let status = self.present_status();
+        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
     }
 
     /// Keeps records so that a crash leaves all of them old or all of them new.
@@ -130,10 +155,10 @@ impl Session {
     /// A record is in the store as it is here, or is gone from both.
     fn kept(&mut self, key: &str, there: bool) {
         self.unkept.remove(key);
+        // One that is gone keeps its number: if it comes back, what is written then is newer than all before.
+        let revision = self.revisions.entry(key.to_owned()).or_insert(0);
         if there {
-            *self.revisions.entry(key.to_owned()).or_insert(0) += 1;
-        } else {
-            self.revisions.remove(key);
+            *revision += 1;
         }
         self.kept_at = Some(self.around.now());
     }
