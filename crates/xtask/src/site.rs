@@ -4,6 +4,7 @@
 //! folder named after the content of the whole build, so that no page ever mixes files of two builds.
 
 use crate::policy;
+use crate::supply;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, ending, files_below, run, say};
 use anyhow::{Context, Result, bail, ensure};
@@ -40,6 +41,11 @@ const ASSETS_FROM_BELOW: &str = "../assets/";
 const POLICY_MARKER: &str = "<!-- policy -->";
 /// Where the service worker wants the list of files.
 const BUILD_MARKER: &str = "/* build */ { version: 'unbuilt', files: [] }";
+
+/// The page that names the work of other people.
+pub const NOTICES: &str = "notices.html";
+/// What describes the files that people keep, by the version of their form. Its address stands in those files, so it stays.
+const SCHEMAS: [&str; 1] = ["backup-1.json"];
 
 /// Files by their path in a folder.
 pub type Files = BTreeMap<String, Vec<u8>>;
@@ -101,6 +107,11 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
     for path in files_below(&www)? {
         let content = std::fs::read(www.join(&path))?;
         sources.insert(path, content);
+    }
+    sources.insert(NOTICES.to_owned(), supply::notices(workspace)?.into_bytes());
+    for schema in SCHEMAS {
+        sources
+            .insert(format!("schema/{schema}"), std::fs::read(workspace.path("crates/exchange/schema").join(schema))?);
     }
     if release {
         shrink_scripts(workspace, &mut sources)?;
@@ -274,6 +285,7 @@ const FOR_OTHER_PAGES: [&str; 4] = ["embed/blog.html", "embed/frame.html", "embe
 fn is_stable(path: &str) -> bool {
     matches!(path, "index.html" | "sw.js" | "manifest.webmanifest")
         || path.starts_with("icons/")
+        || path.starts_with("schema/")
         || FOR_OTHER_PAGES.contains(&path)
 }
 

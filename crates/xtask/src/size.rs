@@ -4,7 +4,7 @@
 //! background, for use without a network; they are shown apart.
 
 use crate::compress;
-use crate::site::{Built, READER_SEAM, WHOLE_SEAM};
+use crate::site::{Built, NOTICES, READER_SEAM, WHOLE_SEAM};
 use crate::workspace::{Workspace, ending, files_below, run};
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
@@ -80,8 +80,8 @@ const OF_LATER_ROOMS: [&str; 2] = ["rooms/extract.js", "words-extract.js"];
 fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, usize)>> {
     let folder = workspace.target.join("xtask/catalogue");
     std::fs::create_dir_all(&folder)?;
-    let mut data = workspace.cargo();
-    data.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "pack"]).arg(&folder);
+    let mut data = workspace.cargo("run");
+    data.args(["--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "pack"]).arg(&folder);
     run(&mut data)?;
     [("main-job.postcard", "catalogue in the first load"), ("cards.postcard", "catalogue with every card")]
         .into_iter()
@@ -95,6 +95,8 @@ fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, 
 /// Whether the page does its main job before it has this file.
 fn is_later(path: &str) -> bool {
     path.starts_with("icons/")
+        || path.starts_with("schema/")
+        || path.ends_with(NOTICES)
         || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module))
         || path.split('/').any(|folder| [WHOLE_SEAM, READER_SEAM, "embed"].contains(&folder))
 }
