@@ -34,9 +34,10 @@ pub(crate) struct Waiting {
 }
 
 impl Session {
-    /// Everything on this device as one file. A record this version cannot read goes along as it is.
+    /// Everything on this device as one file, written by the site at an address. A record this version cannot read goes
+    /// along as it is.
     #[must_use]
-    pub fn write_backup(&self) -> String {
+    pub fn write_backup(&self, site: &str) -> String {
         let mut records: BTreeMap<String, String> = BTreeMap::new();
         for key in self.store_keys().into_iter().filter(|key| key.starts_with(OURS)) {
             if let Some(text) = self.stored_text(&key).filter(|text| is_json(text)) {
@@ -49,7 +50,8 @@ impl Session {
                 records.insert(key_of(&slot), text);
             }
         }
-        backup::write(&Backup { made_at: self.around.now(), records: records.into_iter().collect() })
+        let backup = Backup { made_at: self.around.now(), records: records.into_iter().collect() };
+        backup::write(&backup, Some(site))
     }
 
     /// Begins the file for everything on this device and its photos.

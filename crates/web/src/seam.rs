@@ -235,11 +235,11 @@ impl Stillroom {
         asked.map_or_else(String::new, |(id, form)| self.session.write_up(id, form))
     }
 
-    /// Everything on this device as one file.
+    /// Everything on this device as one file, written by the site at an address.
     #[wasm_bindgen(js_name = writeBackup)]
     #[must_use]
-    pub fn write_backup(&self) -> String {
-        self.session.write_backup()
+    pub fn write_backup(&self, site: &str) -> String {
+        self.session.write_backup(site)
     }
 
     /// Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
@@ -279,11 +279,11 @@ impl Stillroom {
         Ok(self.session.stray_photos(&photos_here).into_ts()?)
     }
 
-    /// Begins a backup with photos.
+    /// Begins a backup with photos, written by the site at an address.
     #[wasm_bindgen(js_name = beginBackup)]
     #[must_use]
-    pub fn begin_backup(&self) -> BackupWriter {
-        BackupWriter { archive: self.session.begin_backup(), records: self.session.write_backup() }
+    pub fn begin_backup(&self, site: &str) -> BackupWriter {
+        BackupWriter { archive: self.session.begin_backup(), records: self.session.write_backup(site) }
     }
 
     /// Earlier versions of a formula, last first.

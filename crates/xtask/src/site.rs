@@ -45,7 +45,7 @@ const BUILD_MARKER: &str = "/* build */ { version: 'unbuilt', files: [] }";
 /// The page that names the work of other people.
 pub const NOTICES: &str = "notices.html";
 /// What describes the files that people keep, by the version of their form. Its address stands in those files, so it stays.
-const SCHEMAS: [&str; 1] = ["backup-1.json"];
+const SCHEMAS: &str = "crates/exchange/schema";
 
 /// Files by their path in a folder.
 pub type Files = BTreeMap<String, Vec<u8>>;
@@ -109,9 +109,8 @@ pub fn build(workspace: &Workspace, release: bool, shrink: Shrink) -> Result<Bui
         sources.insert(path, content);
     }
     sources.insert(NOTICES.to_owned(), supply::notices(workspace)?.into_bytes());
-    for schema in SCHEMAS {
-        sources
-            .insert(format!("schema/{schema}"), std::fs::read(workspace.path("crates/exchange/schema").join(schema))?);
+    for schema in files_below(&workspace.path(SCHEMAS))? {
+        sources.insert(format!("schema/{schema}"), std::fs::read(workspace.path(SCHEMAS).join(&schema))?);
     }
     if release {
         shrink_scripts(workspace, &mut sources)?;
