@@ -2314,9 +2314,9 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
-     * Begins a backup with photos.
+     * Begins a backup with photos, written by the site at an address.
      */
-    beginBackup(): BackupWriter;
+    beginBackup(site: string): BackupWriter;
     /**
      * What changed in a formula since an earlier version; nothing if there is no such version.
      *
@@ -2328,6 +2328,10 @@ export class Stillroom {
      * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
      */
     countFindings(try_cures: boolean): number;
+    /**
+     * Puts the backup that was read away: nothing of it is restored.
+     */
+    forgetBackup(): void;
     /**
      * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
      */
@@ -2453,9 +2457,9 @@ export class Stillroom {
      */
     versionsOf(formula: string): VersionView[];
     /**
-     * Everything on this device as one file.
+     * Everything on this device as one file, written by the site at an address.
      */
-    writeBackup(): string;
+    writeBackup(site: string): string;
     /**
      * The maker's own materials as a table for a spreadsheet.
      */
@@ -2503,9 +2507,10 @@ export interface InitOutput {
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
-    readonly stillroom_beginBackup: (a: number) => number;
+    readonly stillroom_beginBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
+    readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_handOver: (a: number) => [number, number];
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
@@ -2526,7 +2531,7 @@ export interface InitOutput {
     readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
-    readonly stillroom_writeBackup: (a: number) => [number, number];
+    readonly stillroom_writeBackup: (a: number, b: number, c: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];

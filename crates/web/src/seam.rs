@@ -269,6 +269,12 @@ impl Stillroom {
         self.session.photo_was_lost();
     }
 
+    /// Puts the backup that was read away: nothing of it is restored.
+    #[wasm_bindgen(js_name = forgetBackup)]
+    pub fn forget_backup(&mut self) {
+        self.session.forget_backup();
+    }
+
     /// Which of the photos on this device no batch has any more.
     ///
     /// # Errors
