@@ -3,7 +3,7 @@
 // Files that do not arrive: each file of the build is taken away by name, and whoever misses it is told, with a way to try
 // again. New files are covered by being built.
 
-import { expect, test } from '@playwright/test';
+import { chromium, expect, test } from '@playwright/test';
 import { readFile } from 'node:fs/promises';
 import { goTo, openStillroom, waitForTheWhole, waitUntilKept } from './bench-hands.js';
 import { readBuild } from './built-site.js';
@@ -57,9 +57,24 @@ async function open(context, address) {
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   await session.send('Animation.enable');
-  await session.send('Animation.setPlaybackRate', { playbackRate: FASTER });
   await page.goto(address);
+  // Only once nothing is on its way any more: a slow machine is no failure.
+  await page.waitForLoadState('networkidle');
+  await session.send('Animation.setPlaybackRate', { playbackRate: FASTER });
   return page;
+}
+
+/**
+ * Does something for each file, a few at a time: most of it is waiting.
+ * @param {string[]} urls
+ * @param {(url: string) => Promise<void>} act
+ */
+async function forEachFile(urls, act) {
+  const left = [...urls];
+  const work = async () => {
+    for (let url = left.shift(); url; url = left.shift()) await act(url);
+  };
+  await Promise.all([work(), work(), work()]);
 }
 
 /** What says that something is missing, wherever it stands in sight. @param {Page} page */
@@ -76,7 +91,9 @@ test('whatever file of the page does not arrive, it is said where it is missed, 
   expect(ours.length).toBeGreaterThan(40);
   /** @type {Record<string, string[]>} */
   const said = {};
-  for (const url of ours) {
+  /** Where another try was made already: what says it there is the same for the next file. */
+  const tried = new Set(['paper']);
+  await forEachFile(ours, async (url) => {
     await test.step(url, async () => {
       const { context, asked, bringBack } = await without(browser, url);
       const page = await open(context, './');
@@ -99,11 +116,12 @@ test('whatever file of the page does not arrive, it is said where it is missed, 
       } else {
         where.push('opening');
       }
-      if (where.length === 0 && url.endsWith('photos.js') === false) {
+      if (where.length === 0) {
         // Nothing needs it now: then nothing asked for it.
         expect(asked(), `${url} was asked for, did not arrive, and nobody was told`).toBe(0);
       }
-      if (where.length > 0 && !where.includes('paper')) {
+      if (where.length > 0 && !tried.has(where.join())) {
+        tried.add(where.join());
         if (where[0] !== 'opening') {
           await page.evaluate((name) => {
             location.hash = name;
@@ -120,20 +138,21 @@ test('whatever file of the page does not arrive, it is said where it is missed, 
       said[url.replace(assets, '')] = where;
       await context.close();
     });
-  }
-  console.log(JSON.stringify(said, null, 1));
+  });
   // A control: what the page cannot do without is among them.
   expect(said['main.js']).toEqual(['opening']);
   expect(said['seam/stillroom_bg.wasm']).toEqual(['opening']);
   expect(said['whole/run.js']).toEqual(['batches']);
   expect(said['style/print.css']).toEqual(['paper']);
+  expect(tried.size).toBeGreaterThan(4);
 });
 
 test('whoever opens a shared link is told when what reads it does not arrive, and never shown the shelf instead', async ({ browser }) => {
   test.setTimeout(240_000);
-  const ours = files.map((file) => file.url).filter((url) => belongs(url) === 'page' && url !== 'index.html' || url.endsWith('embed/sheet.js'));
+  // Of the files the page opens with, the test before has seen to.
+  const ours = files.map((file) => file.url).filter((url) => url.startsWith(`${assets}whole/`) || url === `${assets}embed/sheet.js`);
   let told = 0;
-  for (const url of ours) {
+  await forEachFile(ours, async (url) => {
     const { context, bringBack } = await without(browser, url);
     const page = await open(context, `./#${example}`);
     const reading = page.getByRole('heading', { name: 'A formula that was shared with you' });
@@ -142,13 +161,14 @@ test('whoever opens a shared link is told when what reads it does not arrive, an
     if (!(await reading.isVisible())) {
       told += 1;
       expect(await missing(page).innerText(), url).toMatch(/again/);
+      if (told > 3) return context.close();
       bringBack();
       await page.reload();
       await expect(reading, `${url}: the link opens once the file is there`).toBeVisible({ timeout: 20_000 });
     }
     await context.close();
-  }
-  expect(told).toBeGreaterThan(15);
+  });
+  expect(told).toBeGreaterThan(5);
 });
 
 test('the sentence of a first file that is missing needs no script at all', async ({ browser }) => {
@@ -164,20 +184,34 @@ test('the sentence of a first file that is missing needs no script at all', asyn
   await context.close();
 });
 
-test('without scripts the page says what it needs, and not that something did not arrive', async ({ browser }) => {
-  const context = await browser.newContext({ baseURL: test.info().project.use.baseURL, javaScriptEnabled: false });
-  const page = await context.newPage();
+test('without scripts the page says what it needs, and not that something did not arrive', async () => {
+  // As a person switches it off: a browser of its own that runs none.
+  const { executablePath, args = [] } = test.info().project.use.launchOptions ?? {};
+  const browser = await chromium.launch({ executablePath, args: [...args, '--blink-settings=scriptEnabled=false'] });
+  const page = await browser.newPage({ baseURL: test.info().project.use.baseURL });
   await page.goto('./');
-  await expect(page.getByText('needs JavaScript')).toBeVisible();
-  await expect(page.locator('.late')).toBeHidden();
-  await context.close();
+  // Nothing of Playwright's own runs in such a page either: the browser itself is asked what is laid out.
+  const session = await page.context().newCDPSession(page);
+  await session.send('Animation.enable');
+  await session.send('Animation.setPlaybackRate', { playbackRate: FASTER });
+  await new Promise((resolve) => setTimeout(resolve, 1500));
+  const { root } = await session.send('DOM.getDocument');
+  const isLaidOut = async (/** @type {string} */ selector) => {
+    const { nodeId } = await session.send('DOM.querySelector', { nodeId: root.nodeId, selector });
+    expect(nodeId, `${selector} is in the page`).toBeGreaterThan(0);
+    return session.send('DOM.getBoxModel', { nodeId }).then(({ model }) => model.height > 0, () => false);
+  };
+  expect(await isLaidOut('#opening > p'), 'a control').toBe(true);
+  expect(await isLaidOut('noscript p')).toBe(true);
+  expect(await isLaidOut('.late')).toBe(false);
+  await browser.close();
 });
 
 test('a frame or an element whose files do not arrive says so, or leaves the link of its page', async ({ browser }) => {
   test.setTimeout(120_000);
   const ours = files.map((file) => file.url).filter((url) => belongs(url) === 'embed' || url === `${assets}element.js`);
   expect(ours.length).toBeGreaterThan(8);
-  for (const url of ours.filter((each) => each !== 'embed/frame.html')) {
+  await forEachFile(ours.filter((each) => each !== 'embed/frame.html'), async (url) => {
     const { context, asked } = await without(browser, url);
     const page = await open(context, `./embed/frame.html#${example}`);
     const sheet = page.locator('.shared-sheet');
@@ -185,7 +219,7 @@ test('a frame or an element whose files do not arrive says so, or leaves the lin
     await expect(sheet.or(sentence).first(), url).toBeVisible({ timeout: 20_000 });
     if (!(await sentence.isVisible()) && !/\.css$/.test(url)) expect(asked(), `${url} was asked for and nobody was told`).toBe(0);
     await context.close();
-  }
+  });
   // The page about embedding works in place of its addresses.
   const { context } = await without(browser, 'v-*/embed/docs.js');
   const page = await open(context, './embed/index.html');
@@ -259,7 +293,7 @@ test('storage cleared in another tab is noticed at once and filled again', async
   const other = await context.newPage();
   await other.goto('./icons/icon.svg');
   await other.evaluate(() => localStorage.clear());
-  await expect(page.locator('.notice', { hasText: 'cleared' })).toBeVisible();
+  await expect(page.locator('.notice', { hasText: 'cleared' }).first()).toBeVisible();
   await waitUntilKept(page);
   await expect.poll(() => page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('stillroom.')).sort())).toEqual(before);
 });
