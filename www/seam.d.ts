@@ -2322,9 +2322,9 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
-     * Begins a backup with photos.
+     * Begins a backup with photos, written by the site at an address.
      */
-    beginBackup(): BackupWriter;
+    beginBackup(site: string): BackupWriter;
     /**
      * Says that all that was handed out is on the disk, or that it could not be put there.
      *
@@ -2343,6 +2343,10 @@ export class Stillroom {
      * Works the open formula out and checks it anew, and says how much was found. Shows nothing: for measuring.
      */
     countFindings(try_cures: boolean): number;
+    /**
+     * Puts the backup that was read away: nothing of it is restored.
+     */
+    forgetBackup(): void;
     /**
      * Whether something is still to be kept.
      */
@@ -2472,9 +2476,9 @@ export class Stillroom {
      */
     wholeArrived(): Update;
     /**
-     * Everything on this device as one file.
+     * Everything on this device as one file, written by the site at an address.
      */
-    writeBackup(): string;
+    writeBackup(site: string): string;
     /**
      * The maker's own materials as a table for a spreadsheet.
      */
@@ -2530,10 +2534,11 @@ export interface InitOutput {
     readonly fetchPiece: (a: number, b: number, c: any) => [number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
-    readonly stillroom_beginBackup: (a: number) => number;
+    readonly stillroom_beginBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_committed: (a: number, b: number) => [number, number, number];
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
+    readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
@@ -2554,7 +2559,7 @@ export interface InitOutput {
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_wholeArrived: (a: number) => [number, number, number];
-    readonly stillroom_writeBackup: (a: number) => [number, number];
+    readonly stillroom_writeBackup: (a: number, b: number, c: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];

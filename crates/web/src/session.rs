@@ -261,7 +261,8 @@ impl Session {
             | Command::AddPart { .. }
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
-            | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            | Command::DeleteMaterial { .. }
+            | Command::SetHolding { .. } => act_on_material(self, command),
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }
@@ -281,7 +282,6 @@ impl Session {
             | Command::SetSuspended { .. }
             | Command::SetColdStorage { .. } => act_beyond(self, command),
             Command::KeepCopy { .. } | Command::RestoreVersion { .. } => act_on_shared(self, command),
-            Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -521,8 +521,7 @@ impl Session {
             let own = self.present_own_materials();
             update.own_materials = if_changed(&mut self.last.own_materials, own);
         }
-        let material = self.present_open_material();
-        update.material = if_changed(&mut self.last.material, material);
+        present_material(self, &mut update);
         let settings = self.present_settings();
         update.settings = if_changed(&mut self.last.settings, settings);
         if self.looking_at_shelf {
@@ -590,6 +589,22 @@ lazy! {
             _ => Answer::default(),
         }
     } else { Answer::default() }
+}
+
+lazy! {
+    whole "16" fn act_on_material(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::SetHolding { material, field, text } => session.set_holding(material, field, &text),
+            of_own => session.act_on_material(of_own),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    whole "17" fn present_material(session: &mut Session, update: &mut Update) {
+        let material = session.present_open_material();
+        update.material = if_changed(&mut session.last.material, material);
+    } else {}
 }
 
 lazy! {

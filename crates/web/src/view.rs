@@ -59,7 +59,7 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub own_materials: Option<Vec<MaterialHit>>,
     /// The open material; `closed` when there is none.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::material")]
     pub material: Option<MaterialView>,
     /// The maker's extracts.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::extracts")]
@@ -676,7 +676,7 @@ pub(crate) fn if_changed<T: PartialEq + Clone>(last: &mut Option<T>, now: T) -> 
 /// Turns what only a piece makes into what the page gets, in that piece: readers of large types need not be in the first
 /// file.
 mod beyond {
-    use super::{BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, RunView};
+    use super::{BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, MaterialView, RunView};
     use crate::lazy::lazy;
     use serde::Serializer;
     use serde_wasm_bindgen::preserve;
@@ -703,5 +703,6 @@ mod beyond {
         "13" batches hand_batches BatchesView,
         "14" run hand_run RunView,
         "15" journal hand_journal JournalView,
+        "18" material hand_material MaterialView,
     }
 }
