@@ -3,8 +3,7 @@
 
 use rust_decimal::Decimal;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
-use stillroom_exchange::FormulaId;
+use stillroom_core::{Amount, FormulaId, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
