@@ -7,6 +7,7 @@ use crate::keeping::{LoggedStore, Store, Surroundings, WriteLog};
 use crate::lazy::lazy;
 use crate::limits::{fits, refuse_long_text};
 use crate::materials::Materials;
+use crate::present_shelf::CARDS_AT_ONCE;
 use crate::sentences;
 use crate::settings::Settings;
 use crate::view::{
@@ -81,6 +82,8 @@ pub struct Session {
     formula_uses: LiteMap<u64, usize>,
     pub(crate) history: History,
     pub(crate) looking_at_shelf: bool,
+    /// How many cards of the shelf are shown.
+    pub(crate) shelf_in_sight: usize,
     /// Cards worked out, with the record they were worked out from.
     pub(crate) cards: LiteMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
     unkept: LiteMap<String, ()>,
@@ -163,6 +166,7 @@ impl Session {
             formula_uses: LiteMap::new(),
             history: History::default(),
             looking_at_shelf: true,
+            shelf_in_sight: CARDS_AT_ONCE,
             cards: LiteMap::new(),
             unkept: LiteMap::new(),
             revisions: LiteMap::new(),
@@ -191,6 +195,11 @@ impl Session {
     /// Says what became of something, and what of the view changed.
     pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
+    }
+
+    /// Shows what changed without anybody having acted.
+    pub fn show_changes(&mut self) -> Update {
+        self.present(None)
     }
 
     /// Everything there is to show, for a page that shows nothing yet.
@@ -236,6 +245,11 @@ impl Session {
             Command::Redo {} => self.redo(),
             Command::LookAtShelf { looking } => {
                 self.looking_at_shelf = looking;
+                Answer::default()
+            }
+            Command::LookFurther {} => {
+                self.shelf_in_sight =
+                    self.shelf_in_sight.saturating_add(CARDS_AT_ONCE).min(self.shelf.len().max(CARDS_AT_ONCE));
                 Answer::default()
             }
             Command::ChangedElsewhere { key } => self.changed_elsewhere(&key),

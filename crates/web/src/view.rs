@@ -196,9 +196,11 @@ pub struct SettingsView {
 #[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
 pub struct ShelfView {
-    /// The formulas, last changed first.
+    /// The formulas that are shown, last changed first.
     #[tsify(type = "ShelfCard[]")]
     pub cards: Vec<Rc<ShelfCard>>,
+    /// How many more there are.
+    pub more: usize,
     /// The one that is open.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub open: Option<String>,
