@@ -27,7 +27,7 @@ impl Session {
     pub(crate) fn act_on_extract(&mut self, command: Command) -> Answer {
         match command {
             Command::LookAtExtracts { looking } => {
-                self.looking_at_extracts = looking;
+                self.in_sight.extracts = looking;
                 if looking && self.open_extract.is_none() {
                     self.open_extract =
                         self.extracts.values().max_by_key(|record| record.changed_at).map(|record| record.id);

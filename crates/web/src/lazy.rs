@@ -59,6 +59,10 @@ pub fn set_here(piece: Piece, here: bool) {
 }
 
 /// Fetches a piece and calls back with whether it came.
+#[cfg_attr(
+    not(all(target_arch = "wasm32", feature = "split")),
+    expect(clippy::needless_pass_by_value, reason = "where there is something to wait for, it is kept until then")
+)]
 pub(crate) fn fetch(piece: Piece, done: js_sys::Function) {
     #[cfg(all(target_arch = "wasm32", feature = "split"))]
     {

@@ -19,8 +19,8 @@ impl Session {
         let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
         records.sort_unstable_by_key(|record| (Reverse(record.changed_at), record.id));
         // The whole shelf of a maker of many years is neither worked out nor drawn before somebody looks so far.
-        let more = records.len().saturating_sub(self.shelf_in_sight);
-        records.truncate(self.shelf_in_sight);
+        let more = records.len().saturating_sub(self.in_sight.cards);
+        records.truncate(self.in_sight.cards);
         let cards = records.iter().map(|record| self.card_of(record)).collect();
         ShelfView { cards, more, open: self.open.map(|id| id.to_string()) }
     }

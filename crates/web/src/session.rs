@@ -58,6 +58,28 @@ pub(crate) struct Checking {
     pub(crate) prompt: bool,
 }
 
+/// What the page shows: the rest is worked out once somebody looks.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct InSight {
+    /// Whether it shows the shelf.
+    pub(crate) shelf: bool,
+    /// How many cards of the shelf.
+    pub(crate) cards: usize,
+    /// Whether it shows the extracts.
+    pub(crate) extracts: bool,
+}
+
+/// How what was written gets onto the disk at once.
+#[derive(Debug, Default)]
+struct Logging {
+    /// What was written and not handed out yet, where the page keeps a log of it.
+    log: Option<WriteLog>,
+    /// Whether the page is writing to its log.
+    committing: bool,
+    /// Whether the page could not write to its log.
+    failed: bool,
+}
+
 /// What the maker is doing.
 pub struct Session {
     pub(crate) around: Box<dyn Surroundings>,
@@ -71,7 +93,6 @@ pub struct Session {
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) extracts: LiteMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
-    pub(crate) looking_at_extracts: bool,
     pub(crate) batches: LiteMap<BatchId, Rc<BatchRecord>>,
     pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
     pub(crate) at_bench: AtBench,
@@ -81,9 +102,7 @@ pub struct Session {
     /// How often each formula is a material of something.
     formula_uses: LiteMap<u64, usize>,
     pub(crate) history: History,
-    pub(crate) looking_at_shelf: bool,
-    /// How many cards of the shelf are shown.
-    pub(crate) shelf_in_sight: usize,
+    pub(crate) in_sight: InSight,
     /// Cards worked out, with the record they were worked out from.
     pub(crate) cards: LiteMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
     unkept: LiteMap<String, ()>,
@@ -92,12 +111,7 @@ pub struct Session {
     conflicts: LiteMap<String, String>,
     pub(crate) unreadable: LiteMap<String, RecordError>,
     keep_state: KeepState,
-    /// What was written and is not on the disk yet, where the page keeps a log of it.
-    log: Option<WriteLog>,
-    /// Whether the page is writing to its log.
-    committing: bool,
-    /// Whether the page could not write to its log.
-    log_failed: bool,
+    logging: Logging,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
     /// Whether what was asked for would have made a record too large to be kept.
@@ -136,7 +150,7 @@ impl Session {
     ) -> Self {
         let (log, gone) = (store.log(), store.gone());
         let mut session = Self::open(Box::new(store), around, browser_mark);
-        session.log = Some(log);
+        session.logging.log = Some(log);
         for (key, revision) in gone {
             session.revisions.entry(key).or_insert(revision);
         }
@@ -156,7 +170,6 @@ impl Session {
             open_material: None,
             extracts: LiteMap::new(),
             open_extract: None,
-            looking_at_extracts: false,
             batches: LiteMap::new(),
             journals: LiteMap::new(),
             at_bench: AtBench::default(),
@@ -165,17 +178,14 @@ impl Session {
             makeups: Makeups::default(),
             formula_uses: LiteMap::new(),
             history: History::default(),
-            looking_at_shelf: true,
-            shelf_in_sight: CARDS_AT_ONCE,
+            in_sight: InSight { shelf: true, cards: CARDS_AT_ONCE, extracts: false },
             cards: LiteMap::new(),
             unkept: LiteMap::new(),
             revisions: LiteMap::new(),
             conflicts: LiteMap::new(),
             unreadable: LiteMap::new(),
             keep_state: KeepState::Kept,
-            log: None,
-            committing: false,
-            log_failed: false,
+            logging: Logging::default(),
             kept_at: None,
             notices: Vec::new(),
             too_large: false,
@@ -244,12 +254,12 @@ impl Session {
             }
             Command::Redo {} => self.redo(),
             Command::LookAtShelf { looking } => {
-                self.looking_at_shelf = looking;
+                self.in_sight.shelf = looking;
                 Answer::default()
             }
             Command::LookFurther {} => {
-                self.shelf_in_sight =
-                    self.shelf_in_sight.saturating_add(CARDS_AT_ONCE).min(self.shelf.len().max(CARDS_AT_ONCE));
+                self.in_sight.cards =
+                    self.in_sight.cards.saturating_add(CARDS_AT_ONCE).min(self.shelf.len().max(CARDS_AT_ONCE));
                 Answer::default()
             }
             Command::ChangedElsewhere { key } => self.changed_elsewhere(&key),
@@ -538,7 +548,7 @@ impl Session {
         present_material(self, &mut update);
         let settings = self.present_settings();
         update.settings = if_changed(&mut self.last.settings, settings);
-        if self.looking_at_shelf {
+        if self.in_sight.shelf {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
         }
@@ -556,7 +566,7 @@ impl Session {
 
     pub(crate) fn present_status(&self) -> StatusView {
         let mut text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
-        if self.keep_state == KeepState::Kept && self.log_failed {
+        if self.keep_state == KeepState::Kept && self.logging.failed {
             text = sentences::kept_loosely(&text);
         }
         let conflict = |(key, name): (&String, &String)| ConflictView {
@@ -623,7 +633,7 @@ lazy! {
 
 lazy! {
     whole "03" fn present_beyond(session: &mut Session, update: &mut Update) {
-        if session.looking_at_extracts {
+        if session.in_sight.extracts {
             let extracts = session.present_extracts();
             update.extracts = if_changed(&mut session.last.extracts, extracts);
             let extract = session.present_open_extract();

@@ -136,7 +136,16 @@ fn lint(bench: &mut Bench) -> Result<Cases> {
         return Ok(Cases::default());
     }
     let mut command = toolchain.cargo(bench.workspace, "clippy");
-    succeed(command.args(["--package", site::SEAM_PACKAGE, "--all-targets", "--", "-D", "warnings"]))
+    succeed(command.args([
+        "--package",
+        site::SEAM_PACKAGE,
+        "--all-targets",
+        "--features",
+        "split",
+        "--",
+        "-D",
+        "warnings",
+    ]))
 }
 
 fn test_natively(bench: &mut Bench) -> Result<Cases> {

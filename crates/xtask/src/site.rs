@@ -211,7 +211,7 @@ fn join_scripts(files: &mut Files) -> Result<()> {
             continue;
         }
         match line.trim_start().strip_prefix(&property) {
-            Some(_) => joined.push_str(&format!("\"./{FETCHING}\": pieces,")),
+            Some(_) => joined.extend([property.as_str(), "pieces,"]),
             None => joined.push_str(line),
         }
         joined.push('\n');

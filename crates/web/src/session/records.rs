@@ -104,20 +104,20 @@ impl Session {
 
     /// Whether something that was written is not on the disk yet, as far as this page knows.
     fn awaits_commit(&self) -> bool {
-        self.committing || self.log.as_ref().is_some_and(|log| !log.is_empty())
+        self.logging.committing || self.logging.log.as_ref().is_some_and(|log| !log.is_empty())
     }
 
     /// Hands out what was written since the last time, for the page's log.
     pub fn take_written(&mut self) -> Vec<Written> {
-        let written = self.log.as_ref().map(WriteLog::take).unwrap_or_default();
-        self.committing |= !written.is_empty();
+        let written = self.logging.log.as_ref().map(WriteLog::take).unwrap_or_default();
+        self.logging.committing |= !written.is_empty();
         written
     }
 
     /// All that was handed out is on the disk, or could not be put there: then the store alone has it.
     pub fn committed(&mut self, is_on_disk: bool) -> Update {
-        self.committing = false;
-        self.log_failed = !is_on_disk;
+        self.logging.committing = false;
+        self.logging.failed = !is_on_disk;
         if self.keep_state == KeepState::Keeping && self.unkept.is_empty() && !self.awaits_commit() {
             self.keep_state = KeepState::Kept;
             self.kept_at = Some(self.around.now());
@@ -389,10 +389,9 @@ pub(crate) fn absent(key: &str) -> Option<Slot> {
     let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
     let extract = || extract_of(key).map(|id| Slot::Extract(id, None));
     let known = formula.or_else(material).or_else(holding).or_else(extract);
-    let known = known
-        .or_else(|| batch_of(key).map(|id| Slot::Batch(id, None)))
-        .or_else(|| journal_of(key).map(|id| Slot::Journal(id, None)));
     known
+        .or_else(|| batch_of(key).map(|id| Slot::Batch(id, None)))
+        .or_else(|| journal_of(key).map(|id| Slot::Journal(id, None)))
 }
 
 /// Reads a record with how often it was written. `Ok(None)` for a key that is none of ours.

@@ -70,7 +70,7 @@ pub struct Chance<'a> {
     bytes: std::slice::Iter<'a, u8>,
 }
 
-impl<'a> Chance<'a> {
+impl Chance<'_> {
     fn next(&mut self) -> Option<usize> {
         self.bytes.next().map(|byte| usize::from(*byte))
     }
