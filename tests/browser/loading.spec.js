@@ -22,7 +22,7 @@ const FASTER = 40;
 const belongs = (/** @type {string} */ url) => {
   if (/^(icons\/|manifest)/.test(url)) return 'system';
   if (url.startsWith('schema/') || url.endsWith('notices.html')) return 'document';
-  if (url.startsWith('embed/') || url.startsWith(`${assets}embed/`) || url.startsWith(`${assets}reader/`)) return 'embed';
+  if (url.startsWith('embed/') || url.startsWith(`${assets}embed/`)) return 'embed';
   return 'page';
 };
 
@@ -150,7 +150,7 @@ test('whatever file of the page does not arrive, it is said where it is missed, 
 test('whoever opens a shared link is told when what reads it does not arrive, and never shown the shelf instead', async ({ browser }) => {
   test.setTimeout(240_000);
   // Of the files the page opens with, the test before has seen to.
-  const ours = files.map((file) => file.url).filter((url) => url.startsWith(`${assets}whole/`) || url === `${assets}embed/sheet.js`);
+  const ours = files.map((file) => file.url).filter((url) => url.startsWith(`${assets}whole/`) || /seam\/(split|common)/.test(url) || url === `${assets}embed/sheet.js`);
   let told = 0;
   await forEachFile(ours, async (url) => {
     const { context, bringBack } = await without(browser, url);
@@ -209,7 +209,7 @@ test('without scripts the page says what it needs, and not that something did no
 
 test('a frame or an element whose files do not arrive says so, or leaves the link of its page', async ({ browser }) => {
   test.setTimeout(120_000);
-  const ours = files.map((file) => file.url).filter((url) => belongs(url) === 'embed' || url === `${assets}element.js`);
+  const ours = files.map((file) => file.url).filter((url) => belongs(url) === 'embed' || /seam\/(split_share|common)/.test(url) || url === `${assets}element.js`);
   expect(ours.length).toBeGreaterThan(8);
   await forEachFile(ours.filter((each) => each !== 'embed/frame.html'), async (url) => {
     const { context, asked } = await without(browser, url);
@@ -242,12 +242,13 @@ test('a command that is none is refused and said, and the page goes on; a trap e
   await page.goto('./icons/icon.svg');
   const seen = await page.evaluate(async (folder) => {
     const { Session } = await import(`${location.origin}/${folder}session.js`);
-    const seam = await import(`${location.origin}/${folder}whole/stillroom.js`);
+    const seam = await import(`${location.origin}/${folder}seam/stillroom.js`);
     await seam.default();
     const open = () => new seam.Stillroom({ decimalMark: 'point', keepNothing: true });
+    const log = { write: async () => {} };
     /** @type {boolean[]} */
     const troubles = [];
-    const session = new Session(open(), (/** @type {unknown} */ _, /** @type {boolean} */ broken) => troubles.push(broken));
+    const session = new Session(open(), log, (/** @type {unknown} */ _, /** @type {boolean} */ broken) => troubles.push(broken));
     session.send({ do: 'no such thing' });
     session.send({ do: 'set-amount', line: 'x', text: 7 });
     const after = session.send({ do: 'set-notes', text: 'it goes on' });
@@ -263,7 +264,7 @@ test('a command that is none is refused and said, and the page goes on; a trap e
       };
       /** @type {boolean[]} */
       const told = [];
-      const other = new Session(trapped, (/** @type {unknown} */ _, /** @type {boolean} */ broken) => told.push(broken));
+      const other = new Session(trapped, log, (/** @type {unknown} */ _, /** @type {boolean} */ broken) => told.push(broken));
       other.send({ do: 'undo' });
       other.send({ do: 'undo' });
       return [told, asked.count];
@@ -275,7 +276,7 @@ test('a command that is none is refused and said, and the page goes on; a trap e
     };
     /** @type {boolean[]} */
     const told = [];
-    new Session(mute, (/** @type {unknown} */ _, /** @type {boolean} */ broken) => told.push(broken)).send({ do: 'undo' });
+    new Session(mute, log, (/** @type {unknown} */ _, /** @type {boolean} */ broken) => told.push(broken)).send({ do: 'undo' });
     return { troubles, goesOn, ends, mute: told };
   }, assets);
   expect(seen.troubles).toEqual([false, false]);
