@@ -386,6 +386,11 @@ function createBackup(session, page) {
     const name = `stillroom-${new Date().toISOString().slice(0, 10)}`;
     const names = await namesOfPhotos();
     if (!names) complain(text.noPhotos);
+    // What could not be read again is not written.
+    if (session.ask((seam) => seam.writeBackup(site)) === '') {
+      complain(text.tooMuch);
+      return;
+    }
     if (!names?.length) {
       const written = session.ask((seam) => seam.writeBackup(site));
       if (written !== undefined) saveFile(`${name}.json`, [written], 'application/json');

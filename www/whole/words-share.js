@@ -52,6 +52,7 @@ export const words = Object.freeze({
     busy: 'Another file is being worked on. When that is done, choose this one again.',
     notRead: 'The browser could not read the file. Choose it again.',
     noPhotos: 'Your browser does not let the photos be read: the file holds everything else.',
+    tooMuch: 'This notebook holds more than one backup file can (20,000 records, 40 MB). Nothing was written: delete what you no longer need first.',
     writingFailed: 'A photo could not be read, so no file was written. Try again.',
     removeStrays: 'Remove these photos',
     drop: 'Or drop a file anywhere on this page.',

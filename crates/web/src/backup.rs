@@ -11,7 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 use stillroom_core::{Formula, FormulaId, MaterialId};
 use stillroom_exchange::archive::{self, ArchiveWriter, Photo, Photos, Source};
-use stillroom_exchange::backup::{self, Backup};
+use stillroom_exchange::backup::{self, Backup, LARGEST_BACKUP, MOST_RECORDS};
 use stillroom_exchange::batch::BatchId;
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::parcel::Parcel;
@@ -36,6 +36,8 @@ pub(crate) struct Waiting {
 impl Session {
     /// Everything on this device as one file, written by the site at an address. A record this version cannot read goes
     /// along as it is.
+    ///
+    /// Nothing where that is more than a backup is read with: one that cannot be restored is worse than none.
     #[must_use]
     pub fn write_backup(&self, site: &str) -> String {
         let mut records: BTreeMap<String, String> = BTreeMap::new();
@@ -46,8 +48,12 @@ impl Session {
         }
         // What is on screen counts, kept or not.
         records.extend(self.written_records(self.around.now()));
+        if records.len() > MOST_RECORDS {
+            return String::new();
+        }
         let backup = Backup { made_at: self.around.now(), records: records.into_iter().collect() };
-        backup::write(&backup, Some(site))
+        let text = backup::write(&backup, Some(site));
+        if text.len() > LARGEST_BACKUP { String::new() } else { text }
     }
 
     /// Every record as it stands on screen, by its key, written as if at a moment.

@@ -182,3 +182,23 @@ fn a_run_of_very_many_entries_is_refused_before_it_cannot_be_read() {
     assert!(page.takes(Page::at_bench("finish", "", "")), "the last place is for finishing");
     page.is_found_again();
 }
+
+#[test]
+fn a_backup_that_could_not_be_restored_is_not_written() {
+    let page = Page::open();
+    let record = page
+        .session
+        .written_records(0)
+        .into_iter()
+        .find(|(key, _)| key.starts_with("stillroom.holding.") || key.starts_with("stillroom.material."))
+        .unwrap()
+        .1;
+    for (count, fits) in [(19_000, true), (20_001, false)] {
+        let store = MemoryStore::default();
+        for at in 0..count {
+            store.set(&format!("stillroom.material.{:016x}", 0x9000_0000_u64 + at), &record).unwrap();
+        }
+        let session = Session::open(Box::new(store), Box::new(page.room.clone()), DecimalMark::Point);
+        assert_eq!(!session.write_backup("https://maker.example/").is_empty(), fits, "{count} records");
+    }
+}
