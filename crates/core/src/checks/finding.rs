@@ -41,6 +41,8 @@ pub enum Value {
     Celsius(f64),
     /// A pH or pKa.
     Ph(f64),
+    /// Percent that is an estimate: two significant figures.
+    Rough(f64),
     /// A bare number with two or three significant figures.
     Number(f64),
     /// A factor: `3.1 times`.

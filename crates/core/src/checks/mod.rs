@@ -9,6 +9,7 @@
 #[cfg(test)]
 pub(crate) mod bench;
 pub mod chart;
+mod bounds;
 pub mod contents;
 pub mod cure;
 pub mod emulsion;
@@ -17,13 +18,14 @@ pub mod finding;
 pub mod limits;
 pub mod preservation;
 pub mod solubility;
+pub mod stability;
 
 use crate::composition::Makeups;
 use crate::evaluation::{Bench, Evaluation, evaluate};
 use crate::quantity::Percent;
 
 pub use chart::{Axis, Chart, Mark};
-pub use contents::{Conditions, Contents, Present};
+pub use contents::{Conditions, Contents, PhBand, PhKnown, Present};
 pub use cure::{Change, Cure};
 pub use facts::{Facts, Knowledge};
 pub use finding::{Finding, Severity, Step, Value, Values};
@@ -41,8 +43,8 @@ pub struct Registered {
 }
 
 /// Every finding, in the order in which findings of the same severity stand.
-pub const FAMILIES: [&[Registered]; 4] =
-    [solubility::FINDINGS, preservation::FINDINGS, emulsion::FINDINGS, limits::FINDINGS];
+pub const FAMILIES: [&[Registered]; 5] =
+    [solubility::FINDINGS, preservation::FINDINGS, emulsion::FINDINGS, stability::FINDINGS, limits::FINDINGS];
 
 /// Runs every check.
 ///
@@ -79,11 +81,12 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             let evaluation = evaluate(&formula, bench, contents.source, makeups);
             let after =
                 check(&Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions));
+            // Another pH has to satisfy every finding at once, and what is added must not crystallise.
+            let bears = if FAR_REACHING.contains(&cure.code) { Severity::Note } else { Severity::Caution };
             after.iter().all(|each| {
-                let is_new_stop = each.severity == Severity::Stop
-                    && !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
+                let is_new = !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
-                !is_new_stop && !still_stands
+                !(is_new && each.severity < bears) && !still_stands
             })
         });
     }

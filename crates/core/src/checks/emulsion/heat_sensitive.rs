@@ -33,7 +33,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         };
         let (mut lines, mut hottest) = (Vec::<LineId>::new(), f64::NEG_INFINITY);
         for line in each.lines() {
-            let heat = contents.phase_of(line).and_then(|phase| contents.heat_of(phase));
+            let phase = contents.phase_of(line).filter(|phase| !is_powder(each.class) || phase.kind == PhaseKind::HeatedWater);
+            let heat = phase.and_then(|phase| contents.heat_of(phase));
             if let Some(heat) = heat.filter(|heat| *heat > most) {
                 lines.push(line);
                 hottest = hottest.max(heat);
@@ -57,6 +58,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .cite(stated.is_none().then_some(Citation::COMMON_PRACTICE)),
         );
     }
+}
+
+/// Whether heat does something to it only where it meets water: a starch swells there and nowhere else.
+const fn is_powder(class: Class) -> bool {
+    matches!(class, Class::Mineral | Class::Thickener | Class::Exfoliant)
 }
 
 #[cfg(test)]

@@ -20,7 +20,7 @@ struct Pair {
 
 const PAIRS: [Pair; 5] = [
     Pair {
-        first: |each| each.facts.has(Trait::CationicActive),
+        first: |each| each.facts.has(Trait::CationicActive).filter(|_| !is_meant_to_meet(each)),
         second: |each| each.facts.charge.filter(|charge| charge.value == Charge::Anionic).map(|charge| charge.citation),
         severity: Severity::Caution,
         what: "pair.charges",
@@ -51,6 +51,11 @@ const PAIRS: [Pair; 5] = [
     },
 ];
 
+/// Conditioning polymers settle on skin and hair together with cleansing surfactants: that is what they are for.
+fn is_meant_to_meet(each: &Present<'_>) -> bool {
+    each.facts.has(Trait::ConditioningPolymer).is_some()
+}
+
 /// Preservatives that micelles of ethoxylates take up: those that prefer octanol.
 fn is_held_back(each: &Present<'_>) -> bool {
     each.facts.preservative.is_some_and(|preservative| preservative.carries)
@@ -77,12 +82,14 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             let cure = (pair.severity != Severity::Note && first.facts.preservative.is_some())
                 .then(|| replace(contents, first))
                 .flatten();
+            // A conditioning quaternary that clumps is no lost preservative.
+            let lost = pair.what == "pair.charges" && first.facts.preservative.is_some_and(|each| each.carries);
             let lines = partners.iter().flat_map(|(each, _)| each.lines());
             found.push(
                 Finding::new(CODE, pair.severity, format!("{} {}", pair.what, subject_of(first.id)))
                     .with("substance", Value::Substance(first.id))
                     .with("partners", Value::Substances(partners.iter().map(|(each, _)| each.id).collect()))
-                    .with("what", Value::Word(pair.what))
+                    .with("what", Value::Word(if lost { "pair.charges-lost" } else { pair.what }))
                     .fed_by(first.lines().chain(lines))
                     .cured_by(cure)
                     .cite([citation])

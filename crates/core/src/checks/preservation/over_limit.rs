@@ -12,12 +12,13 @@ pub(super) const CODE: &str = "preservation.over-limit";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     for limit in contents.knowledge.limits().iter().filter(|limit| limit.preservative) {
-        let Some(most) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { continue };
+        let Some(most) = contents.bound_of(limit) else { continue };
         let now = sum(contents, limit);
         if now <= most * resolution(limit) {
             continue;
         }
-        let severity = if allowed_otherwise(contents, limit) { Severity::Note } else { Severity::Stop };
+        let otherwise = allowed_otherwise(contents, limit);
+        let severity = if otherwise.is_some() { Severity::Note } else { Severity::Stop };
         let subject = match limit.members.as_slice() {
             [(only, _)] => subject_of(*only),
             _ => limit.subject.to_owned(),
@@ -32,8 +33,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             .with("as_of", Value::Name(limit.as_of))
             .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
             .fed_by(lines)
-            .cured_by(lower(contents, &limit.members, now, most))
+            .cured_by(lower(contents, &contents.counting(limit).collect::<Vec<_>>(), now, most))
             .cite([limit.citation]);
+        if let Some(bound) = otherwise {
+            finding = finding.with("otherwise", Value::Percent(bound));
+        }
         for (id, factor) in &limit.members {
             if let Some(present) = contents.find(*id) {
                 finding = finding.step(
@@ -63,24 +67,27 @@ fn resolution(limit: &Limit) -> f64 {
 
 /// The weighted sum a limit is about, in percent of the product.
 fn sum(contents: &Contents<'_>, limit: &Limit) -> f64 {
-    limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum()
+    contents.counting(limit).map(|(id, factor)| contents.percent_of(id) * factor).sum()
 }
 
-/// Whether the law allows what is there for another purpose than preservation.
-fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> bool {
+/// Up to how much the law allows what is there for another purpose than preservation, where it does.
+fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> Option<f64> {
     let present = |(id, _): &&(crate::ConstituentId, f64)| contents.percent_of(*id) > 0.0;
-    limit.members.iter().filter(present).all(|(id, _)| {
+    let mut least = f64::INFINITY;
+    for (id, _) in limit.members.iter().filter(present) {
         let others = contents.knowledge.limits().iter().filter(|other| {
             !other.preservative
                 && other.authority == Authority::Law
                 && other.members.iter().any(|(member, _)| member == id)
         });
-        let mut others = others.peekable();
-        others.peek().is_some()
-            && others.all(|other| {
-                contents.by_purpose(other.leave_on, other.rinse_off).is_some_and(|most| sum(contents, other) <= most)
-            })
-    })
+        let bounds: Vec<(&Limit, f64)> =
+            others.filter_map(|other| Some((other, contents.bound_of(other)?))).collect();
+        if bounds.is_empty() || bounds.iter().any(|(other, most)| sum(contents, other) > *most) {
+            return None;
+        }
+        least = bounds.iter().map(|(_, most)| *most).fold(least, f64::min);
+    }
+    least.is_finite().then_some(least)
 }
 
 #[cfg(test)]

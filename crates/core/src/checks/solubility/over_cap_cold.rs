@@ -2,7 +2,7 @@
 //!
 //! Says at which temperature they begin. Cured by less of it.
 
-use super::over_cap::picture;
+use super::over_cap::{MARGIN, picture};
 use super::{describe, solutes};
 use crate::checks::contents::Contents;
 use crate::checks::cure::lower;
@@ -21,11 +21,15 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         if too_much_already || solute.present <= capacity.cap {
             continue;
         }
-        let cure = lower(contents, &solute.members, solute.present, capacity.cap);
+        let cure = lower(contents, &solute.members, solute.present, capacity.cap / MARGIN);
+        // An estimate that leaves room is only a note.
+        let severity = if solute.present > capacity.at_best { Severity::Caution } else { Severity::Note };
         let begins = solute.crystallises_at(contents);
         let mut finding =
-            describe(Finding::about(CODE, Severity::Caution, solute.id), contents, &solute, capacity, cold)
+            describe(Finding::about(CODE, severity, solute.id), contents, &solute, capacity, cold)
                 .cured_by(cure);
+        // A liquid separates all along; only crystals begin somewhere.
+        let begins = begins.filter(|_| !solute.liquid);
         finding.values.extend(begins.map(|begins| ("begins", Value::Celsius(begins))));
         finding.chart = contents.charts.then(|| picture(contents, &solute)).flatten();
         found.push(finding);
