@@ -9,6 +9,7 @@ mod joined;
 mod pack;
 mod report;
 mod row;
+mod words;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -17,6 +18,7 @@ use std::path::Path;
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
 pub use report::{Report, report};
+pub use words::{KINDS, TRAITS};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
 
 /// One thing wrong with the data files.

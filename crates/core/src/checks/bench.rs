@@ -317,6 +317,7 @@ impl Bench {
             salt_tolerant_thickener: Some(self.constituent("Xanthan Gum")),
             dispersant: Some(self.constituent("Glycerin")),
             oil_antioxidant: Some(self.constituent("Tocopherol")),
+            ready_systems: Vec::new(),
         };
     }
 
@@ -353,6 +354,7 @@ impl Bench {
         self.substance("Betaine", Class::Humectant, none());
         let (glycolic, retinol) = (self.constituent("Glycolic Acid"), self.constituent("Retinol"));
         let arbutin = self.constituent("Alpha-Arbutin");
+        let hydroxide = self.constituent("Sodium Hydroxide");
         let bergamot = self.constituent("Citrus Aurantium Bergamia Peel Oil");
         let advice = |subject, members, most, least_ph| Limit {
             authority: Authority::Advice,
@@ -382,6 +384,12 @@ impl Bench {
                 ..limit("Alpha-Arbutin, body", vec![(arbutin, 1.0)], 0.5, false)
             },
             advice("Bergamot oil, pressed", vec![(bergamot, 1.0)], 0.4, None),
+            Limit {
+                leave_on: None,
+                rinse_off: None,
+                conditions: "product pH up to 11",
+                ..limit("Sodium hydroxide", vec![(hydroxide, 1.0)], 0.0, false)
+            },
             Limit { inside_oils: vec!["Methyl Salicylate"], ..limit("Methyl Salicylate", Vec::new(), 0.06, false) },
         ]);
         if let Some(allergen) = self.allergens.iter_mut().find(|allergen| allergen.name == "Linalool") {

@@ -63,8 +63,8 @@ impl Contents<'_> {
     pub fn counting<'b>(&'b self, limit: &'b Limit) -> impl Iterator<Item = (ConstituentId, f64)> {
         let own = self.present.iter().filter(|each| !limit.named.is_empty() && matches!(each.id, ConstituentId::Own(_)));
         let named = own.filter_map(|each| {
-            let inci = self.source.constituent(each.id)?.inci.to_lowercase();
-            limit.named.contains(&inci.trim()).then_some((each.id, 1.0))
+            let inci = self.source.constituent(each.id)?.inci.trim();
+            limit.named.iter().any(|name| name.eq_ignore_ascii_case(inci)).then_some((each.id, 1.0))
         });
         limit.members.iter().copied().chain(named)
     }

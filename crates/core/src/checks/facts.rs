@@ -392,7 +392,7 @@ pub struct Limit {
     pub group: &'static str,
     /// Kinds of product it is for; empty for all.
     pub kinds: Vec<ProductKind>,
-    /// Names on a label that count, in small letters, for what the maker described: the catalogue has none of them.
+    /// Names on a label that count for what the maker described: the catalogue has none of them.
     pub named: Vec<&'static str>,
     /// The day from which it applies, where that lies ahead of the state that was read.
     pub from: &'static str,
@@ -498,6 +498,8 @@ pub struct Remedies {
     pub dispersant: Option<ConstituentId>,
     /// Keeps oils from turning rancid.
     pub oil_antioxidant: Option<ConstituentId>,
+    /// Emulsifiers that the trade sells together, each set in the order of its numbers.
+    pub ready_systems: Vec<Vec<ConstituentId>>,
 }
 
 static NO_REMEDIES: Remedies = Remedies {
@@ -507,6 +509,7 @@ static NO_REMEDIES: Remedies = Remedies {
     salt_tolerant_thickener: None,
     dispersant: None,
     oil_antioxidant: None,
+    ready_systems: Vec::new(),
 };
 
 /// Where checks look substances and limits up.

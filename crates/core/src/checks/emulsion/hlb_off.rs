@@ -2,7 +2,7 @@
 //!
 //! What an oil asks for, and what a blend supplies, is the mean of the balances weighted by mass (Griffin, 1949). Published
 //! figures for one oil and for one emulsifier each spread by about one unit either way: up to two units off is no finding, up to
-//! three a note, more a caution (common practice). Where all the emulsifiers come in a blend of the trade it is only a note:
+//! three a note, more a caution (common practice). Where the emulsifiers are those of a blend of the trade it is only a note:
 //! what was made to be used together works by more than its balance. It is computed only where the balance speaks of the emulsion, and only for oils of
 //! which at least three quarters state what they ask for. Cured by another proportion of the emulsifiers at the same total.
 
@@ -35,7 +35,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if off <= SPREAD + 1e-9 {
         return;
     }
-    let ready = system.with_balance().all(|(each, _)| line_of(contents, each).is_none());
+    let mut together: Vec<ConstituentId> = system.with_balance().map(|(each, _)| each.id).collect();
+    together.sort_unstable();
+    let ready = contents.knowledge.remedies().ready_systems.contains(&together);
     let severity = if off > FAR && !ready { Severity::Caution } else { Severity::Note };
     let mut finding = Finding::new(CODE, severity, "formula")
         .with("required", Value::Number(required.balance))

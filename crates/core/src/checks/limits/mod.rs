@@ -11,6 +11,7 @@ mod allergens;
 mod allergens_unknown;
 mod caustic;
 mod children;
+mod conditions;
 mod eyes;
 mod humectants;
 mod kind;
@@ -49,6 +50,7 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: sensitiser::CODE, check: sensitiser::check },
     Registered { code: no_spf::CODE, check: no_spf::check },
     Registered { code: kind::CODE, check: kind::check },
+    Registered { code: conditions::CODE, check: conditions::check },
     Registered { code: retinoid_kind::CODE, check: retinoid_kind::check },
     Registered { code: surfactant_active::CODE, check: surfactant_active::check },
     Registered { code: over_usual::CODE, check: over_usual::check },
