@@ -202,7 +202,7 @@ fn add_water_solubility(facts: &mut BTreeMap<ConstituentId, Facts>) {
                 let point = Point { temperature, grams, factor, citation };
                 rows.entry(constituent).or_default().push((point, row.origin.source.slug == GIVES_WAY));
             }
-            _ if row.described == "miscible" => {
+            _ if ["miscible", "very soluble"].contains(&row.described) => {
                 miscible.insert(constituent, citation);
             }
             _ => {}

@@ -2,7 +2,7 @@
 //! what the core has.
 
 /// Words of `traits.csv`.
-pub const TRAITS: [&str; 46] = [
+pub const TRAITS: [&str; 48] = [
     "ethoxylate",
     "polymeric-emulsifier",
     "lamellar-emulsifier",
@@ -45,6 +45,8 @@ pub const TRAITS: [&str; 46] = [
     "sensitiser",
     "uv-filter",
     "plain-lecithin",
+    "polymer",
+    "feeds-microbes",
     "ammonia",
     "phosphate-ester",
     "nicotinamide",

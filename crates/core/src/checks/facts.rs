@@ -278,6 +278,10 @@ pub enum Trait {
     UvFilter,
     /// Liquid lecithin: makes water in oil by itself.
     PlainLecithin,
+    /// Polymer that swells or dissolves without a limit.
+    Polymer,
+    /// Food for microbes: honey, juices, flours, proteins.
+    FeedsMicrobes,
     /// Releases ammonia where it is not near pH 6: urea.
     Ammonia,
     /// Ester of phosphoric acid that acid splits.
@@ -290,7 +294,7 @@ pub enum Trait {
 
 impl Trait {
     /// Every trait with its word in the data files.
-    pub const WORDS: [(&'static str, Self); 46] = [
+    pub const WORDS: [(&'static str, Self); 48] = [
         ("ethoxylate", Self::Ethoxylate),
         ("polymeric-emulsifier", Self::PolymericEmulsifier),
         ("lamellar-emulsifier", Self::LamellarEmulsifier),
@@ -333,6 +337,8 @@ impl Trait {
         ("sensitiser", Self::Sensitiser),
         ("uv-filter", Self::UvFilter),
         ("plain-lecithin", Self::PlainLecithin),
+        ("polymer", Self::Polymer),
+        ("feeds-microbes", Self::FeedsMicrobes),
         ("ammonia", Self::Ammonia),
         ("phosphate-ester", Self::PhosphateEster),
         ("nicotinamide", Self::Nicotinamide),

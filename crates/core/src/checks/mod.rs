@@ -84,7 +84,9 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             // Another pH has to satisfy every finding at once, and what is added must not crystallise.
             let bears = if FAR_REACHING.contains(&cure.code) { Severity::Note } else { Severity::Caution };
             after.iter().all(|each| {
-                let is_new = !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
+                let stood = |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
+                // A gap is what is left of having nothing.
+                let is_new = !stood(each.code) && !(each.code == preservation::GAP && stood(preservation::MISSING));
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
                 !(is_new && each.severity < bears) && !still_stands
             })

@@ -43,7 +43,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         if lines.is_empty() {
             continue;
         }
-        let only_scent = each.class == Class::Water;
+        // A hydrosol loses scent; an extract of a plant was boiled or steeped before.
+        let only_scent = matches!(each.class, Class::Water | Class::Extract);
         let severe = (spoils.is_some() || hottest - most > FAR_TOO_HOT) && !only_scent;
         let share: f64 = lines.iter().map(|line| contents.share_of(*line)).sum();
         let cure = if share <= ADDED_COLD { move_lines(contents, &lines, PhaseKind::CoolDown) } else { None };

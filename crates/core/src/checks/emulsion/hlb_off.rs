@@ -2,7 +2,7 @@
 //!
 //! What an oil asks for, and what a blend supplies, is the mean of the balances weighted by mass (Griffin, 1949). Published
 //! figures for one oil and for one emulsifier each spread by about one unit either way: up to two units off is no finding, up to
-//! three a note, more a caution (common practice). Where the emulsifiers are those of a blend of the trade it is only a note:
+//! four a note, more a caution (common practice). Where the emulsifiers are those of a blend of the trade it is only a note:
 //! what was made to be used together works by more than its balance. It is computed only where the balance speaks of the emulsion, and only for oils of
 //! which at least three quarters state what they ask for. Cured by another proportion of the emulsifiers at the same total.
 
@@ -20,7 +20,7 @@ pub(super) const CODE: &str = "emulsion.hlb-off";
 /// Published balances of an oil and of an emulsifier together spread by this much.
 const SPREAD: f64 = 2.0;
 /// Further off than this an emulsion is likely to fail.
-const FAR: f64 = 3.0;
+const FAR: f64 = 4.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let Some(system) = System::of(contents).filter(System::balance_speaks) else { return };

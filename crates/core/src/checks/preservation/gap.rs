@@ -6,7 +6,7 @@
 
 use super::acting::{HELD, WEAKLY};
 use super::missing::{explain, is_missing};
-use super::{Acting, CHALLENGE_TEST, acting, asks_for_one, below, closing_gaps, sum};
+use super::{Acting, CHALLENGE_TEST, acting, asks_for_one, below, closing_gaps, is_serious, sum};
 use crate::checks::contents::Contents;
 use crate::checks::cure::add;
 use crate::checks::facts::Microbe;
@@ -27,7 +27,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         return;
     }
     let hardly = below(contents, scores, WEAKLY);
-    let serious = !hardly.is_empty() || short.contains(&Microbe::GramNegative);
+    let serious = is_serious(contents, scores);
     let counted: Vec<Acting<'_>> =
         acting.into_iter().filter(|each| each.scores.iter().any(|score| *score > 0.0)).collect();
     let cure = closing_gaps(contents, scores).and_then(|new| add(contents, &new, PhaseKind::CoolDown));

@@ -55,6 +55,10 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: no_data::CODE, check: no_data::check },
 ];
 
+/// Code of the finding that nothing acts enough.
+pub(super) const MISSING: &str = missing::CODE;
+/// Code of the finding that something is not held.
+pub(super) const GAP: &str = gap::CODE;
 /// Less water than this, in percent, is what every oil holds.
 const DRY: f64 = 0.5;
 /// An acid of a higher constant is undissociated at any pH of skin care.
@@ -130,9 +134,24 @@ pub(super) fn keeps_by_bound_water(contents: &Contents<'_>) -> bool {
 fn below(contents: &Contents<'_>, scores: [f64; 4], score: f64) -> Vec<Microbe> {
     let only_fungi = needs(contents) == Spectrum::YeastsAndMoulds;
     let asked = |kind: Microbe| !only_fungi || matches!(kind, Microbe::Yeast | Microbe::Mould);
+    let score = score * demand(contents);
     let short = Microbe::ALL.into_iter().zip(scores).filter(|(kind, reached)| asked(*kind) && *reached < score);
     short.map(|(kind, _)| kind).collect()
 }
+
+/// Whether what is short is serious: a kind is hardly held, or Gram-negative bacteria, which hurt, are held weakly only.
+fn is_serious(contents: &Contents<'_>, scores: [f64; 4]) -> bool {
+    !below(contents, scores, WEAKLY).is_empty() || below(contents, scores, HELD).contains(&Microbe::GramNegative)
+}
+
+/// How many times as much is asked for where there is food for microbes: honey, juices, flours, proteins (common practice).
+fn demand(contents: &Contents<'_>) -> f64 {
+    let food: f64 = contents.with(Trait::FeedsMicrobes).map(|each| each.percent).sum();
+    if food >= MUCH_FOOD { 1.5 } else { 1.0 }
+}
+
+/// Food for microbes, in percent of the product, from which more is asked for.
+const MUCH_FOOD: f64 = 0.3;
 
 /// Whether everything that has to be held is.
 fn is_held(contents: &Contents<'_>, scores: [f64; 4]) -> bool {

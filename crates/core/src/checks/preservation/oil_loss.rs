@@ -2,10 +2,11 @@
 //! 1972; Kazmi and Mitchell, J. Pharm. Sci. 67:1260, 1978).
 //!
 //! Each kind of oil takes by its own coefficient; of an acid only the undissociated part parts. Said where what is left no longer
-//! holds what it would hold without them, and nothing else in the jar does. Cured by more of it where the limit allows.
+//! holds what it would hold without them: a caution where nothing else holds it, a note where most of it is lost and others do.
+//! Cured by more of it where the limit allows.
 
 use super::acting::HELD;
-use super::{MARGIN, acting, asks_for_one, below, is_allowed, is_held, meant, sum};
+use super::{MARGIN, acting, asks_for_one, below, is_allowed, is_serious, meant, sum};
 use crate::checks::contents::Contents;
 use crate::checks::cure::raise;
 use crate::checks::facts::{Microbe, Strength};
@@ -16,26 +17,31 @@ pub(super) const CODE: &str = "preservation.oil-loss";
 /// Coefficients are known to a tenth at best: a smaller shortfall is none.
 const TOLERANCE: f64 = 0.9;
 
+/// Share left below which it is worth a word even where others hold the product.
+const MOST_IS_LOST: f64 = 0.5;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let scores = sum(&acting(contents));
-    if !asks_for_one(contents) || is_held(contents, scores) {
+    if !asks_for_one(contents) {
         return;
     }
-    let short = below(contents, scores, HELD);
+    let scores = sum(&acting(contents));
+    let short = if is_serious(contents, scores) { below(contents, scores, HELD) } else { Vec::new() };
     for each in meant(contents) {
+        let mostly = each.acts < each.undisturbed * MOST_IS_LOST;
         let lost = |(at, kind): (usize, Microbe)| {
             let useful = each.preservative.spectrum[at] >= Strength::Fair;
             let falls = each.undisturbed_scores[at] >= HELD && each.scores[at] < HELD * TOLERANCE;
-            (useful && falls && short.contains(&kind)).then(|| each.scores[at])
+            (useful && falls && (mostly || short.contains(&kind))).then(|| (short.contains(&kind), each.scores[at]))
         };
-        let lost = Microbe::ALL.into_iter().enumerate().filter_map(lost).reduce(f64::min);
-        let Some(least) = lost else { continue };
+        let lost: Vec<(bool, f64)> = Microbe::ALL.into_iter().enumerate().filter_map(lost).collect();
+        let Some(least) = lost.iter().map(|(_, score)| *score).reduce(f64::min) else { continue };
+        let severity = if lost.iter().any(|(short, _)| *short) { Severity::Caution } else { Severity::Note };
         let (id, percent) = (each.present.id, each.present.percent);
         let more = percent * HELD * MARGIN / least;
         let cure = is_allowed(contents, id, more).then(|| raise(contents, &[(id, 1.0)], percent, more)).flatten();
         let losses = each.losses;
         found.push(
-            Finding::about(CODE, Severity::Caution, id)
+            Finding::about(CODE, severity, id)
                 .with("present", Value::Percent(percent))
                 .with("left", Value::Percent(each.acts))
                 .with("part", Value::Percent(100.0 * each.acts / each.undisturbed))

@@ -2,7 +2,7 @@
 //! blend are not meant to preserve and are passed over, and parts of a blend that together hold the product are judged as
 //! the blend.
 
-use super::{acting, asks_for_one, is_held, sum};
+use super::{acting, asks_for_one, is_held, is_serious, sum};
 use crate::checks::contents::Contents;
 use crate::checks::cure::raise;
 use crate::checks::finding::{Finding, Severity, Value};
@@ -19,6 +19,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if !asks_for_one(contents) || is_held(contents, sum(&all)) {
         return;
     }
+    let severity = if is_serious(contents, sum(&all)) { Severity::Caution } else { Severity::Note };
     for each in all.iter().filter(|each| each.preservative.carries) {
         let Some(usual) = each.preservative.usual else { continue };
         let (id, percent) = (each.present.id, each.present.percent);
@@ -26,7 +27,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         found.push(
-            Finding::about(CODE, Severity::Caution, id)
+            Finding::about(CODE, severity, id)
                 .with("present", Value::Percent(percent))
                 .with("low", Value::Percent(usual.value.low))
                 .with("high", Value::Percent(usual.value.high))

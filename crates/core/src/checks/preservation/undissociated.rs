@@ -5,7 +5,7 @@
 //! limit allows.
 
 use super::acting::{HELD, HENDERSON};
-use super::{Acting, MARGIN, acting, asks_for_one, is_allowed, is_held, meant, sum};
+use super::{Acting, MARGIN, acting, asks_for_one, is_allowed, is_serious, meant, sum};
 use crate::checks::chart::{Axis, Chart, Mark};
 use crate::checks::contents::{Contents, PhBand, PhKnown};
 use crate::checks::cure::{Cure, Round, raise, set_ph};
@@ -36,7 +36,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if !asks_for_one(contents) {
         return;
     }
-    let held = is_held(contents, sum(&acting(contents)));
+    let held = !is_serious(contents, sum(&acting(contents)));
     for each in meant(contents).filter(|each| fails_by_ph(contents, each)) {
         let Some(acid) = each.acid else { continue };
         let pka = acid.steps.first().copied().unwrap_or(f64::NAN);

@@ -10,6 +10,9 @@ use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "solubility.over-cap-cold";
 
+/// A solution bears about so much more than saturation before crystals begin by themselves: common practice.
+const METASTABLE: f64 = 1.25;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let (room, cold) = (contents.conditions.room, contents.conditions.cold);
     if cold >= room {
@@ -22,8 +25,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         let cure = lower(contents, &solute.members, solute.present, capacity.cap / MARGIN);
-        // An estimate that leaves room is only a note.
-        let severity = if solute.present > capacity.at_best { Severity::Caution } else { Severity::Note };
+        // An estimate that leaves room is only a note, and so is what stays in solution for want of a first crystal.
+        let severity = if solute.present > capacity.at_best * METASTABLE { Severity::Caution } else { Severity::Note };
         let begins = solute.crystallises_at(contents);
         let mut finding =
             describe(Finding::about(CODE, severity, solute.id), contents, &solute, capacity, cold)

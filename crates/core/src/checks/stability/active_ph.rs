@@ -13,7 +13,9 @@ use crate::material::Class;
 
 pub(super) const CODE: &str = "stability.active-ph";
 
-/// So far outside its window it is a caution.
+/// Where nothing worse is known than that it keeps and works less.
+const WEAKER: &str = "why.weaker";
+/// So far outside its window it is a caution, where something is known to happen to it.
 const FAR: f64 = 0.5;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
@@ -27,7 +29,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         let acid = ph.value < low;
-        let severity = if outside + ph.half_width() >= FAR { Severity::Caution } else { Severity::Note };
+        let why = why(each, acid);
+        let far = outside + ph.half_width() >= FAR && why != WEAKER;
+        let severity = if far { Severity::Caution } else { Severity::Note };
         let cure = if acid { set_ph(low, Round::Up) } else { set_ph(high, Round::Down) };
         found.push(
             Finding::about(CODE, severity, each.id)
@@ -35,7 +39,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .with("known", Value::Word(ph.word()))
                 .with("low", Value::Ph(low))
                 .with("high", Value::Ph(high))
-                .with("why", Value::Word(why(each, acid)))
+                .with("why", Value::Word(why))
                 .fed_by(each.lines())
                 .cured_by(cure)
                 .cite([window.citation]),
@@ -60,7 +64,7 @@ fn why(each: &Present<'_>, acid: bool) -> &'static str {
         true if has(Trait::Glycoside) => "why.glycoside",
         true if has(Trait::Retinoid) => "why.retinoid",
         _ if each.class == Class::Protein => "why.protein",
-        _ => "why.weaker",
+        _ => WEAKER,
     }
 }
 
