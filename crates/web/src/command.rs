@@ -97,7 +97,17 @@ commands! {
         /// How.
         purpose: Purpose as "\"leave-on\" | \"rinse-off\"",
     },
-    /// Say which pH is aimed at or was measured.
+    /// Say what kind of product it is; whether it stays on follows.
+    "set-kind" SetKind {
+        /// Its word; empty where it is not stated.
+        text: String as "string",
+    },
+    /// Say which pH was measured in the finished product.
+    "set-measured-ph" SetMeasuredPh {
+        /// As typed; empty for none.
+        text: String as "string",
+    },
+    /// Say which pH is aimed at.
     "set-target-ph" SetTargetPh {
         /// As typed; empty for none.
         text: String as "string",

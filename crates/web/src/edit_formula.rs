@@ -10,7 +10,7 @@ use std::rc::Rc;
 use stillroom_core::number::{NumberError, Typed, read, read_mass, read_plain};
 use stillroom_core::{
     Amount, Celsius, Formula, FormulaId, Grams, LineId, MaterialId, MaterialSource, Percent, Ph, PhaseId, PhaseKind,
-    WrittenIn,
+    ProductKind, WrittenIn,
 };
 use stillroom_exchange::record::FormulaRecord;
 
@@ -115,9 +115,16 @@ impl Session {
     pub(crate) fn act_on_formula(&mut self, command: Command) -> Answer {
         match command {
             Command::SetPurpose { purpose } => {
-                self.change_formula("formula.purpose", None, |formula| formula.purpose = purpose);
+                self.change_formula("formula.purpose", None, |formula| formula.set_purpose(purpose));
             }
-            Command::SetTargetPh { text } => return self.set_target_ph(&text),
+            Command::SetKind { text } => {
+                let kind = ProductKind::from_slug(&text);
+                self.change_formula("formula.kind", None, |formula| formula.set_kind(kind));
+            }
+            Command::SetTargetPh { text } => return self.set_ph("formula.ph", &text, |formula| &mut formula.target_ph),
+            Command::SetMeasuredPh { text } => {
+                return self.set_ph("formula.measured-ph", &text, |formula| &mut formula.measured_ph);
+            }
             Command::SetNotes { text } => {
                 self.change_formula("formula.notes", Some("formula.notes"), |formula| formula.notes = cut_text(&text));
             }
@@ -194,8 +201,7 @@ impl Session {
         Answer::default()
     }
 
-    fn set_target_ph(&mut self, text: &str) -> Answer {
-        let field = "formula.ph";
+    fn set_ph(&mut self, field: &'static str, text: &str, of: fn(&mut Formula) -> &mut Option<Ph>) -> Answer {
         let mark = self.mark();
         let read = if text.trim().is_empty() {
             Ok(None)
@@ -204,7 +210,7 @@ impl Session {
         };
         about(
             field,
-            read.map(|ph| self.change_formula("formula.ph", Some(field), |formula| formula.target_ph = ph)),
+            read.map(|ph| self.change_formula(field, Some(field), |formula| *of(formula) = ph)),
             mark,
         )
     }

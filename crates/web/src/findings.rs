@@ -15,7 +15,7 @@ use std::rc::Rc;
 use stillroom_catalogue::knowledge;
 use stillroom_core::checks::{
     Axis, Chart, Conditions, Contents, Cure, Finding, Mark, Severity, Step, Value, Values, can_check, check,
-    keep_cures_that_cure,
+    gather_not_checked, keep_cures_that_cure,
 };
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{read_plain, with_unit, write_between};
@@ -76,7 +76,7 @@ impl Session {
         contents.charts = !self.checking.opened.is_empty();
         let mut findings = check(&contents);
         keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
-        self.checking.found = findings;
+        self.checking.found = gather_not_checked(findings, formula);
         self.checking.behind = false;
     }
 
@@ -174,7 +174,17 @@ impl Session {
             }
             Value::Substance(id) => one(inci(*id)),
             Value::Substances(ids) => Words::Several(ids.iter().map(|id| inci(*id)).collect()),
+            Value::Rough(percent) => one(with_unit(&significant(*percent, 2), "%")),
             Value::Material(material) => one(self.materials.name(*material)),
+            Value::Amounts(amounts) => Words::Several(
+                amounts
+                    .iter()
+                    .map(|(material, to)| {
+                        let to = with_unit(&write_between(to.value(), 0, 6, mark), "%");
+                        sentences_findings::amount(&self.materials.name(*material), &to)
+                    })
+                    .collect(),
+            ),
             Value::Phase(phase) => {
                 one(formula.phases.iter().find(|each| each.id == *phase).map_or_else(String::new, |it| it.name.clone()))
             }

@@ -279,7 +279,8 @@ pub fn lower(contents: &Contents<'_>, members: &[(ConstituentId, f64)], now: f64
         return None;
     }
     let changes = set_percents(contents, &new)?;
-    Some(Cure::of("cure.lower-all", vec![("share", Value::Percent(keep * 100.0))], changes))
+    let named = new.iter().filter_map(|(line, to)| Some((contents.formula.line(*line)?.material, *to)));
+    Some(Cure::of("cure.lower-all", vec![("lines", Value::Amounts(named.collect()))], changes))
 }
 
 /// Brings a weighted sum of substances from `now` up to at least `wanted` percent, by the line that brings most.

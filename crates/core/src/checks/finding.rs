@@ -57,6 +57,8 @@ pub enum Value {
     Substances(Vec<ConstituentId>),
     /// What is weighed out.
     Material(MaterialId),
+    /// What is weighed out, each with the percent it comes to.
+    Amounts(Vec<(MaterialId, Percent)>),
     /// A phase of this formula.
     Phase(PhaseId),
     /// A name that is the same in every language: an INCI name, an entry of a law, a jurisdiction.

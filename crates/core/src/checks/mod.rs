@@ -22,6 +22,7 @@ pub mod stability;
 
 use crate::composition::Makeups;
 use crate::evaluation::{Bench, Evaluation, evaluate};
+use crate::formula::Formula;
 use crate::quantity::Percent;
 
 pub use chart::{Axis, Chart, Mark};
@@ -61,6 +62,40 @@ pub fn check(contents: &Contents<'_>) -> Vec<Finding> {
     }
     found.sort_by(|a, b| (a.severity, rank(a.code), &a.subject).cmp(&(b.severity, rank(b.code), &b.subject)));
     found
+}
+
+/// Code of the one row for all that was not checked.
+pub const NOT_CHECKED: &str = "checks.not-checked";
+
+/// Findings that say only that something could not be checked, with the key of what that is.
+const SAY_NOT_CHECKED: [(&str, &str); 5] = [
+    ("solubility.no-data", "unchecked.solubility"),
+    ("preservation.no-data", "unchecked.preservative"),
+    ("emulsion.hlb-no-data", "unchecked.balance"),
+    ("emulsion.hlb-silent", "unchecked.balance"),
+    ("limits.allergens-unknown", "unchecked.allergens"),
+];
+
+/// Gathers what was not checked into one quiet row at the end: each stands in its arithmetic. What the maker set aside by
+/// itself stays by itself.
+#[must_use]
+pub fn gather_not_checked(findings: Vec<Finding>, formula: &Formula) -> Vec<Finding> {
+    let aside = |each: &Finding| formula.set_aside.iter().any(|it| it.code == each.code && it.subject == each.subject);
+    let what = |each: &Finding| SAY_NOT_CHECKED.iter().find(|(code, _)| *code == each.code && !aside(each));
+    let (gathered, mut rest): (Vec<Finding>, Vec<Finding>) =
+        findings.into_iter().partition(|each| what(each).is_some());
+    let mut words: Vec<&'static str> = gathered.iter().filter_map(|each| what(each).map(|(_, word)| *word)).collect();
+    words.dedup();
+    if !gathered.is_empty() {
+        let row = Finding::new(NOT_CHECKED, Severity::Note, "formula").with("what", Value::Words(words));
+        rest.push(gathered.into_iter().fold(row, |row, each| {
+            let Finding { code, values, working, citations, lines, .. } = each;
+            let mut row = row.step(code, values).fed_by(lines).cite(citations);
+            row.working.extend(working);
+            row
+        }));
+    }
+    rest
 }
 
 /// Takes out cures that would not cure: those whose effect reaches beyond their finding (another pH, something added or put

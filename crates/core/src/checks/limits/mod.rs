@@ -141,7 +141,6 @@ fn describe(finding: Finding, contents: &Contents<'_>, limit: &Limit, counted: C
         .with("present", Value::Percent(counted.typical))
         .with("limit", Value::Percent(bound))
         .with("jurisdiction", Value::Name(limit.jurisdiction))
-        .with("entry", Value::Name(limit.entry))
         .with("as_of", Value::Name(limit.as_of))
         .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
         .with(
@@ -152,6 +151,10 @@ fn describe(finding: Finding, contents: &Contents<'_>, limit: &Limit, counted: C
             }),
         )
         .cite([limit.citation]);
+    // Advice has no entry.
+    if !["-", "guidance", ""].contains(&limit.entry) {
+        finding = finding.with("entry", Value::Name(limit.entry));
+    }
     for (id, factor) in contents.counting(limit) {
         let Some(present) = contents.find(id).filter(|present| present.percent > 0.0) else { continue };
         finding = finding.fed_by(present.lines()).step(
