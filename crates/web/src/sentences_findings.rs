@@ -314,6 +314,7 @@ const SENTENCES: &[(&str, &str)] = &[
     ("cure.put-in-place", "Put {to} {substance} in place of {material}"),
     ("cure.replace", "Put {substances} in place of {substance}"),
     ("cure.set-ph", "Aim at pH {ph}, then measure it"),
+    ("cure.set-ph-and-add", "Aim at pH {ph} and add {substances}"),
     ("cure.move-to-cool-down", "Move {material} to the cool-down phase"),
     ("cure.move-to-oil", "Move {material} to the heated oil phase"),
     ("cure.move-to-water", "Move {material} to the heated water phase"),

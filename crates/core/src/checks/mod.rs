@@ -117,7 +117,8 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             let after =
                 check(&Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions));
             // Another pH has to satisfy every finding at once, and what is added must not crystallise.
-            let bears = if FAR_REACHING.contains(&cure.code) { Severity::Note } else { Severity::Caution };
+            let changes_much = FAR_REACHING.contains(&cure.code) && cure.code != "cure.raise";
+            let bears = if changes_much { Severity::Note } else { Severity::Caution };
             after.iter().all(|each| {
                 let stood = |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
                 // A gap is what is left of having nothing.
@@ -144,8 +145,16 @@ fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
 }
 
 /// Cures whose effect reaches beyond their finding.
-const FAR_REACHING: [&str; 6] =
-    ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace", "cure.put-in-place", "cure.blend-with"];
+const FAR_REACHING: [&str; 8] = [
+    "cure.set-ph",
+    "cure.set-ph-and-add",
+    "cure.add",
+    "cure.add-several",
+    "cure.replace",
+    "cure.put-in-place",
+    "cure.blend-with",
+    "cure.raise",
+];
 
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.
 #[must_use]

@@ -4,8 +4,9 @@
 //! dries or swells the skin: a caution. Judged at the worse end of the pH. Cured by a pH well inside.
 
 use crate::checks::contents::{Contents, PhBand};
-use crate::checks::cure::{Round, set_ph};
+use crate::checks::cure::Round;
 use crate::checks::finding::{Finding, Severity, Value};
+use crate::checks::preservation::set_ph_and_preserve;
 use crate::formula::Purpose;
 use crate::product::ProductKind;
 use crate::source::Citation;
@@ -85,7 +86,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             .with("direction", Value::Word(direction))
             .with("bound", Value::Ph(if acid { low } else { high }))
             .step("work.ph-takes", vec![("low", Value::Ph(low)), ("high", Value::Ph(high))])
-            .cured_by(set_ph(to, round))
+            .cured_by(set_ph_and_preserve(contents, to, round))
             .cite([Citation::COMMON_PRACTICE, CLP, HYDROXIDES]),
     );
 }

@@ -31,7 +31,7 @@ use crate::chemistry::water_activity::{combine, ethanol_band, glycerol_band, pro
 use crate::chemistry::{Band, MassFraction};
 use crate::extract::keeping::{Conditions, LowRisk, Spectrum, what_it_needs};
 use crate::formula::PhaseKind;
-use crate::material::{ConstituentId, Makeup};
+use crate::material::{Class, ConstituentId, Makeup};
 use crate::quantity::Percent;
 use crate::source::{Basis, Citation};
 use acting::{Acting, HELD, WEAKLY};
@@ -217,6 +217,36 @@ fn is_allowed(contents: &Contents<'_>, id: ConstituentId, percent: f64) -> bool 
         let others: f64 = others.map(|(member, factor)| contents.percent_of(*member) * factor).sum();
         contents.bound_of(limit).is_none_or(|most| others + percent * factor <= most)
     })
+}
+
+/// Aims at another pH, and adds what preserves there where nothing would: a product that only its pH kept.
+pub(super) fn set_ph_and_preserve(contents: &Contents<'_>, ph: f64, round: Round) -> Option<Cure> {
+    let aim = cure::set_ph(ph, round)?;
+    let mut formula = contents.formula.clone();
+    formula.make_changes(&aim.changes, |_| String::new());
+    let there = Contents::new(&formula, contents.evaluation, contents.source, contents.knowledge, contents.conditions);
+    let scores = sum(&acting(&there));
+    if !asks_for_one(&there) || is_held(&there, scores) || asks_for_one(contents) {
+        return Some(aim);
+    }
+    let new = closing_gaps(&there, scores)?;
+    let added = cure::add(&there, &new, PhaseKind::CoolDown)?;
+    let values = vec![
+        ("ph", Value::Ph(formula.target_ph?.to_physics())),
+        ("substances", Value::Substances(new.iter().map(|(id, _)| *id).collect())),
+    ];
+    Some(Cure::of("cure.set-ph-and-add", values, aim.changes.into_iter().chain(added.changes).collect()))
+}
+
+/// More of a preservative, by a line that is weighed for it: of an extract that brings a little nobody adds more to preserve.
+fn raise_preservative(contents: &Contents<'_>, each: &Acting<'_>, wanted: f64) -> Option<Cure> {
+    let is_for_it = |line| {
+        let material = contents.formula.line(line).and_then(|line| contents.material_of(line));
+        material.is_some_and(|it| it.class == Class::Preservative || matches!(it.makeup, Makeup::Simple(_)))
+    };
+    let largest = each.present.trail.iter().max_by(|a, b| a.percent.cmp(&b.percent).then(b.line.cmp(&a.line)))?;
+    let (id, percent) = (each.present.id, each.present.percent);
+    is_for_it(largest.line).then(|| cure::raise(contents, &[(id, 1.0)], percent, wanted)).flatten()
 }
 
 /// Takes a preservative out and puts in what closes the gaps it leaves.

@@ -6,9 +6,8 @@
 //! Cured by more of it where the limit allows.
 
 use super::acting::HELD;
-use super::{MARGIN, acting, asks_for_one, below, is_allowed, is_serious, meant, sum};
+use super::{MARGIN, acting, asks_for_one, below, is_allowed, is_serious, meant, raise_preservative, sum};
 use crate::checks::contents::Contents;
-use crate::checks::cure::raise;
 use crate::checks::facts::{Microbe, Strength};
 use crate::checks::finding::{Finding, Severity, Value};
 
@@ -38,7 +37,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         let severity = if lost.iter().any(|(short, _)| *short) { Severity::Caution } else { Severity::Note };
         let (id, percent) = (each.present.id, each.present.percent);
         let more = percent * HELD * MARGIN / least;
-        let cure = is_allowed(contents, id, more).then(|| raise(contents, &[(id, 1.0)], percent, more)).flatten();
+        let cure = is_allowed(contents, id, more).then(|| raise_preservative(contents, &each, more)).flatten();
         let losses = each.losses;
         found.push(
             Finding::about(CODE, severity, id)

@@ -2,9 +2,8 @@
 //! blend are not meant to preserve and are passed over, and parts of a blend that together hold the product are judged as
 //! the blend.
 
-use super::{acting, asks_for_one, is_held, is_serious, sum};
+use super::{acting, asks_for_one, is_held, is_serious, raise_preservative, sum};
 use crate::checks::contents::Contents;
-use crate::checks::cure::raise;
 use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "preservation.under-usual";
@@ -32,7 +31,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .with("low", Value::Percent(usual.value.low))
                 .with("high", Value::Percent(usual.value.high))
                 .fed_by(each.present.lines())
-                .cured_by(raise(contents, &[(id, 1.0)], percent, usual.value.low))
+                .cured_by(raise_preservative(contents, each, usual.value.low))
                 .cite([usual.citation]),
         );
     }

@@ -5,10 +5,10 @@
 //! limit allows.
 
 use super::acting::{HELD, HENDERSON};
-use super::{Acting, MARGIN, acting, asks_for_one, is_allowed, is_serious, meant, sum};
+use super::{Acting, MARGIN, acting, asks_for_one, is_allowed, is_serious, meant, raise_preservative, sum};
 use crate::checks::chart::{Axis, Chart, Mark};
 use crate::checks::contents::{Contents, PhBand, PhKnown};
-use crate::checks::cure::{Cure, Round, raise, set_ph};
+use crate::checks::cure::{Cure, Round, set_ph};
 use crate::checks::facts::{Preservative, Strength};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::dissociation::undissociated;
@@ -84,7 +84,7 @@ fn more(contents: &Contents<'_>, each: &Acting<'_>) -> Option<Cure> {
     let wanted = percent * HELD * MARGIN / reached;
     let usual = each.preservative.usual.is_some_and(|usual| wanted <= usual.value.high);
     (usual && is_allowed(contents, each.present.id, wanted))
-        .then(|| raise(contents, &[(each.present.id, 1.0)], percent, wanted))
+        .then(|| raise_preservative(contents, each, wanted))
         .flatten()
 }
 

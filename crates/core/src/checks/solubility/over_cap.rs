@@ -63,7 +63,7 @@ fn suspend(contents: &Contents<'_>, solute: &Solute<'_>) -> Option<Cure> {
         let material = contents.formula.line(*line).and_then(|line| contents.material_of(line));
         material.is_some_and(|material| matches!(material.makeup, crate::Makeup::Simple(_)))
     };
-    if solute.members.len() > 1 || !lines.iter().all(simple) {
+    if solute.liquid || solute.members.len() > 1 || !lines.iter().all(simple) {
         return None;
     }
     let changes = lines.into_iter().map(|line| Change::Suspend { line }).collect();
