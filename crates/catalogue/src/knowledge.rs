@@ -5,7 +5,7 @@
 use crate::catalogue::{Catalogue, Origin, Value};
 use crate::property::Property;
 use crate::reference::{
-    LimitMember, PreservativeLimit, acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents,
+    LimitMember, acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents,
     fragrance_allergens, inhibitory_concentrations, limit_members, micelle_bindings, oil_partitions, partitions,
     preservative_limits, preservative_practice, preservative_spectra, restrictions, traits,
     water_solubilities,
@@ -522,38 +522,6 @@ fn find_ready_systems() -> Vec<Vec<ConstituentId>> {
     found
 }
 
-/// The limit of a row of the law on preservatives.
-fn limit_of(
-    subject: &'static str,
-    members: Vec<(ConstituentId, f64)>,
-    named: Vec<&'static str>,
-    factor: f64,
-    row: &PreservativeLimit,
-) -> Limit {
-    // What is only named is compared as it stands.
-    let times = if members.is_empty() { factor } else { 1.0 };
-    Limit {
-        subject,
-        group: "",
-        kinds: Vec::new(),
-        named,
-        from: "",
-        members,
-        inside_oils: Vec::new(),
-        expressed_as: row.expressed_as,
-        leave_on: number(row.leave_on_limit).map(|limit| limit / times),
-        rinse_off: number(row.rinse_off_limit).map(|limit| limit / times),
-        least_ph: None,
-        authority: Authority::Law,
-        preservative: row.status == "annex_v",
-        jurisdiction: row.jurisdiction,
-        as_of: row.as_of,
-        entry: row.entry,
-        conditions: row.conditions,
-        citation: cite(&row.origin),
-    }
-}
-
 fn gather_limits() -> Vec<Limit> {
     let mut limits: Vec<Limit> = Vec::new();
     for row in preservative_limits() {
@@ -572,13 +540,35 @@ fn gather_limits() -> Vec<Limit> {
             "12a" => "Propylparaben and Butylparaben",
             _ => inner.map_or(row.inci, capitalised),
         };
-        let Some(constituent) = row.constituent else {
-            limits.push(limit_of(subject, Vec::new(), vec![row.inci], factor, row));
-            continue;
+        let (members, named) = match row.constituent {
+            Some(constituent) => (vec![(constituent, factor)], Vec::new()),
+            None => (Vec::new(), vec![(row.inci, factor)]),
         };
         match limits.iter_mut().find(|limit| limit.subject == subject && limit.jurisdiction == row.jurisdiction) {
-            Some(limit) => limit.members.push((constituent, factor)),
-            None => limits.push(limit_of(subject, vec![(constituent, factor)], Vec::new(), factor, row)),
+            Some(limit) => {
+                limit.members.extend(members);
+                limit.named.extend(named);
+            }
+            None => limits.push(Limit {
+                subject,
+                group: "",
+                kinds: Vec::new(),
+                named,
+                from: "",
+                members,
+                inside_oils: Vec::new(),
+                expressed_as: inner.unwrap_or(""),
+                leave_on: number(row.leave_on_limit),
+                rinse_off: number(row.rinse_off_limit),
+                least_ph: None,
+                authority: Authority::Law,
+                preservative: row.status == "annex_v",
+                jurisdiction: row.jurisdiction,
+                as_of: row.as_of,
+                entry: row.entry,
+                conditions: row.conditions,
+                citation: cite(&row.origin),
+            }),
         }
     }
     let grouped: Vec<&'static str> = restrictions().iter().map(|row| row.group).filter(|group| !group.is_empty()).collect();
@@ -599,7 +589,7 @@ fn gather_limits() -> Vec<Limit> {
             subject: row.subject,
             group: row.group,
             kinds: row.kinds.split(';').filter_map(ProductKind::from_slug).collect(),
-            named: row.named.split(';').filter(|name| !name.is_empty()).collect(),
+            named: row.named.split(';').filter(|name| !name.is_empty()).map(|name| (name, 1.0)).collect(),
             from: row.from,
             members: substances.collect(),
             inside_oils: inside.collect(),

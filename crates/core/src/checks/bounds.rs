@@ -64,7 +64,8 @@ impl Contents<'_> {
         let own = self.present.iter().filter(|each| !limit.named.is_empty() && matches!(each.id, ConstituentId::Own(_)));
         let named = own.filter_map(|each| {
             let inci = self.source.constituent(each.id)?.inci.trim();
-            limit.named.iter().any(|name| name.eq_ignore_ascii_case(inci)).then_some((each.id, 1.0))
+            let (_, factor) = limit.named.iter().find(|(name, _)| name.eq_ignore_ascii_case(inci))?;
+            Some((each.id, *factor))
         });
         limit.members.iter().copied().chain(named)
     }

@@ -398,8 +398,8 @@ pub struct Limit {
     pub group: &'static str,
     /// Kinds of product it is for; empty for all.
     pub kinds: Vec<ProductKind>,
-    /// Names on a label that count for what the maker described: the catalogue has none of them.
-    pub named: Vec<&'static str>,
+    /// Names on a label that count for what the maker described, each with its factor: the catalogue has none of them.
+    pub named: Vec<(&'static str, f64)>,
     /// The day from which it applies, where that lies ahead of the state that was read.
     pub from: &'static str,
     /// The substances that count, each with the factor that converts a percent of it into what the limit is expressed as.
