@@ -5,18 +5,17 @@
 use crate::catalogue::{Catalogue, Origin, Value};
 use crate::property::Property;
 use crate::reference::{
-    LimitMember, acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents,
-    fragrance_allergens, inhibitory_concentrations, limit_members, micelle_bindings, oil_partitions, partitions,
-    preservative_limits, preservative_practice, preservative_spectra, restrictions, traits,
-    water_solubilities,
+    LimitMember, acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens,
+    inhibitory_concentrations, limit_members, micelle_bindings, oil_partitions, partitions, preservative_limits,
+    preservative_practice, preservative_spectra, restrictions, traits, water_solubilities,
 };
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 use stillroom_core::checks::facts::{
-    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
+    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
+    OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use stillroom_core::chemistry::solubility::{Curve, Point};
 use stillroom_core::source::{Basis, Citation, Cited};
@@ -571,7 +570,9 @@ fn gather_limits() -> Vec<Limit> {
             }),
         }
     }
-    let grouped: Vec<&'static str> = restrictions().iter().map(|row| row.group).filter(|group| !group.is_empty()).collect();
+    // Rows of Annex V by kind of product stand beside the entry they are of.
+    let grouped: Vec<&'static str> =
+        restrictions().iter().filter(|row| row.entry.starts_with("V/")).map(|row| row.group).collect();
     for limit in &mut limits {
         if grouped.contains(&limit.subject) {
             limit.group = limit.subject;

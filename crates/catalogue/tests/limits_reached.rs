@@ -8,8 +8,8 @@ use stillroom_core::checks::{Conditions, Contents, Severity, check};
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, evaluate};
 use stillroom_core::{
-    Amount, Class, Constituent, ConstituentId, Formula, Makeup, Material, MaterialId, MaterialSource, Percent, PhaseKind,
-    Purpose,
+    Amount, Class, Constituent, ConstituentId, Formula, Makeup, Material, MaterialId, MaterialSource, Percent,
+    PhaseKind, Purpose,
 };
 
 /// The catalogue with one material of the maker's own.
@@ -48,7 +48,9 @@ fn found(name: &str, purpose: Purpose) -> Vec<(&'static str, Severity)> {
 
 #[test]
 fn an_own_material_named_as_the_law_names_what_it_forbids_is_a_stop() {
-    for name in ["Hydroquinone", "TRETINOIN", "Cyclotetrasiloxane", "4-Methylbenzylidene Camphor", "Methylisothiazolinone"] {
+    for name in
+        ["Hydroquinone", "TRETINOIN", "Cyclotetrasiloxane", "4-Methylbenzylidene Camphor", "Methylisothiazolinone"]
+    {
         let found = found(name, Purpose::LeaveOn);
         assert!(found.iter().any(|(_, severity)| *severity == Severity::Stop), "{name}: {found:?}");
     }

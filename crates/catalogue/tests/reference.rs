@@ -76,8 +76,8 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
         AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen,
-        InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
-        WaterSolubility,
+        InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition, PlantWater,
+        PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,

@@ -208,11 +208,7 @@ impl Session {
         } else {
             read_plain(text, mark, Ph::MINIMUM, Ph::MAXIMUM).map(|value| Ph::new(value).ok())
         };
-        about(
-            field,
-            read.map(|ph| self.change_formula(field, Some(field), |formula| *of(formula) = ph)),
-            mark,
-        )
+        about(field, read.map(|ph| self.change_formula(field, Some(field), |formula| *of(formula) = ph)), mark)
     }
 
     fn set_phase_temperature(&mut self, phase: PhaseId, text: &str) -> Answer {

@@ -409,7 +409,10 @@ pub(crate) fn about_formula(formula: &Formula, balance: &Balance, mark: DecimalM
         Purpose::LeaveOn => "leave-on",
         Purpose::RinseOff => "rinse-off",
     };
-    let ph = formula.measured_ph.or(formula.target_ph).map(|ph| format!(" \u{b7} pH{NB}{}", write_between(ph.value(), 1, 2, mark)));
+    let ph = formula
+        .measured_ph
+        .or(formula.target_ph)
+        .map(|ph| format!(" \u{b7} pH{NB}{}", write_between(ph.value(), 1, 2, mark)));
     let state = if balance.is_sound() {
         String::new()
     } else {

@@ -2,9 +2,9 @@
 #![allow(clippy::unwrap_used)]
 
 use rust_decimal::Decimal;
+use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
-use stillroom_core::FormulaId;
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;

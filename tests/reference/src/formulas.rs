@@ -200,7 +200,8 @@ pub fn evidence() -> Vec<EvidenceSet> {
     let score = score();
     let all = written();
     let (sound, faulty): (Vec<&Written>, Vec<&Written>) = all.iter().partition(|each| each.must.is_empty());
-    let wrong = |named: &[String]| if named.is_empty() { String::new() } else { format!("; wrong: {}", named.join("; ")) };
+    let wrong =
+        |named: &[String]| if named.is_empty() { String::new() } else { format!("; wrong: {}", named.join("; ")) };
     let source = |of: &str, value: f64, named: &[String]| {
         format!(
             "{} formulas of the trade written for the purpose ({} with a fault planted, {} sound), what a chemist would say \
@@ -249,7 +250,14 @@ mod dump {
         for each in super::written() {
             println!("## {}", each.name);
             for f in super::findings_of(&each.formula) {
-                println!("   {:?} {} {} {:?} cures {:?}", f.severity, f.code, f.subject, f.values, f.cures.iter().map(|c| (c.code, &c.values)).collect::<Vec<_>>());
+                println!(
+                    "   {:?} {} {} {:?} cures {:?}",
+                    f.severity,
+                    f.code,
+                    f.subject,
+                    f.values,
+                    f.cures.iter().map(|c| (c.code, &c.values)).collect::<Vec<_>>()
+                );
             }
         }
     }

@@ -56,9 +56,6 @@ pub fn evidence() -> Vec<EvidenceSet> {
             worst.see((allowed - expected) / digit);
             for (percent, should_raise) in [(expected * (1.0 - STEP), false), (expected * (1.0 + STEP), true)] {
                 let raises = raises(constituent, purpose, percent);
-                if raises != should_raise {
-                    eprintln!("{} {purpose:?} at {percent}: raises {raises}", row.inci);
-                }
                 worst.see(if raises == should_raise { 0.0 } else { f64::INFINITY });
             }
         }

@@ -190,7 +190,8 @@ fn spelled_out(formula: &Formula) -> Formula {
     let mut spelled = formula.clone();
     for phase in &formula.phases {
         for line in &phase.lines {
-            let (Some(material), Amount::Percent(whole)) = (Catalogue::get().material(line.material), line.amount) else {
+            let (Some(material), Amount::Percent(whole)) = (Catalogue::get().material(line.material), line.amount)
+            else {
                 continue;
             };
             let Makeup::Composite(parts) = &material.makeup else { continue };

@@ -18,8 +18,8 @@ use std::path::Path;
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
 pub use report::{Report, report};
-pub use words::{KINDS, TRAITS};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
+pub use words::{KINDS, TRAITS};
 
 /// One thing wrong with the data files.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]

@@ -5,8 +5,8 @@
 use super::contents::{Conditions, Contents};
 use super::cure::Cure;
 use super::facts::{
-    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
+    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
+    OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use super::finding::{Finding, subject_of};
 use crate::chemistry::solubility::{Curve, Point};
@@ -26,7 +26,8 @@ fn cited<T>(value: T) -> Cited<T> {
 }
 
 fn curve(points: &[(f64, f64)]) -> Option<WaterSolubility> {
-    let points = points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation: TABLE }).collect();
+    let points =
+        points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation: TABLE }).collect();
     Curve::through(points).map(WaterSolubility::Limited)
 }
 
@@ -227,7 +228,11 @@ impl Bench {
         bench.substance(
             "Retinol",
             Class::Active,
-            Facts { heat_sensitive: Some(TABLE), max_add_temperature: Some(cited(40.0)), ..with(&[Trait::Retinoid, Trait::OilSoluble]) },
+            Facts {
+                heat_sensitive: Some(TABLE),
+                max_add_temperature: Some(cited(40.0)),
+                ..with(&[Trait::Retinoid, Trait::OilSoluble])
+            },
         );
         bench.substance(
             "Kojic Acid",
@@ -259,7 +264,11 @@ impl Bench {
         bench.substance("Potassium Cocoate", Class::Surfactant, with(&[Trait::Soap]));
         bench.substance("Cinnamomum Zeylanicum Bark Oil", Class::EssentialOil, with(&[Trait::Sensitiser]));
         bench.substance("Alpha-Arbutin", Class::Active, none());
-        bench.substance("Lecithin", Class::Emulsifier, Facts { hlb: Some(cited(4.0)), ..with(&[Trait::PlainLecithin]) });
+        bench.substance(
+            "Lecithin",
+            Class::Emulsifier,
+            Facts { hlb: Some(cited(4.0)), ..with(&[Trait::PlainLecithin]) },
+        );
         for (subject, members, leave_on, preservative) in [
             ("Benzoic Acid", vec![(benzoic, 1.0), (benzoate, 122.12 / 144.1)], 0.5, true),
             ("Sorbic Acid", vec![(sorbic, 1.0), (sorbate, 112.13 / 150.22)], 0.6, true),

@@ -61,7 +61,8 @@ impl Contents<'_> {
     /// What counts towards a limit by itself, in percent of the product: its substances, and what the maker described under
     /// one of its names. Each with its factor.
     pub fn counting<'b>(&'b self, limit: &'b Limit) -> impl Iterator<Item = (ConstituentId, f64)> {
-        let own = self.present.iter().filter(|each| !limit.named.is_empty() && matches!(each.id, ConstituentId::Own(_)));
+        let own =
+            self.present.iter().filter(|each| !limit.named.is_empty() && matches!(each.id, ConstituentId::Own(_)));
         let named = own.filter_map(|each| {
             let inci = self.source.constituent(each.id)?.inci.trim();
             let (_, factor) = limit.named.iter().find(|(name, _)| name.eq_ignore_ascii_case(inci))?;

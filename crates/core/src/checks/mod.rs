@@ -8,8 +8,8 @@
 
 #[cfg(test)]
 pub(crate) mod bench;
-pub mod chart;
 mod bounds;
+pub mod chart;
 pub mod contents;
 pub mod cure;
 pub mod emulsion;
@@ -120,7 +120,8 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             let changes_much = FAR_REACHING.contains(&cure.code) && cure.code != "cure.raise";
             let bears = if changes_much { Severity::Note } else { Severity::Caution };
             after.iter().all(|each| {
-                let stood = |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
+                let stood =
+                    |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
                 // A gap is what is left of having nothing.
                 let is_new = !stood(each.code) && !(each.code == preservation::GAP && stood(preservation::MISSING));
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;

@@ -132,7 +132,8 @@ mod tests {
 
     fn curve(points: &[(f64, f64)]) -> Curve {
         let citation = Citation::published("a table");
-        let points = points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation }).collect();
+        let points =
+            points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation }).collect();
         Curve::through(points).unwrap()
     }
 

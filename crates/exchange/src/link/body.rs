@@ -173,8 +173,9 @@ fn write_table(packing: &mut Packing, parcel: &Parcel) -> Result<Table, LinkErro
         return Err(LinkError::Damaged);
     }
     let included = table.len();
-    let references =
-        formulas_of(parcel).flat_map(references_of_formula).chain(parcel.materials.iter().flat_map(references_of_material));
+    let references = formulas_of(parcel)
+        .flat_map(references_of_formula)
+        .chain(parcel.materials.iter().flat_map(references_of_material));
     for reference in references {
         if !matches!(reference, MaterialId::Catalogue(_)) && met.insert(reference) {
             table.push(reference);

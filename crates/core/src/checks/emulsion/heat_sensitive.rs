@@ -33,7 +33,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         };
         let (mut lines, mut hottest) = (Vec::<LineId>::new(), f64::NEG_INFINITY);
         for line in each.lines() {
-            let phase = contents.phase_of(line).filter(|phase| !is_powder(each.class) || phase.kind == PhaseKind::HeatedWater);
+            let phase =
+                contents.phase_of(line).filter(|phase| !is_powder(each.class) || phase.kind == PhaseKind::HeatedWater);
             let heat = phase.and_then(|phase| contents.heat_of(phase));
             if let Some(heat) = heat.filter(|heat| *heat > most) {
                 lines.push(line);

@@ -15,7 +15,9 @@ pub(super) const CODE: &str = "limits.no-spf";
 const COLOUR: f64 = 1.0;
 
 const SUN: [Citation; 2] = [
-    Citation::recalled("Commission Recommendation 2006/647/EC; ISO 24444 and ISO 24443: how sun protection is measured"),
+    Citation::recalled(
+        "Commission Recommendation 2006/647/EC; ISO 24444 and ISO 24443: how sun protection is measured",
+    ),
     Citation::recalled("21 CFR 700.35 and the sunscreen monograph: a sunscreen is a drug in the United States"),
 ];
 
@@ -26,7 +28,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if total < COLOUR && !claimed {
         return;
     }
-    let mut finding = naming(CODE, if claimed { Severity::Caution } else { Severity::Note }, &filters, citations).cite(SUN);
+    let mut finding =
+        naming(CODE, if claimed { Severity::Caution } else { Severity::Note }, &filters, citations).cite(SUN);
     if claimed {
         finding = finding.with("claimed", Value::Word("spf.claimed"));
     }
@@ -36,7 +39,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 /// Whether a name claims a sun protection factor.
 fn claims(name: &str) -> bool {
     let words = name.split(|letter: char| !letter.is_alphanumeric());
-    words.map(str::to_uppercase).any(|word| word.strip_prefix("SPF").is_some_and(|rest| rest.chars().all(char::is_numeric)))
+    words
+        .map(str::to_uppercase)
+        .any(|word| word.strip_prefix("SPF").is_some_and(|rest| rest.chars().all(char::is_numeric)))
 }
 
 #[cfg(test)]

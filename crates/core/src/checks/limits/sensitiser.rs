@@ -25,11 +25,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let much = contents.formula.purpose == Purpose::LeaveOn && total > MUCH + LAST_DIGITS;
     let members: Vec<_> = substances.iter().map(|each| (each.id, 1.0)).collect();
     let severity = if much { Severity::Caution } else { Severity::Note };
-    found.push(
-        naming(CODE, severity, &substances, citations)
-            .with("limit", Value::Percent(MUCH))
-            .cured_by(if much { lower(contents, &members, total, 0.0) } else { None }),
-    );
+    found.push(naming(CODE, severity, &substances, citations).with("limit", Value::Percent(MUCH)).cured_by(if much {
+        lower(contents, &members, total, 0.0)
+    } else {
+        None
+    }));
 }
 
 #[cfg(test)]

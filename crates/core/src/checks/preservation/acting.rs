@@ -7,15 +7,16 @@
 //! because a broth flatters. Several add up by their shares of what would be enough; no synergy is assumed. What micelles
 //! of charged surfactants hold is not counted: no published figure was found. A challenge test decides.
 
+use crate::checks::contents::{Contents, Present};
+use crate::checks::facts::{Acid, Facts, OilKind, Preservative, Strength, Trait, WaterSolubility};
 use crate::chemistry::Temperature;
 use crate::chemistry::dissociation::{undissociated, undissociated_at_saturation};
 use crate::chemistry::partition::{Losses, free_and_undissociated};
-use crate::checks::contents::{Contents, Present};
-use crate::checks::facts::{Acid, Facts, OilKind, Preservative, Strength, Trait, WaterSolubility};
 use crate::material::Class;
 use crate::source::{Basis, Citation};
 
-pub(super) const BEAN: Citation = Citation::recalled("Bean, J. Soc. Cosmet. Chem. 23 (1972) 703: preservatives in emulsions");
+pub(super) const BEAN: Citation =
+    Citation::recalled("Bean, J. Soc. Cosmet. Chem. 23 (1972) 703: preservatives in emulsions");
 pub(super) const KAZMI: Citation =
     Citation::recalled("Kazmi and Mitchell, J. Pharm. Sci. 67 (1978) 1260: preservatives held in micelles");
 pub(super) const HENDERSON: Citation =
@@ -70,7 +71,12 @@ impl<'a> Acting<'a> {
     }
 
     /// What acts at a pH; without one an acid as if it were the upper end of its window, a phenol as if it were neutral.
-    pub fn at(contents: &Contents<'a>, present: &'a Present<'a>, preservative: &'a Preservative, ph: Option<f64>) -> Self {
+    pub fn at(
+        contents: &Contents<'a>,
+        present: &'a Present<'a>,
+        preservative: &'a Preservative,
+        ph: Option<f64>,
+    ) -> Self {
         let (facts, as_acting) = acting_form(contents, present);
         let acid = facts.acid.as_ref();
         let early = acid.is_some_and(|acid| acid.steps.first().is_some_and(|pka| *pka < super::LATE_ACID));
@@ -130,7 +136,8 @@ impl<'a> Acting<'a> {
         };
         let low = self.preservative.usual.map_or(0.0, |usual| usual.value.low) * self.as_acting;
         // The share that practice itself works with, at the upper end of the pH window.
-        let usual = self.acid.zip(self.preservative.ph).map_or(1.0, |(acid, ph)| undissociated(&acid.steps, ph.value.high));
+        let usual =
+            self.acid.zip(self.preservative.ph).map_or(1.0, |(acid, ph)| undissociated(&acid.steps, ph.value.high));
         if low <= 0.0 || acts < low * usual * WORTH_COUNTING { 0.0 } else { granted * (acts / (low * usual)).min(1.0) }
     }
 

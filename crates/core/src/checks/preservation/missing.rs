@@ -4,9 +4,7 @@
 //! preservatives that together hold bacteria, yeasts and moulds at this pH.
 
 use super::acting::HELD;
-use super::{
-    Acting, CHALLENGE_TEST, ISO_29621, acting, asks_for_one, below, closing_gaps, sum, water_activity,
-};
+use super::{Acting, CHALLENGE_TEST, ISO_29621, acting, asks_for_one, below, closing_gaps, sum, water_activity};
 use crate::checks::contents::Contents;
 use crate::checks::cure::add;
 use crate::checks::facts::Microbe;

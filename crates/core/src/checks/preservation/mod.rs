@@ -27,12 +27,14 @@ use super::cure::{self, Change, Cure, Round, weighable};
 use super::facts::{Authority, Microbe, Trait};
 use super::finding::Value;
 use super::solubility::most_dissolved;
+use super::stability::is_unprotected;
 use crate::chemistry::water_activity::{combine, ethanol_band, glycerol_band, propanediol_band};
 use crate::chemistry::{Band, MassFraction};
 use crate::extract::keeping::{Conditions, LowRisk, Spectrum, what_it_needs};
 use crate::formula::PhaseKind;
 use crate::material::{Class, ConstituentId, Makeup};
 use crate::quantity::Percent;
+use crate::shelf_life::Keeping;
 use crate::source::{Basis, Citation};
 use acting::{Acting, HELD, WEAKLY};
 
@@ -112,7 +114,10 @@ fn needs(contents: &Contents<'_>) -> Spectrum {
     }
     // An acid that may be a little weaker than stated, and a base likewise: the worse end.
     let ph = contents.ph().map(|ph| if ph.value < 7.0 { ph.high() } else { ph.low() });
-    what_it_needs(water_activity(contents).high, &Conditions { alcohol_percent: alcohol(contents), ph, preserved: false })
+    what_it_needs(
+        water_activity(contents).high,
+        &Conditions { alcohol_percent: alcohol(contents), ph, preserved: false },
+    )
 }
 
 fn alcohol(contents: &Contents<'_>) -> f64 {
@@ -123,6 +128,18 @@ fn alcohol(contents: &Contents<'_>) -> f64 {
 /// Whether a preservative has to hold anything.
 fn asks_for_one(contents: &Contents<'_>) -> bool {
     matches!(needs(contents), Spectrum::YeastsAndMoulds | Spectrum::BacteriaYeastsAndMoulds)
+}
+
+/// How such a product keeps, by the verdict of these checks.
+#[must_use]
+pub fn keeping(contents: &Contents<'_>) -> Keeping {
+    if contents.water <= DRY {
+        return if is_unprotected(contents) { Keeping::DelicateOil } else { Keeping::Anhydrous };
+    }
+    if !asks_for_one(contents) {
+        return Keeping::BoundWater;
+    }
+    if missing::is_missing(contents, &acting(contents)) { Keeping::UnpreservedWater } else { Keeping::PreservedWater }
 }
 
 /// Whether what water there is is bound, so that the product keeps by that.
@@ -225,11 +242,11 @@ pub(super) fn set_ph_and_preserve(contents: &Contents<'_>, ph: f64, round: Round
     let mut formula = contents.formula.clone();
     formula.make_changes(&aim.changes, |_| String::new());
     let there = Contents::new(&formula, contents.evaluation, contents.source, contents.knowledge, contents.conditions);
-    let scores = sum(&acting(&there));
-    if !asks_for_one(&there) || is_held(&there, scores) || asks_for_one(contents) {
+    let acts = acting(&there);
+    if !asks_for_one(&there) || !missing::is_missing(&there, &acts) || asks_for_one(contents) {
         return Some(aim);
     }
-    let new = closing_gaps(&there, scores)?;
+    let new = closing_gaps(&there, sum(&acts))?;
     let added = cure::add(&there, &new, PhaseKind::CoolDown)?;
     let values = vec![
         ("ph", Value::Ph(formula.target_ph?.to_physics())),
@@ -251,8 +268,7 @@ fn raise_preservative(contents: &Contents<'_>, each: &Acting<'_>, wanted: f64) -
 
 /// Takes a preservative out and puts in what closes the gaps it leaves.
 fn replace(contents: &Contents<'_>, present: &Present<'_>) -> Option<Cure> {
-    let rest: Vec<Acting<'_>> =
-        acting(contents).into_iter().filter(|each| each.present.id != present.id).collect();
+    let rest: Vec<Acting<'_>> = acting(contents).into_iter().filter(|each| each.present.id != present.id).collect();
     let lines: Vec<_> = present.lines().collect();
     let simple = lines.iter().all(|line| {
         let material = contents.formula.line(*line).and_then(|line| contents.material_of(line));

@@ -80,8 +80,7 @@ fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> Option<f64> {
                 && other.authority == Authority::Law
                 && other.members.iter().any(|(member, _)| member == id)
         });
-        let bounds: Vec<(&Limit, f64)> =
-            others.filter_map(|other| Some((other, contents.bound_of(other)?))).collect();
+        let bounds: Vec<(&Limit, f64)> = others.filter_map(|other| Some((other, contents.bound_of(other)?))).collect();
         if bounds.is_empty() || bounds.iter().any(|(other, most)| sum(contents, other) > *most) {
             return None;
         }

@@ -29,8 +29,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         let severity = if solute.present > capacity.at_best * METASTABLE { Severity::Caution } else { Severity::Note };
         let begins = solute.crystallises_at(contents);
         let mut finding =
-            describe(Finding::about(CODE, severity, solute.id), contents, &solute, capacity, cold)
-                .cured_by(cure);
+            describe(Finding::about(CODE, severity, solute.id), contents, &solute, capacity, cold).cured_by(cure);
         // A liquid separates all along; only crystals begin somewhere.
         let begins = begins.filter(|_| !solute.liquid);
         finding.values.extend(begins.map(|begins| ("begins", Value::Celsius(begins))));

@@ -15,8 +15,7 @@ pub(super) const CODE: &str = "stability.carbomer";
 const OPENS: f64 = 5.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let polymers: Vec<&Present<'_>> =
-        contents.with(Trait::NeedsBase).filter(|each| each.percent >= TRACE).collect();
+    let polymers: Vec<&Present<'_>> = contents.with(Trait::NeedsBase).filter(|each| each.percent >= TRACE).collect();
     if polymers.is_empty() || contents.is_dry() {
         return;
     }

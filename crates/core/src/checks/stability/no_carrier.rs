@@ -21,8 +21,10 @@ const ADDED: f64 = 4.0;
 const ALCOHOL: f64 = 30.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let wanting: Vec<&Present<'_>> = contents.with(Trait::OilSoluble).filter(|each| each.percent >= TRACE * 2.0).collect();
-    let alcohol = contents.cosolvents.iter().any(|(kind, percent, _)| *kind == Cosolvent::Ethanol && *percent > ALCOHOL);
+    let wanting: Vec<&Present<'_>> =
+        contents.with(Trait::OilSoluble).filter(|each| each.percent >= TRACE * 2.0).collect();
+    let alcohol =
+        contents.cosolvents.iter().any(|(kind, percent, _)| *kind == Cosolvent::Ethanol && *percent > ALCOHOL);
     if wanting.is_empty() || contents.water <= contents.oil || alcohol {
         return;
     }
@@ -57,7 +59,8 @@ mod tests {
         let bench = Bench::new();
         let formula = bench.water_with(&[("Retinol", "0.2"), ("Phenoxyethanol", "0.9")]);
         bench.every_cure_cures(&formula, super::CODE);
-        let carried = bench.water_with(&[("Retinol", "0.2"), ("Helianthus Annuus Seed Oil", "5"), ("Polysorbate 60", "1")]);
+        let carried =
+            bench.water_with(&[("Retinol", "0.2"), ("Helianthus Annuus Seed Oil", "5"), ("Polysorbate 60", "1")]);
         assert!(!codes(&bench.check(&carried)).contains(&super::CODE));
     }
 }

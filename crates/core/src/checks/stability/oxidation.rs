@@ -25,9 +25,7 @@ const PROTECTS: f64 = 0.05;
 pub fn is_unprotected(contents: &Contents<'_>) -> bool {
     let sum = |wanted| contents.with(wanted).map(|each: &Present<'_>| each.percent).sum::<f64>();
     let delicate = sum(Trait::Unsaturated);
-    delicate >= LITTLE
-        && delicate >= contents.oil * MATTERS
-        && sum(Trait::OilAntioxidant) < delicate * PROTECTS / 100.0
+    delicate >= LITTLE && delicate >= contents.oil * MATTERS && sum(Trait::OilAntioxidant) < delicate * PROTECTS / 100.0
 }
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {

@@ -26,8 +26,20 @@ struct Pair {
 
 const PAIRS: [Pair; 3] = [
     Pair { first: Trait::Copper, second: Trait::Ascorbate, least: 0.001, what: "pair.copper", by_substance: true },
-    Pair { first: Trait::Carbonate, second: Trait::AcidOfCarbonate, least: FOAMS, what: "pair.gas", by_substance: false },
-    Pair { first: Trait::SetByCalcium, second: Trait::Calcium, least: TRACE, what: "pair.alginate", by_substance: true },
+    Pair {
+        first: Trait::Carbonate,
+        second: Trait::AcidOfCarbonate,
+        least: FOAMS,
+        what: "pair.gas",
+        by_substance: false,
+    },
+    Pair {
+        first: Trait::SetByCalcium,
+        second: Trait::Calcium,
+        least: TRACE,
+        what: "pair.alginate",
+        by_substance: true,
+    },
 ];
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
