@@ -242,23 +242,3 @@ mod tests {
         assert!(sound >= 60 && written().len() - sound >= 60, "{sound} sound of {}", written().len());
     }
 }
-#[cfg(test)]
-mod dump {
-    #[test]
-    #[ignore]
-    fn dump() {
-        for each in super::written() {
-            println!("## {}", each.name);
-            for f in super::findings_of(&each.formula) {
-                println!(
-                    "   {:?} {} {} {:?} cures {:?}",
-                    f.severity,
-                    f.code,
-                    f.subject,
-                    f.values,
-                    f.cures.iter().map(|c| (c.code, &c.values)).collect::<Vec<_>>()
-                );
-            }
-        }
-    }
-}

@@ -1,6 +1,6 @@
 //! A formula as the checks see it: what is really in the jar, with what is known of each substance.
 
-use super::facts::{Cosolvent, Facts, Knowledge, Trait};
+use super::facts::{Cosolvent, Facts, Knowledge, Limit, Trait};
 use crate::chemistry::Temperature;
 use crate::composition::Contribution;
 use crate::evaluation::Evaluation;
@@ -189,6 +189,8 @@ pub struct Contents<'a> {
     pub oil: f64,
     /// Cosolvents in percent, and their volume for 100 g of product.
     pub cosolvents: Vec<(Cosolvent, f64, f64)>,
+    /// Limits that something in the jar counts towards.
+    pub touched: Vec<&'a Limit>,
     places: LiteMap<ConstituentId, usize>,
 }
 
@@ -232,10 +234,19 @@ impl<'a> Contents<'a> {
             water: present.iter().map(water_of).sum(),
             oil: present.iter().filter(|each| each.is_oil()).map(|each| each.percent).sum(),
             cosolvents: Vec::new(),
+            touched: Vec::new(),
             present,
         };
         contents.cosolvents = contents.find_cosolvents();
+        contents.touched = knowledge.limits().iter().filter(|limit| contents.touches(limit)).collect();
         contents
+    }
+
+    /// Whether something in the jar counts towards a limit.
+    fn touches(&self, limit: &Limit) -> bool {
+        let inside =
+            || self.present.iter().any(|oil| oil.facts.inside.iter().any(|it| limit.inside_oils.contains(&it.name)));
+        self.counting(limit).any(|(id, _)| self.percent_of(id) > 0.0) || !limit.inside_oils.is_empty() && inside()
     }
 
     fn find_cosolvents(&self) -> Vec<(Cosolvent, f64, f64)> {

@@ -305,7 +305,7 @@ pub fn raise(contents: &Contents<'_>, members: &[(ConstituentId, f64)], now: f64
 
 /// Whether a line that grows so many times brings something over a limit that is kept now.
 fn breaks_a_limit(contents: &Contents<'_>, line: LineId, times: f64) -> bool {
-    contents.knowledge.limits().iter().any(|limit| {
+    contents.touched.iter().any(|limit| {
         let Some(most) = contents.bound_of(limit) else { return false };
         let more = brought(contents, &limit.members, line) * (times - 1.0);
         let now: f64 = limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum();

@@ -13,7 +13,7 @@ const TRACE: f64 = 0.001;
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let mut finding = Finding::new(CODE, Severity::Note, "formula");
     let mut subjects = Vec::new();
-    for limit in contents.knowledge.limits() {
+    for limit in &contents.touched {
         // A row whose bound says nothing of this use has its conditions all the same only where it has no bound at all.
         if limit.leave_on.is_some() || limit.rinse_off.is_some() || limit.conditions.is_empty() {
             continue;

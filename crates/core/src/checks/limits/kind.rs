@@ -15,7 +15,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if contents.formula.kind.is_some() {
         return;
     }
-    let limits = contents.knowledge.limits().iter().filter(|limit| limit.authority == Authority::Law);
+    let limits = contents.touched.iter().copied().filter(|limit| limit.authority == Authority::Law);
     for limit in limits.filter(|limit| !limit.group.is_empty()) {
         if all_have(contents, limit, Trait::Retinoid) || is_of_fruit_acid(contents, limit) {
             continue;

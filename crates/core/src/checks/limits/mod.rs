@@ -207,7 +207,7 @@ fn is_of_fruit_acid(contents: &Contents<'_>, limit: &Limit) -> bool {
 /// Limits of one kind that this use has, with their bound and what counts, where something does.
 fn limits_of<'a>(contents: &Contents<'a>, wanted: impl Fn(&Limit) -> bool) -> Vec<(&'a Limit, f64, Counted)> {
     let mut found = Vec::new();
-    for limit in contents.knowledge.limits() {
+    for limit in contents.touched.iter().copied() {
         let Some(bound) = contents.bound_of(limit) else { continue };
         let counted = count(contents, limit);
         if counted.most > 0.0 && !limit.preservative && wanted(limit) {

@@ -12,7 +12,7 @@ use crate::checks::finding::{Finding, Severity, Value};
 pub(super) const CODE: &str = "limits.over-legal";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for limit in contents.knowledge.limits().iter().filter(|limit| !limit.preservative) {
+    for limit in contents.touched.iter().copied().filter(|limit| !limit.preservative) {
         let Some(bound) = contents.bound_of(limit) else { continue };
         let counted = count(contents, limit);
         let most_allowed = tolerated(limit, bound);

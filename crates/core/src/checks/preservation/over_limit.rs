@@ -1,7 +1,7 @@
 //! More of a preservative than the law allows for this use, over all lines and salts, expressed as the law expresses it.
 //!
 //! A limit of zero means that it is not allowed in this use. A substance that the law also allows for another purpose, up
-//! to a higher limit that is kept, is only noted: as a preservative it would be too much.
+//! to a higher limit, is only noted: as a preservative it would be too much, and beyond the other limit is another finding.
 
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::lower;
@@ -11,13 +11,13 @@ use crate::checks::finding::{Finding, Severity, Value, subject_of};
 pub(super) const CODE: &str = "preservation.over-limit";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for limit in contents.knowledge.limits().iter().filter(|limit| limit.preservative) {
+    for limit in contents.touched.iter().copied().filter(|limit| limit.preservative) {
         let Some(most) = contents.bound_of(limit) else { continue };
         let now = sum(contents, limit);
         if now <= most * resolution(limit) {
             continue;
         }
-        let otherwise = allowed_otherwise(contents, limit);
+        let otherwise = allowed_otherwise(contents, limit, most);
         let severity = if otherwise.is_some() { Severity::Note } else { Severity::Stop };
         let subject = match limit.members.as_slice() {
             [(only, _)] => subject_of(*only),
@@ -71,22 +71,18 @@ fn sum(contents: &Contents<'_>, limit: &Limit) -> f64 {
 }
 
 /// Up to how much the law allows what is there for another purpose than preservation, where it does.
-fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> Option<f64> {
+fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit, as_preservative: f64) -> Option<f64> {
     let present = |(id, _): &&(crate::ConstituentId, f64)| contents.percent_of(*id) > 0.0;
     let mut least = f64::INFINITY;
     for (id, _) in limit.members.iter().filter(present) {
-        let others = contents.knowledge.limits().iter().filter(|other| {
+        let others = contents.touched.iter().copied().filter(|other| {
             !other.preservative
                 && other.authority == Authority::Law
                 && other.members.iter().any(|(member, _)| member == id)
         });
-        let bounds: Vec<(&Limit, f64)> = others.filter_map(|other| Some((other, contents.bound_of(other)?))).collect();
-        if bounds.is_empty() || bounds.iter().any(|(other, most)| sum(contents, other) > *most) {
-            return None;
-        }
-        least = bounds.iter().map(|(_, most)| *most).fold(least, f64::min);
+        least = others.filter_map(|other| contents.bound_of(other)).reduce(f64::min)?.min(least);
     }
-    least.is_finite().then_some(least)
+    Some(least).filter(|least| least.is_finite() && *least > as_preservative)
 }
 
 #[cfg(test)]
