@@ -123,9 +123,9 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
                 let stood =
                     |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
                 // A gap is what is left of having nothing.
-                let is_new = !stood(each.code) && !(each.code == preservation::GAP && stood(preservation::MISSING));
+                let is_new = !(stood(each.code) || each.code == preservation::GAP && stood(preservation::MISSING));
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
-                !(is_new && each.severity < bears) && !still_stands
+                !(still_stands || is_new && each.severity < bears)
             })
         });
     }

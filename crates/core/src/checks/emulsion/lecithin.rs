@@ -4,7 +4,7 @@
 //! Hydrogenated lecithin and lysolecithin do otherwise. Cured by a lamellar emulsifier beside it.
 
 use super::{MUCH_OIL, System};
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Round, add, weighable};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
@@ -32,7 +32,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         Finding::new(CODE, Severity::Caution, "formula")
             .with("lecithin", Value::Percent(lecithin))
             .with("water", Value::Percent(contents.water))
-            .fed_by(lecithins().flat_map(|each| each.lines()))
+            .fed_by(lecithins().flat_map(Present::lines))
             .cured_by(remedy.and_then(|remedy| add(contents, &[remedy], PhaseKind::HeatedOil)))
             .cite(lecithins().filter_map(|each| each.facts.has(Trait::PlainLecithin)))
             .cite([Citation::COMMON_PRACTICE]),

@@ -46,7 +46,7 @@ pub(super) struct Acting<'a> {
     /// The acid behind it, where it is one or a salt of one.
     pub acid: Option<&'a Acid>,
     /// What a percent of it makes as the acting form.
-    pub as_acting: f64,
+    pub makes: f64,
     /// What it parts between.
     pub losses: Losses,
     /// Free and undissociated, in percent of the water.
@@ -77,7 +77,7 @@ impl<'a> Acting<'a> {
         preservative: &'a Preservative,
         ph: Option<f64>,
     ) -> Self {
-        let (facts, as_acting) = acting_form(contents, present);
+        let (facts, makes) = acting_form(contents, present);
         let acid = facts.acid.as_ref();
         let early = acid.is_some_and(|acid| acid.steps.first().is_some_and(|pka| *pka < super::LATE_ACID));
         let ph = ph.or(preservative.ph.filter(|_| early).map(|window| window.value.high));
@@ -90,7 +90,7 @@ impl<'a> Acting<'a> {
             surfactant: ethoxylates(contents),
             binding: facts.micelle_binding.map_or(0.0, |binding| binding.value),
         };
-        let total = present.percent * as_acting;
+        let total = present.percent * makes;
         let dissolves = intrinsic_solubility(facts);
         let acts = free_and_undissociated(total, losses).min(dissolves);
         let undisturbed = (total * share).min(dissolves);
@@ -98,7 +98,7 @@ impl<'a> Acting<'a> {
             present,
             preservative,
             acid,
-            as_acting,
+            makes,
             losses,
             acts,
             undisturbed,
@@ -134,7 +134,7 @@ impl<'a> Acting<'a> {
             Strength::Fair => 0.75,
             Strength::Good => 1.2,
         };
-        let low = self.preservative.usual.map_or(0.0, |usual| usual.value.low) * self.as_acting;
+        let low = self.preservative.usual.map_or(0.0, |usual| usual.value.low) * self.makes;
         // The share that practice itself works with, at the upper end of the pH window.
         let usual =
             self.acid.zip(self.preservative.ph).map_or(1.0, |(acid, ph)| undissociated(&acid.steps, ph.value.high));

@@ -56,7 +56,7 @@ pub(super) fn explain(mut finding: Finding, acting: &[Acting<'_>]) -> Finding {
                 "work.acts",
                 vec![
                     ("substance", Value::Substance(each.present.id)),
-                    ("present", Value::Percent(each.present.percent * each.as_acting)),
+                    ("present", Value::Percent(each.present.percent * each.makes)),
                     ("share", Value::Percent(losses.undissociated * 100.0)),
                     ("ratio", Value::Number(losses.oil_to_water)),
                     ("coefficient", Value::Number(losses.coefficient)),

@@ -48,7 +48,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .step(
                     "work.bean",
                     vec![
-                        ("present", Value::Percent(percent * each.as_acting)),
+                        ("present", Value::Percent(percent * each.makes)),
                         ("ratio", Value::Number(losses.oil_to_water)),
                         ("coefficient", Value::Number(losses.coefficient)),
                         ("held", Value::Number(1.0 + losses.binding * losses.surfactant)),

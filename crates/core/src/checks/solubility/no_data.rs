@@ -42,7 +42,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             (Err(Missing::Temperature | Missing::Oil), _) => in_a_room.push(solute.id),
             // What stays far below its cap in a room stays dissolved in the cold, too.
             (Ok(room), Err(_)) if !solute.liquid && solute.present > room.cap / FAR_BELOW => {
-                in_the_cold.push(solute.id)
+                in_the_cold.push(solute.id);
             }
             _ => {}
         }
