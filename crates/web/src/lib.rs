@@ -79,6 +79,8 @@ mod sentences_card;
 mod sentences_extract;
 #[cfg(feature = "whole")]
 mod sentences_findings;
+#[cfg(feature = "whole")]
+mod sentences_findings_words;
 mod sentences_material;
 #[cfg(feature = "whole")]
 mod sentences_run;

@@ -1,5 +1,5 @@
-//! Words of the data files that the checks know. The build reads them, and it cannot ask the core: a test holds each list to
-//! what the core has.
+//! Words of the data files that the checks know. The build reads them, and it cannot ask the core: a test holds each list
+//! to what the core has.
 
 /// Words of `traits.csv`.
 pub const TRAITS: [&str; 48] = [

@@ -119,19 +119,6 @@ pub enum Strength {
     Good,
 }
 
-impl Strength {
-    /// Key of its name.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::None => "strength.none",
-            Self::Weak => "strength.weak",
-            Self::Fair => "strength.fair",
-            Self::Good => "strength.good",
-        }
-    }
-}
-
 /// Kinds of microbe a preservative system has to hold.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Microbe {

@@ -36,7 +36,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             finding = finding.with("from", Value::Name(limit.from));
         }
         if bound <= 0.0 {
-            finding = finding.with("banned", Value::Number(0.0));
+            finding = finding.with("banned", Value::Word("limit.none"));
         }
         if !surely {
             finding = finding.with("most", Value::Percent(counted.most));
