@@ -137,6 +137,12 @@ export function createFormula(session, page) {
   return root;
 }
 
+/** The kinds of product, each with its name. */
+function kinds() {
+  const name = (/** @type {string} */ kind) => kind.replace('child', text.child).replace('-', ' ');
+  return Object.fromEntries([['', text.noKind], ...text.kinds.split(',').map((kind) => [kind, name(kind)])]);
+}
+
 /** @param {Session} session */
 function createHead(session) {
   let formula = '';
@@ -155,7 +161,7 @@ function createHead(session) {
   });
   const kind = chooser({
     label: text.kind,
-    choices: text.kinds,
+    choices: kinds(),
     onChoice: (value) => session.send({ do: 'set-kind', text: value }),
   });
   const measured = new Field({

@@ -5,8 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// What kind of product a formula makes. Whether it stays on or is rinsed off follows from it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
+#[serde(try_from = "String", into = "&'static str")]
 pub enum ProductKind {
     /// Stays on the face.
     Face,
@@ -44,6 +43,39 @@ pub enum ProductKind {
     Child,
     /// Is rinsed off a child under three.
     ChildWash,
+}
+
+/// A word that names no kind of product.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("no kind of product")]
+pub struct NoSuchKind;
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for ProductKind {
+    fn schema_name() -> std::borrow::Cow<'static, str> {
+        "ProductKind".into()
+    }
+
+    fn json_schema(_: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        schemars::json_schema!({
+            "description": "What kind of product a formula makes. Whether it stays on or is rinsed off follows from it.",
+            "type": "string",
+            "enum": Self::ALL.map(Self::slug),
+        })
+    }
+}
+
+impl TryFrom<String> for ProductKind {
+    type Error = NoSuchKind;
+    fn try_from(word: String) -> Result<Self, NoSuchKind> {
+        Self::from_slug(&word).ok_or(NoSuchKind)
+    }
+}
+
+impl From<ProductKind> for &'static str {
+    fn from(kind: ProductKind) -> Self {
+        kind.slug()
+    }
 }
 
 impl ProductKind {
