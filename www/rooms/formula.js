@@ -137,12 +137,6 @@ export function createFormula(session, page) {
   return root;
 }
 
-/** The kinds of product, each with its name. */
-function kinds() {
-  const name = (/** @type {string} */ kind) => kind.replace('child', text.child).replace('-', ' ');
-  return Object.fromEntries([['', text.noKind], ...text.kinds.split(',').map((kind) => [kind, name(kind)])]);
-}
-
 /** @param {Session} session */
 function createHead(session) {
   let formula = '';
@@ -159,17 +153,6 @@ function createHead(session) {
     choices: { 'leave-on': text.leaveOn, 'rinse-off': text.rinseOff },
     onChoice: (value) => session.send({ do: 'set-purpose', purpose: value }),
   });
-  const kind = chooser({
-    label: text.kind,
-    choices: kinds(),
-    onChoice: (value) => session.send({ do: 'set-kind', text: value }),
-  });
-  const measured = new Field({
-    field: 'formula.measured-ph',
-    label: text.measuredPh,
-    class: 'short',
-    onText: (typed) => session.send({ do: 'set-measured-ph', text: typed }),
-  });
   const ph = new Field({
     field: 'formula.ph',
     label: text.ph,
@@ -182,15 +165,13 @@ function createHead(session) {
     onChoice: (basis) => session.send({ do: 'write-in', basis }),
   });
   return {
-    root: make('div', { class: 'formula-head' }, name.root, make('div', { class: 'row' }, kind.root, purpose.root, ph.root, measured.root, writtenIn.root)),
+    root: make('div', { class: 'formula-head' }, name.root, make('div', { class: 'row' }, purpose.root, ph.root, writtenIn.root)),
     /** @param {FormulaView} view */
     show(view) {
       formula = view.id ?? '';
       name.show(view.name);
       purpose.show(view.purpose);
-      kind.show(view.kind);
       ph.show(view.targetPh);
-      measured.show(view.measuredPh);
       writtenIn.show(view.writtenIn);
     },
   };

@@ -10,7 +10,7 @@ use std::rc::Rc;
 use stillroom_core::number::{NumberError, Typed, read, read_mass, read_plain};
 use stillroom_core::{
     Amount, Celsius, Formula, FormulaId, Grams, LineId, MaterialId, MaterialSource, Percent, Ph, PhaseId, PhaseKind,
-    ProductKind, WrittenIn,
+    WrittenIn,
 };
 use stillroom_exchange::record::FormulaRecord;
 
@@ -117,14 +117,7 @@ impl Session {
             Command::SetPurpose { purpose } => {
                 self.change_formula("formula.purpose", None, |formula| formula.set_purpose(purpose));
             }
-            Command::SetKind { text } => {
-                let kind = ProductKind::from_slug(&text);
-                self.change_formula("formula.kind", None, |formula| formula.set_kind(kind));
-            }
             Command::SetTargetPh { text } => return self.set_ph("formula.ph", &text, |formula| &mut formula.target_ph),
-            Command::SetMeasuredPh { text } => {
-                return self.set_ph("formula.measured-ph", &text, |formula| &mut formula.measured_ph);
-            }
             Command::SetNotes { text } => {
                 self.change_formula("formula.notes", Some("formula.notes"), |formula| formula.notes = cut_text(&text));
             }
@@ -201,7 +194,12 @@ impl Session {
         Answer::default()
     }
 
-    fn set_ph(&mut self, field: &'static str, text: &str, of: fn(&mut Formula) -> &mut Option<Ph>) -> Answer {
+    pub(crate) fn set_ph(
+        &mut self,
+        field: &'static str,
+        text: &str,
+        of: fn(&mut Formula) -> &mut Option<Ph>,
+    ) -> Answer {
         let mark = self.mark();
         let read = if text.trim().is_empty() {
             Ok(None)

@@ -19,7 +19,7 @@ use stillroom_core::checks::{
 };
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{read_plain, with_unit, write_between};
-use stillroom_core::{Celsius, Formula, Grams, SetAside};
+use stillroom_core::{Celsius, Formula, Grams, ProductKind, SetAside};
 
 /// Longest reason kept, in characters.
 const LONGEST_REASON: usize = 400;
@@ -108,6 +108,10 @@ impl Session {
                 .filter(|line| line.suspended)
                 .map(|line| SuspendedView { line: line.id.0, name: self.materials.name(line.material) })
                 .collect(),
+            kind: formula.kind.map_or_else(String::new, |kind| kind.slug().to_owned()),
+            measured_ph: formula
+                .measured_ph
+                .map_or_else(String::new, |ph| write_between(ph.value(), 1, 2, self.mark())),
             cold_storage: self.write_cold_storage(),
         }
     }
@@ -261,6 +265,13 @@ impl Session {
                     line.suspended = suspended;
                 }
             }),
+            Command::SetKind { text } => {
+                let kind = ProductKind::from_slug(&text);
+                self.change_formula("formula.kind", None, |formula| formula.set_kind(kind));
+            }
+            Command::SetMeasuredPh { text } => {
+                return self.set_ph("formula.measured-ph", &text, |formula| &mut formula.measured_ph);
+            }
             Command::SetColdStorage { text } => return self.set_cold_storage(&text),
             _ => {}
         }

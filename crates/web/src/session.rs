@@ -244,6 +244,8 @@ impl Session {
             | Command::SetAsideFinding { .. }
             | Command::TakeFindingBack { .. }
             | Command::SetSuspended { .. }
+            | Command::SetKind { .. }
+            | Command::SetMeasuredPh { .. }
             | Command::SetColdStorage { .. } => self.act_on_finding(command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::ImportTable {} => self.import_table(),

@@ -237,12 +237,8 @@ pub struct FormulaView {
     /// How the product is used.
     #[tsify(type = "\"leave-on\" | \"rinse-off\"")]
     pub purpose: Purpose,
-    /// Word of the kind of product; empty where it is not stated.
-    pub kind: String,
     /// Target pH as text.
     pub target_ph: String,
-    /// Measured pH as text.
-    pub measured_ph: String,
     /// The maker's notes.
     pub notes: String,
     /// Method, one step a line.

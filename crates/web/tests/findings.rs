@@ -213,13 +213,13 @@ fn every_sentence_of_every_finding_has_all_its_numbers() {
 fn the_kind_of_product_says_how_it_is_used_and_a_measured_ph_comes_first() {
     let mut session = open();
     let update = session.apply(Command::SetKind { text: "shampoo".to_owned() });
-    let view = update.formula.unwrap();
-    assert_eq!((view.kind.as_str(), view.purpose), ("shampoo", stillroom_core::Purpose::RinseOff));
+    assert_eq!(found(&update).kind, "shampoo");
+    assert_eq!(update.formula.unwrap().purpose, stillroom_core::Purpose::RinseOff);
     let update = session.apply(Command::SetPurpose { purpose: stillroom_core::Purpose::LeaveOn });
-    assert!(update.formula.unwrap().kind.is_empty(), "a shampoo does not stay on");
+    assert!(found(&update).kind.is_empty(), "a shampoo does not stay on");
     let update = session.apply(Command::SetMeasuredPh { text: "12".to_owned() });
     assert!(about(found(&update), "limits.skin-ph/").unwrap().text.starts_with("pH 12 (measured) burns skin."));
-    assert_eq!(update.formula.unwrap().measured_ph, "12.0");
+    assert_eq!(found(&update).measured_ph, "12.0");
     let refused = session.apply(Command::SetMeasuredPh { text: "sour".to_owned() }).answer.unwrap();
     assert_eq!(refused.field.as_deref(), Some("formula.measured-ph"));
     assert!(refused.error.is_some());
