@@ -313,7 +313,7 @@ const SENTENCES: &[(&str, &str)] = &[
     ("cure.add", "Add {to} {substance}"),
     ("cure.add-several", "Add {substances} in their usual amounts"),
     ("cure.put-in-place", "Put {to} {substance} in place of {material}"),
-    ("cure.replace", "Put {substances} in place of {substance}"),
+    ("cure.replace", "Put {substances} in place of {material}"),
     ("cure.set-ph", "Aim at pH {ph}, then measure it"),
     ("cure.set-ph-and-add", "Aim at pH {ph} and add {substances}"),
     ("cure.move-to-cool-down", "Move {material} to the cool-down phase"),

@@ -266,17 +266,19 @@ fn raise_preservative(contents: &Contents<'_>, each: &Acting<'_>, wanted: f64) -
     is_for_it(largest.line).then(|| cure::raise(contents, &[(id, 1.0)], percent, wanted)).flatten()
 }
 
-/// Takes a preservative out and puts in what closes the gaps it leaves.
+/// Takes a preservative out, alone or with the blend that brings it, and puts in what closes the gaps this leaves.
 fn replace(contents: &Contents<'_>, present: &Present<'_>) -> Option<Cure> {
-    let rest: Vec<Acting<'_>> = acting(contents).into_iter().filter(|each| each.present.id != present.id).collect();
     let lines: Vec<_> = present.lines().collect();
-    let simple = lines.iter().all(|line| {
-        let material = contents.formula.line(*line).and_then(|line| contents.material_of(line));
-        material.is_some_and(|material| matches!(material.makeup, Makeup::Simple(_)))
-    });
-    if !simple {
+    let material_of = |line| contents.formula.line(line).and_then(|line| contents.material_of(line));
+    let is_for_it = |line| {
+        material_of(line).is_some_and(|it| it.class == Class::Preservative || matches!(it.makeup, Makeup::Simple(_)))
+    };
+    if !lines.iter().all(|line| is_for_it(*line)) {
         return None;
     }
+    let goes = |each: &Acting<'_>| each.present.lines().any(|line| lines.contains(&line));
+    let rest: Vec<Acting<'_>> = acting(contents).into_iter().filter(|each| !goes(each)).collect();
+    let material = material_of(*lines.first()?)?.id;
     let new = closing_gaps(contents, sum(&rest))?;
     let added = cure::add(contents, &new, PhaseKind::CoolDown)?;
     let removed = cure::remove(contents, &lines)?;
@@ -287,6 +289,6 @@ fn replace(contents: &Contents<'_>, present: &Present<'_>) -> Option<Cure> {
     }
     let names = new.iter().map(|(id, _)| *id).collect();
     let changes = removed.changes.into_iter().chain(added.changes).collect();
-    let values = vec![("substance", Value::Substance(present.id)), ("substances", Value::Substances(names))];
+    let values = vec![("material", Value::Material(material)), ("substances", Value::Substances(names))];
     Some(Cure::of("cure.replace", values, changes))
 }

@@ -3,8 +3,9 @@
 //! A limit of zero means that it is not allowed in this use. A substance that the law also allows for another purpose, up
 //! to a higher limit, is only noted: as a preservative it would be too much, and beyond the other limit is another finding.
 
+use super::replace;
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{Cure, lower};
 use crate::checks::facts::{Authority, Limit};
 use crate::checks::finding::{Finding, Severity, Value, subject_of};
 
@@ -33,6 +34,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             .with("as_of", Value::Name(limit.as_of))
             .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
             .fed_by(lines)
+            .cured_by(instead(contents, limit, most))
             .cured_by(lower(contents, &contents.counting(limit).collect::<Vec<_>>(), now, most))
             .cite([limit.citation]);
         if let Some(bound) = otherwise {
@@ -56,6 +58,12 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         }
         found.push(finding);
     }
+}
+
+/// Another preservative for one that is not allowed at all: taking it out alone would often leave nothing that preserves.
+fn instead(contents: &Contents<'_>, limit: &Limit, most: f64) -> Option<Cure> {
+    let there = || limit.members.iter().find_map(|(id, _)| contents.find(*id));
+    (most <= 0.0).then(there).flatten().and_then(|present| replace(contents, present))
 }
 
 /// By which factor a sum must exceed a limit to be over it: molar masses are known to a part in ten thousand, and 0.59 % of
