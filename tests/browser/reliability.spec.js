@@ -51,7 +51,7 @@ test('storage that is full is said on the screen of a run, and leaving it does n
   expect(top).toBe(true);
   await page.getByRole('button', { name: 'Leave the run' }).click();
   const dialog = page.getByRole('alertdialog');
-  await expect(dialog).toContainText('on this screen only');
+  await expect(dialog).toContainText('Not everything of this run is kept');
   await expect(dialog).not.toContainText('is kept as it stands');
   await dialog.getByRole('button', { name: 'Stay' }).click();
   await page.evaluate(() => {

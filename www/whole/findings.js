@@ -3,7 +3,7 @@
 // What the checks found: most serious first, each with its cures, its arithmetic, its sources and a picture.
 
 import { arrange, button, draw, make, setText, show } from '../element.js';
-import { Field } from '../field.js';
+import { Field, chooser } from '../field.js';
 import { inSight } from '../rooms/rooms.js';
 import { dress } from './look.js';
 import { words } from './words-findings.js';
@@ -23,13 +23,24 @@ export function createFindings(session, root) {
   const list = make('ul', { class: 'found' });
   const aside = make('div', { hidden: true });
   const suspended = make('div', { hidden: true });
+  const kind = chooser({
+    label: words.kind,
+    choices: words.kinds,
+    onChoice: (text) => session.send({ do: 'set-kind', text }),
+  });
+  const measured = new Field({
+    field: 'formula.measured-ph',
+    label: words.measuredPh,
+    class: 'short',
+    onText: (text) => session.send({ do: 'set-measured-ph', text }),
+  });
   const cold = new Field({
     field: 'findings.cold',
     label: words.cold,
     unit: '°C',
     onText: (text) => session.send({ do: 'set-cold-storage', text }),
   });
-  root.append(summary, list, make('div', { class: 'findings-foot' }, suspended, aside, cold.root, make('p', { class: 'quiet' }, words.proof)));
+  root.append(make('div', { class: 'row' }, kind.root, measured.root), summary, list, make('div', { class: 'findings-foot' }, suspended, aside, cold.root, make('p', { class: 'quiet' }, words.proof)));
 
   /** @type {Map<string, ReturnType<typeof createFinding>>} */
   const entries = new Map();
@@ -49,6 +60,8 @@ export function createFindings(session, root) {
   function showFindings(view) {
     setText(summary, view.summary);
     list.classList.toggle('waiting', view.waiting);
+    kind.show(view.kind);
+    measured.show(view.measuredPh);
     cold.show(view.coldStorage);
     showAside(view);
     // While the amounts make no whole nothing is checked: what was found stays in sight, and faint.

@@ -112,7 +112,7 @@ function createRun(session, act) {
   session.listen((update) => {
     if (!update.status) return;
     status = update.status;
-    setText(kept, status.state === 'keeping' ? '' : status.text);
+    setText(kept, status.state === 'kept' ? status.text : status.state === 'keeping' ? '' : text.notKept);
   });
   const bar = make('header', { class: 'run-bar' }, button('✕', () => askToLeave(), { class: 'bar-act', 'aria-label': text.leave }), make('div', {}, name, kept), takeBack, opener, progress);
   const leaving = make(
@@ -194,7 +194,7 @@ function createRun(session, act) {
   }
 
   function askToLeave() {
-    setText(left, status.state === 'kept' ? text.left : `${status.text}. ${text.leftUnkept}`);
+    setText(left, status.state === 'kept' ? text.left : text.leftUnkept);
     show(leaving, true);
     leaving.querySelector('button')?.focus();
   }

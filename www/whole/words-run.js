@@ -13,7 +13,8 @@ export const runWords = Object.freeze({
 
   leave: 'Leave the run',
   left: 'This run is kept as it stands. Leave it for now?',
-  leftUnkept: 'Leave it for now all the same?',
+  leftUnkept: 'Not everything of this run is kept yet. Leave it all the same?',
+  notKept: 'Not kept',
   stay: 'Stay',
   go: 'Leave',
   list: 'All steps',

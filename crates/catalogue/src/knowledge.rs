@@ -5,21 +5,21 @@
 use crate::catalogue::{Catalogue, Origin, Value};
 use crate::property::Property;
 use crate::reference::{
-    acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, limit_members,
-    partitions, preservative_limits, preservative_practice, preservative_spectra, restrictions, traits,
-    water_solubilities,
+    LimitMember, acid_constants, acid_salts, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens,
+    inhibitory_concentrations, limit_members, micelle_bindings, oil_partitions, partitions, preservative_limits,
+    preservative_practice, preservative_spectra, restrictions, traits, water_solubilities,
 };
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 use stillroom_core::checks::facts::{
-    Acid, Allergen, Authority, Charge, Cosolvent, Facts, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
+    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
+    OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use stillroom_core::chemistry::solubility::{Curve, Point};
 use stillroom_core::source::{Basis, Citation, Cited};
-use stillroom_core::{ConstituentId, Makeup, MaterialId};
+use stillroom_core::{Class, ConstituentId, Makeup, MaterialId, MaterialSource as _, ProductKind};
 
 /// The dataset whose figures give way to any other: above 100 g/L it mixes "per litre of water" with "per litre of
 /// solution", and some of its figures are lower bounds.
@@ -184,32 +184,7 @@ fn add_traits(facts: &mut BTreeMap<ConstituentId, Facts>) {
 /// The trait behind a word of the data file.
 #[must_use]
 pub fn trait_of(word: &str) -> Option<Trait> {
-    Some(match word {
-        "ethoxylate" => Trait::Ethoxylate,
-        "polymeric-emulsifier" => Trait::PolymericEmulsifier,
-        "lamellar-emulsifier" => Trait::LamellarEmulsifier,
-        "ionic-emulsifier" => Trait::IonicEmulsifier,
-        "water-in-oil-emulsifier" => Trait::WaterInOilEmulsifier,
-        "salt-sensitive-thickener" => Trait::SaltSensitiveThickener,
-        "clumping-powder" => Trait::ClumpingPowder,
-        "electrolyte" => Trait::Electrolyte,
-        "secondary-amine" => Trait::SecondaryAmine,
-        "formaldehyde-releaser" => Trait::FormaldehydeReleaser,
-        "takes-formaldehyde" => Trait::TakesFormaldehyde,
-        "ascorbate" => Trait::Ascorbate,
-        "benzoate" => Trait::Benzoate,
-        "iron-sensitive" => Trait::IronSensitive,
-        "iron" => Trait::Iron,
-        "alpha-hydroxy-acid" => Trait::AlphaHydroxyAcid,
-        "retinoid" => Trait::Retinoid,
-        "phototoxic" => Trait::Phototoxic,
-        "not-for-small-children" => Trait::NotForSmallChildren,
-        "keep-from-eyes" => Trait::KeepFromEyes,
-        "insoluble" => Trait::Insoluble,
-        "caustic" => Trait::Caustic,
-        "cationic-active" => Trait::CationicActive,
-        _ => return None,
-    })
+    Trait::WORDS.iter().find(|(known, _)| *known == word).map(|(_, value)| *value)
 }
 
 /// The published figures, unless they are only those of [`GIVES_WAY`] and another source states less. Recalled figures
@@ -222,10 +197,11 @@ fn add_water_solubility(facts: &mut BTreeMap<ConstituentId, Facts>) {
         let citation = cite(&row.origin);
         match (number(row.grams_per_100_g_water), number(row.temperature)) {
             (Some(grams), Some(temperature)) => {
-                let point = Point { temperature, grams, citation };
+                let factor = number(row.factor).unwrap_or(1.0);
+                let point = Point { temperature, grams, factor, citation };
                 rows.entry(constituent).or_default().push((point, row.origin.source.slug == GIVES_WAY));
             }
-            _ if row.described == "miscible" => {
+            _ if ["miscible", "very soluble"].contains(&row.described) => {
                 miscible.insert(constituent, citation);
             }
             _ => {}
@@ -332,17 +308,87 @@ fn add_partitions(facts: &mut BTreeMap<ConstituentId, Facts>) {
         let (Some(constituent), Some(value)) = (row.constituent, number(row.value)) else { continue };
         let citation = cite(&row.origin);
         let own = facts.entry(constituent).or_default();
-        match row.record {
-            "logKow" => put(&mut own.log_kow, || Some(Cited { value, citation })),
-            "oil_water_K" => {
-                let oil = row.phases.strip_suffix("/water").unwrap_or(row.phases);
-                let mineral = ["liquid paraffin", "mineral oil"].contains(&oil);
-                let kind = if mineral { OilKind::Mineral } else { OilKind::Vegetable };
-                own.oil_partition.push(OilPartition { kind, oil, coefficient: value, citation });
-            }
-            _ => {}
+        if row.record == "logKow" {
+            put(&mut own.log_kow, || Some(Cited { value, citation }));
         }
     }
+    // Of several figures for one kind of oil the middle one.
+    let mut kinds: BTreeMap<(ConstituentId, OilKind), Vec<OilPartition>> = BTreeMap::new();
+    for row in oil_partitions() {
+        let (Some(constituent), Some(coefficient), Some(kind)) =
+            (row.constituent, number(row.coefficient), oil_kind(row.oil_class))
+        else {
+            continue;
+        };
+        let partition = OilPartition { kind, oil: row.oil, coefficient, citation: cite(&row.origin) };
+        kinds.entry((constituent, kind)).or_default().push(partition);
+    }
+    for ((constituent, _), mut figures) in kinds {
+        figures.sort_by(|a, b| a.coefficient.total_cmp(&b.coefficient));
+        let middle = figures.get(figures.len() / 2).copied();
+        facts.entry(constituent).or_default().oil_partition.extend(middle);
+    }
+    for row in micelle_bindings() {
+        let (Some(constituent), Some(value)) = (row.constituent, number(row.k_per_percent)) else { continue };
+        let binding = Cited { value, citation: cite(&row.origin) };
+        put(&mut facts.entry(constituent).or_default().micelle_binding, || Some(binding));
+    }
+}
+
+/// The kind of oil behind a word of the data file.
+#[must_use]
+pub fn oil_kind(word: &str) -> Option<OilKind> {
+    Some(match word {
+        "triglyceride" => OilKind::Triglyceride,
+        "ester" => OilKind::Ester,
+        "hydrocarbon" => OilKind::Hydrocarbon,
+        "silicone" => OilKind::Silicone,
+        _ => return None,
+    })
+}
+
+/// The kind of microbe behind a word of the data file, by its place in `Microbe::ALL`.
+#[must_use]
+pub fn microbe_of(word: &str) -> Option<usize> {
+    ["gram-positive", "gram-negative", "yeast", "mould"].iter().position(|known| *known == word)
+}
+
+/// How many times the concentration that stops is taken to kill, and for bacteria of preservatives that only stop them: a
+/// choice made here, after published challenge tests of the commonest systems; no standard states one.
+const TO_KILL: f64 = 2.0;
+const TO_KILL_BACTERIA: f64 = 4.0;
+/// Preservatives beside acids that stop bacteria long before they kill them.
+const ONLY_STOP: [&str; 7] = [
+    "Methylparaben",
+    "Ethylparaben",
+    "Propylparaben",
+    "Butylparaben",
+    "Chlorphenesin",
+    "Iodopropynyl Butylcarbamate",
+    "Caprylhydroxamic Acid",
+];
+
+/// What stops each kind of microbe: of one organism the geometric mean of its figures, of several of one kind the hardiest.
+fn inhibitions(constituent: ConstituentId, is_acid: bool) -> [Option<Inhibition>; 4] {
+    let mut organisms: BTreeMap<(usize, &str), (f64, f64, Citation)> = BTreeMap::new();
+    let mut only_stops = is_acid;
+    for row in inhibitory_concentrations().iter().filter(|row| row.constituent == Some(constituent)) {
+        let (Some(kind), Some(percent)) = (microbe_of(row.group), number(row.acting_percent)) else { continue };
+        only_stops |= ONLY_STOP.contains(&row.inci);
+        let (sum, count, _) = organisms.entry((kind, row.organism)).or_insert((0.0, 0.0, cite(&row.origin)));
+        *sum += percent.ln();
+        *count += 1.0;
+    }
+    let mut found = [None; 4];
+    for ((kind, _), (sum, count, citation)) in organisms {
+        let percent = (sum / count).exp();
+        let to_kill = if kind < 2 && only_stops { TO_KILL_BACTERIA } else { TO_KILL };
+        let hardier = found[kind].is_none_or(|known: Inhibition| known.percent < percent);
+        if hardier {
+            found[kind] = Some(Inhibition { percent, to_kill, citation });
+        }
+    }
+    found
 }
 
 fn add_preservatives(facts: &mut BTreeMap<ConstituentId, Facts>) -> Vec<ConstituentId> {
@@ -360,7 +406,10 @@ fn add_preservatives(facts: &mut BTreeMap<ConstituentId, Facts>) -> Vec<Constitu
             _ => Strength::None,
         });
         found.push(constituent);
-        facts.entry(constituent).or_default().preservative = Some(Preservative {
+        let own = facts.entry(constituent).or_default();
+        // A phenol is no acid where microbes grow.
+        let is_acid = own.acid.as_ref().is_some_and(|acid| acid.steps.first().is_some_and(|pka| *pka < 7.0));
+        own.preservative = Some(Preservative {
             usual: practice
                 .and_then(|each| span(each.usual_percent_minimum, each.usual_percent_maximum, cite(&each.origin))),
             ph: practice.and_then(|each| span(each.ph_minimum, each.ph_maximum, cite(&each.origin))),
@@ -369,12 +418,29 @@ fn add_preservatives(facts: &mut BTreeMap<ConstituentId, Facts>) -> Vec<Constitu
             }),
             carries: row.role == "carrier",
             spectrum: strengths,
+            inhibits: inhibitions(constituent, is_acid),
             citation: cite(&row.origin),
         });
     }
-    found.sort_unstable();
+    // What cures reach for first: the commonest systems of the trade.
+    let place = |id: &ConstituentId| {
+        let inci = Catalogue::get().constituent(*id).map_or("", |constituent| constituent.inci.as_str());
+        FIRST_CHOICE.iter().position(|first| *first == inci).unwrap_or(FIRST_CHOICE.len())
+    };
+    found.sort_by_key(|id| (place(id), *id));
     found
 }
+
+/// Preservatives in common use, in the order in which cures try them.
+const FIRST_CHOICE: [&str; 7] = [
+    "Phenoxyethanol",
+    "Ethylhexylglycerin",
+    "Sodium Benzoate",
+    "Potassium Sorbate",
+    "Caprylyl Glycol",
+    "Benzyl Alcohol",
+    "Dehydroacetic Acid",
+];
 
 fn add_oils(facts: &mut BTreeMap<ConstituentId, Facts>) {
     for row in essential_oil_constituents() {
@@ -431,13 +497,33 @@ fn find_remedies() -> Remedies {
         solubiliser: find("Polysorbate 20"),
         salt_tolerant_thickener: find("Xanthan Gum"),
         dispersant: find("Glycerin"),
+        oil_antioxidant: find("Tocopherol"),
+        ready_systems: find_ready_systems(),
     }
+}
+
+/// Emulsifiers that are sold together: what emulsifies in each composite of emulsifiers that has two of them at least.
+fn find_ready_systems() -> Vec<Vec<ConstituentId>> {
+    let catalogue = Catalogue::get();
+    let mut found = Vec::new();
+    for material in catalogue.materials().filter(|material| material.class == Class::Emulsifier) {
+        let Makeup::Composite(parts) = &material.makeup else { continue };
+        let of_part = |part: &stillroom_core::Part| match catalogue.material(part.material)?.makeup {
+            Makeup::Simple(id) => catalogue.constituent(id).filter(|it| it.class == Class::Emulsifier).map(|_| id),
+            Makeup::Composite(_) => None,
+        };
+        let mut system: Vec<ConstituentId> = parts.iter().filter_map(of_part).collect();
+        system.sort_unstable();
+        if system.len() > 1 {
+            found.push(system);
+        }
+    }
+    found
 }
 
 fn gather_limits() -> Vec<Limit> {
     let mut limits: Vec<Limit> = Vec::new();
     for row in preservative_limits() {
-        let Some(constituent) = row.constituent else { continue };
         if row.leave_on_limit.is_none() && row.rinse_off_limit.is_none() {
             continue;
         }
@@ -453,11 +539,22 @@ fn gather_limits() -> Vec<Limit> {
             "12a" => "Propylparaben and Butylparaben",
             _ => inner.map_or(row.inci, capitalised),
         };
+        let (members, named) = match row.constituent {
+            Some(constituent) => (vec![(constituent, factor)], Vec::new()),
+            None => (Vec::new(), vec![(row.inci, factor)]),
+        };
         match limits.iter_mut().find(|limit| limit.subject == subject && limit.jurisdiction == row.jurisdiction) {
-            Some(limit) => limit.members.push((constituent, factor)),
+            Some(limit) => {
+                limit.members.extend(members);
+                limit.named.extend(named);
+            }
             None => limits.push(Limit {
                 subject,
-                members: vec![(constituent, factor)],
+                group: "",
+                kinds: Vec::new(),
+                named,
+                from: "",
+                members,
                 inside_oils: Vec::new(),
                 expressed_as: inner.unwrap_or(""),
                 leave_on: number(row.leave_on_limit),
@@ -473,19 +570,30 @@ fn gather_limits() -> Vec<Limit> {
             }),
         }
     }
+    // Rows of Annex V by kind of product stand beside the entry they are of.
+    let grouped: Vec<&'static str> =
+        restrictions().iter().filter(|row| row.entry.starts_with("V/")).map(|row| row.group).collect();
+    for limit in &mut limits {
+        if grouped.contains(&limit.subject) {
+            limit.group = limit.subject;
+        }
+    }
     for row in restrictions() {
-        let members = limit_members().iter().filter(|member| member.subject == row.subject);
+        let of_row = || limit_members().iter().filter(|member| member.subject == row.subject);
+        let own = of_row().next().is_some();
+        let counts = |member: &&LimitMember| member.subject == if own { row.subject } else { row.group };
+        let members = limit_members().iter().filter(counts);
         let substances = members.clone().filter_map(|member| Some((member.constituent?, number(member.factor)?)));
         let inside = members.map(|member| member.inside).filter(|name| !name.is_empty());
-        let (substances, inside): (Vec<_>, Vec<_>) = (substances.collect(), inside.collect());
-        if (substances.is_empty() && inside.is_empty()) || (row.leave_on_limit.or(row.rinse_off_limit)).is_none() {
-            continue;
-        }
         let is_law = !["guidance", "-"].contains(&row.entry) && !row.jurisdiction.contains("guidance");
         limits.push(Limit {
             subject: row.subject,
-            members: substances,
-            inside_oils: inside,
+            group: row.group,
+            kinds: row.kinds.split(';').filter_map(ProductKind::from_slug).collect(),
+            named: row.named.split(';').filter(|name| !name.is_empty()).map(|name| (name, 1.0)).collect(),
+            from: row.from,
+            members: substances.collect(),
+            inside_oils: inside.collect(),
             expressed_as: "",
             leave_on: number(row.leave_on_limit),
             rinse_off: number(row.rinse_off_limit),

@@ -107,6 +107,8 @@ tables! {
         temperature: number,
         /// Grams per 100 g of water.
         grams_per_100_g_water: number,
+        /// By which factor an estimate may be off either way; none for a measured figure.
+        factor: number,
         /// Said in words where there is no figure: `miscible`.
         described: text,
         /// Remark.
@@ -259,10 +261,18 @@ tables! {
         constituent: constituent,
         /// Substance or group, with the use it is about.
         subject: text,
+        /// What the rows of one entry share that differ by the kind of product.
+        group: text,
+        /// Kinds of product it is for, parted by `;`; empty for all, or for all that no other row of the group names.
+        kinds: text,
+        /// Names on a label that count, parted by `;`, of what the catalogue does not have.
+        named: text,
         /// Whose law or guidance.
         jurisdiction: text,
         /// The state that was read.
         as_of: text,
+        /// The day from which it applies, where that lies ahead.
+        from: text,
         /// Entry in the law.
         entry: text,
         /// Limit in percent in products that stay on.
@@ -339,6 +349,49 @@ tables! {
         yeast: text,
         /// Moulds.
         mould: text,
+    }
+    /// Minimum inhibitory concentration of a preservative.
+    InhibitoryConcentration inhibitory_concentrations "mic.csv" {
+        /// The preservative; of salts the acid.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The organism.
+        organism: text,
+        /// `gram-positive`, `gram-negative`, `yeast` or `mould`.
+        group: text,
+        /// Percent of the acting form: of an acid undissociated.
+        acting_percent: number,
+        /// Remark.
+        note: text,
+    }
+    /// What micelles of an ethoxylate hold of a preservative.
+    MicelleBinding micelle_bindings "micelle-binding.csv" {
+        /// The preservative.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The ethoxylate.
+        surfactant: text,
+        /// Total over free in water is one and this times the percent of surfactant.
+        k_per_percent: number,
+        /// Remark.
+        note: text,
+    }
+    /// Partition of a preservative between an oil and water.
+    OilPartitionRow oil_partitions "oil-partition.csv" {
+        /// The preservative.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The oil.
+        oil: text,
+        /// `triglyceride`, `ester`, `hydrocarbon` or `silicone`.
+        oil_class: text,
+        /// Concentration in oil over that in water.
+        coefficient: number,
+        /// Remark.
+        note: text,
     }
     /// Which substances count towards a limit of [`restrictions`], with the factor to what it is expressed as.
     LimitMember limit_members "limit-members.csv" {

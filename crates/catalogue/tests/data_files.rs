@@ -126,3 +126,31 @@ fn a_torn_file_is_named_with_its_line() {
     let codes = codes_after("torn", "materials.csv", append("only,three,cells"));
     assert!(codes.contains(&"data.unreadable".to_owned()), "{codes:?}");
 }
+
+#[test]
+fn a_limit_that_nothing_can_reach_is_refused() {
+    let row = ",Nothing That Is,,,,EU,2024,,III/0,1,1,,,eu-annex-iii-2024,,memory";
+    assert_eq!(codes_after("unreachable", "restricted.csv", append(row)), ["data.unreachable"]);
+    let named = ",Nothing That Is,,,Nothing That Is,EU,2024,,III/0,1,1,,,eu-annex-iii-2024,,memory";
+    assert_eq!(codes_after("reached", "restricted.csv", append(named)), Vec::<String>::new());
+    let silent = ",Nothing That Is,,,Nothing That Is,EU,2024,,III/0,,,,,eu-annex-iii-2024,,memory";
+    assert_eq!(codes_after("silent", "restricted.csv", append(silent)), ["data.unreachable"]);
+    let member = "No Such Row,1,Aqua,,1,,general-handbooks,,computed";
+    assert_eq!(codes_after("member", "limit-members.csv", append(member)), ["data.dangling"]);
+}
+
+#[test]
+fn a_word_that_no_check_knows_is_refused() {
+    let codes = codes_after("trait", "traits.csv", append("1,Aqua,wet,,general-handbooks,,memory"));
+    assert_eq!(codes, ["data.unknown-word"]);
+    let kind = ",Nothing That Is,,elbow,Nothing That Is,EU,2024,,III/0,1,1,,,eu-annex-iii-2024,,memory";
+    assert_eq!(codes_after("kind", "restricted.csv", append(kind)), ["data.unknown-word"]);
+}
+
+#[test]
+fn the_words_of_the_data_files_are_those_of_the_checks() {
+    let traits = stillroom_core::checks::facts::Trait::WORDS.map(|(word, _)| word);
+    assert_eq!(traits.to_vec(), tables::TRAITS.to_vec());
+    let kinds = stillroom_core::ProductKind::ALL.map(stillroom_core::ProductKind::slug);
+    assert_eq!(kinds.to_vec(), tables::KINDS.to_vec());
+}

@@ -75,9 +75,9 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 #[test]
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
-        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, LimitMember,
-        Partition, PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
-        WaterSolubility,
+        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen,
+        InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition, PlantWater,
+        PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
@@ -91,6 +91,9 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         TraitOf::COLUMNS,
         AcidSalt::COLUMNS,
         PreservativeSpectrum::COLUMNS,
+        InhibitoryConcentration::COLUMNS,
+        MicelleBinding::COLUMNS,
+        OilPartitionRow::COLUMNS,
         LimitMember::COLUMNS,
         EssentialOilConstituent::COLUMNS,
         PlantWater::COLUMNS,

@@ -1,6 +1,7 @@
 //! A formula as the maker writes it: phases in order, each with lines.
 
 use crate::material::MaterialId;
+use crate::product::ProductKind;
 use crate::quantity::{Celsius, Grams, Percent, Ph};
 use crate::scaling::BatchPlan;
 use core::fmt;
@@ -164,9 +165,15 @@ pub struct Formula {
     /// How the product is used.
     #[serde(default)]
     pub purpose: Purpose,
-    /// pH the maker aims at or has measured.
+    /// What kind of product it is, where that is stated; it agrees with the purpose ([`Formula::set_kind`]).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub kind: Option<ProductKind>,
+    /// pH the maker aims at.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub target_ph: Option<Ph>,
+    /// pH the maker measured in the finished product.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub measured_ph: Option<Ph>,
     /// Whether the numbers are percent or grams.
     #[serde(default)]
     pub written_in: WrittenIn,
@@ -199,6 +206,18 @@ pub struct Place {
 }
 
 impl Formula {
+    /// Says what kind of product it is; whether it stays on or is rinsed off follows.
+    pub fn set_kind(&mut self, kind: Option<ProductKind>) {
+        self.kind = kind;
+        self.purpose = kind.map_or(self.purpose, ProductKind::purpose);
+    }
+
+    /// Says how it is used; a kind that is used otherwise is forgotten.
+    pub fn set_purpose(&mut self, purpose: Purpose) {
+        self.purpose = purpose;
+        self.kind = self.kind.filter(|kind| kind.purpose() == purpose);
+    }
+
     /// A formula with a name and nothing in it yet.
     #[must_use]
     pub fn with_name(name: impl Into<String>) -> Self {

@@ -27,6 +27,7 @@ pub mod extract;
 pub mod formula;
 pub mod material;
 pub mod number;
+pub mod product;
 pub mod quantity;
 pub mod run;
 pub mod scaling;
@@ -39,4 +40,5 @@ pub use formula::{
     Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn,
 };
 pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
+pub use product::ProductKind;
 pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};

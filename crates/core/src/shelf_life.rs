@@ -12,12 +12,34 @@ pub const MONTHS_TO_OPENING: u32 = 30;
 /// What the product is, as far as keeping goes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Keeping {
-    /// Holds water and a preservative.
+    /// Holds water and what acts enough to preserve it.
     PreservedWater,
-    /// Holds water and no preservative.
+    /// Holds water and nothing that acts enough.
     UnpreservedWater,
+    /// Holds water that is bound, or strong alcohol: nothing grows, or a few things slowly.
+    BoundWater,
     /// Holds no water.
     Anhydrous,
+    /// Holds no water, and oils that turn rancid soon with nothing that keeps them from it.
+    DelicateOil,
+}
+
+impl Keeping {
+    /// The last day anybody should count on, whatever the materials bear: a week in the cold where nothing preserves, else so
+    /// many months where no test of the product says otherwise. Where one does, only what is unpreserved is capped.
+    ///
+    /// *Source*: common practice: preserved and untested 12 months, bound water 6, oils 24, oils with many double bonds 6.
+    #[must_use]
+    pub fn last_day(self, made: Day, tested: bool) -> Option<Day> {
+        let months = match self {
+            Self::UnpreservedWater => return made.plus_days(7),
+            _ if tested => return None,
+            Self::PreservedWater => 12,
+            Self::BoundWater | Self::DelicateOil => 6,
+            Self::Anhydrous => 24,
+        };
+        made.plus_months(months)
+    }
 }
 
 /// Months after opening that are usual where no laboratory has tested.
@@ -28,6 +50,7 @@ pub enum Keeping {
 pub const fn usual_months_after_opening(keeping: Keeping) -> Option<(u32, u32)> {
     match keeping {
         Keeping::PreservedWater => Some((6, 12)),
+        Keeping::BoundWater | Keeping::DelicateOil => Some((3, 6)),
         Keeping::Anhydrous => Some((12, 12)),
         Keeping::UnpreservedWater => None,
     }
@@ -40,6 +63,8 @@ pub enum Limit {
     Material(MaterialId, Day),
     /// What the maker states from a stability test, in months.
     Stated(u32),
+    /// How such a product keeps.
+    Keeping(Keeping),
     /// Nothing is known: no material states a day, and nothing was tested.
     Unknown,
 }
@@ -64,17 +89,22 @@ pub struct Dates {
 /// Works out the dates of a product.
 ///
 /// Best-before is the earliest last day of any material, or what a stability test of the product allows if that is
-/// earlier. *Source*: common practice (no longer than the earliest material unless stability data say so); the rule of 30
-/// months: see [`MONTHS_TO_OPENING`].
+/// earlier, and never later than such a product keeps ([`Keeping::last_day`]). *Source*: common practice (no longer than the
+/// earliest material unless stability data say so); the rule of 30 months: see [`MONTHS_TO_OPENING`].
 ///
 /// ```
 /// use stillroom_core::MaterialId;
 /// use stillroom_core::shelf_life::{Keeping, work_out_dates};
 /// let made = "2026-03-01".parse()?;
 /// let materials = [(MaterialId::Catalogue(1), None), (MaterialId::Catalogue(2), Some("2027-05-31".parse()?))];
-/// let dates = work_out_dates(made, &materials, None, Keeping::PreservedWater);
+/// let dates = work_out_dates(made, &materials, Some(24), Keeping::PreservedWater);
 /// assert_eq!(dates.best_before, Some("2027-05-31".parse()?));
 /// assert!(dates.date_required);
+/// // Untested it keeps a year, and unpreserved a week in the cold.
+/// let untested = work_out_dates(made, &materials, None, Keeping::PreservedWater);
+/// assert_eq!(untested.best_before, Some("2027-03-01".parse()?));
+/// let unpreserved = work_out_dates(made, &materials, Some(24), Keeping::UnpreservedWater);
+/// assert_eq!(unpreserved.best_before, Some("2026-03-08".parse()?));
 /// # Ok::<(), stillroom_core::day::NotADay>(())
 /// ```
 #[must_use]
@@ -92,6 +122,8 @@ pub fn work_out_dates(
         (None, Some((months, tested))) => (Some(tested), Limit::Stated(months)),
         (None, None) => (None, Limit::Unknown),
     };
+    let capped = keeping.last_day(made, stated.is_some()).filter(|cap| best_before.is_none_or(|day| *cap < day));
+    let (best_before, limit) = capped.map_or((best_before, limit), |cap| (Some(cap), Limit::Keeping(keeping)));
     let months = best_before.map(|day| whole_months(made, day));
     Dates {
         best_before,
@@ -164,7 +196,7 @@ mod tests {
     fn the_rule_of_thirty_months_turns_on_the_day() {
         let made = day("2026-03-01");
         let oil = MaterialId::Catalogue(8);
-        let until = |text: &str| work_out_dates(made, &[(oil, Some(day(text)))], None, Keeping::Anhydrous);
+        let until = |text: &str| work_out_dates(made, &[(oil, Some(day(text)))], Some(60), Keeping::Anhydrous);
         assert!(until("2028-09-01").date_required);
         assert!(!until("2028-09-02").date_required);
         assert_eq!(until("2028-09-02").months, Some(30));
@@ -180,7 +212,23 @@ mod tests {
         let long = work_out_dates(made, &materials, Some(36), Keeping::PreservedWater);
         assert_eq!(long.limit, Limit::Material(MaterialId::Catalogue(8), day("2027-06-30")));
         let nothing = work_out_dates(made, &materials[1..], None, Keeping::UnpreservedWater);
-        assert_eq!((nothing.best_before, nothing.limit, nothing.after_opening), (None, Limit::Unknown, None));
+        assert_eq!((nothing.best_before, nothing.after_opening), (Some(day("2026-03-08")), None));
+        assert_eq!(nothing.limit, Limit::Keeping(Keeping::UnpreservedWater));
         assert!(nothing.date_required);
+    }
+
+    #[test]
+    fn no_product_keeps_longer_than_its_kind() {
+        let made = day("2026-03-01");
+        let until =
+            |keeping| work_out_dates(made, &[(MaterialId::Catalogue(8), Some(day("2031-01-01")))], None, keeping);
+        for (keeping, months) in [
+            (Keeping::PreservedWater, 12),
+            (Keeping::BoundWater, 6),
+            (Keeping::Anhydrous, 24),
+            (Keeping::DelicateOil, 6),
+        ] {
+            assert_eq!((until(keeping).months, until(keeping).limit), (Some(months), Limit::Keeping(keeping)));
+        }
     }
 }

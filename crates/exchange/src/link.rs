@@ -5,7 +5,7 @@
 //!
 //! | bytes | what |
 //! |---|---|
-//! | 1 | version, today 1 |
+//! | 1 | version, 1 or 2 |
 //! | 1 to 3 | length of the body, seven bits to a byte, lowest first |
 //! | length | the body, as its version says |
 //! | 4 | CRC-32 (ISO-HDLC) of everything before it, lowest byte first |
@@ -28,8 +28,8 @@ use base64::Engine as _;
 use base64::engine::{GeneralPurpose, GeneralPurposeConfig};
 use bytes::Unpacking;
 
-/// Version written today.
-pub const VERSION: u8 = 1;
+/// Latest version written and read. A formula that says nothing new is still written as version 1.
+pub const VERSION: u8 = 2;
 /// What stands between `#` and the formula.
 pub const FRAGMENT: &str = "f=";
 /// Longest link, in characters of its base64url.
@@ -123,7 +123,7 @@ const LETTERS: GeneralPurpose = GeneralPurpose::new(
 /// `link.too-large` past the limits of this module.
 pub fn write(parcel: &Parcel) -> Result<String, LinkError> {
     let body = body::write(parcel)?;
-    let mut bytes = vec![VERSION];
+    let mut bytes = vec![if body::needs_version_2(parcel) { VERSION } else { 1 }];
     bytes::put_whole(&mut bytes, body.len() as u128);
     bytes.extend(body);
     bytes.extend(crc32fast::hash(&bytes).to_le_bytes());
@@ -165,15 +165,15 @@ pub fn read(text: &str) -> Result<Parcel, LinkError> {
         Err(base64::DecodeError::InvalidLength(_)) => return Err(LinkError::CutOff),
         Err(_) => return Err(LinkError::Damaged),
     };
-    let body = open_frame(&bytes)?;
+    let (version, body) = open_frame(&bytes)?;
     if LETTERS.encode(&bytes) != letters {
         return Err(LinkError::Damaged);
     }
-    body::read(body)
+    body::read(body, version)
 }
 
-/// The body of a whole and undamaged link of a version this one reads.
-fn open_frame(bytes: &[u8]) -> Result<&[u8], LinkError> {
+/// Version and body of a whole and undamaged link of a version this one reads.
+fn open_frame(bytes: &[u8]) -> Result<(u8, &[u8]), LinkError> {
     let mut frame = Unpacking { bytes, texts: "" };
     let cut_off = |_| LinkError::CutOff;
     let version = frame.byte().map_err(cut_off)?;
@@ -186,7 +186,7 @@ fn open_frame(bytes: &[u8]) -> Result<&[u8], LinkError> {
         return Err(LinkError::Damaged);
     }
     match version {
-        VERSION => Ok(body),
+        1..=VERSION => Ok((version, body)),
         0 => Err(LinkError::Damaged),
         version => Err(LinkError::Newer { version }),
     }

@@ -6,7 +6,7 @@ use crate::json::{Damage, Document, Value, Writer};
 use stillroom_core::scaling::{BatchPlan, Containers, Stock};
 use stillroom_core::{
     Amount, Constituent, ConstituentId, Formula, FormulaId, Line, LineId, Makeup, Material, Part, Phase, PhaseId,
-    SetAside,
+    ProductKind, Purpose, SetAside,
 };
 
 /// Schema version written today.
@@ -200,10 +200,15 @@ impl Kept for MaterialRecord {
 
 impl Kept for Formula {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
+        let kind: Option<ProductKind> = value.worded_field("kind")?;
+        let purpose: Option<Purpose> = value.worded_field("purpose")?;
         Ok(Self {
             name: value.need("name")?.text()?.to_owned(),
-            purpose: value.worded_field("purpose")?.unwrap_or_default(),
+            // The kind says how it is used, whatever else is written.
+            purpose: kind.map(ProductKind::purpose).or(purpose).unwrap_or_default(),
+            kind,
             target_ph: value.worded_field("target_ph")?,
+            measured_ph: value.worded_field("measured_ph")?,
             written_in: value.worded_field("written_in")?.unwrap_or_default(),
             phases: read_list(&value.need("phases")?, Phase::read)?,
             steps: match value.field("steps")? {
@@ -223,7 +228,9 @@ impl Kept for Formula {
     fn write(&self, writer: &mut Writer) {
         writer.field("name").text(&self.name);
         writer.field("purpose").worded(&self.purpose);
+        writer.worded_field("kind", self.kind.as_ref());
         writer.worded_field("target_ph", self.target_ph.as_ref());
+        writer.worded_field("measured_ph", self.measured_ph.as_ref());
         writer.field("written_in").worded(&self.written_in);
         write_list(writer.field("phases"), &self.phases);
         if !self.steps.is_empty() {
@@ -483,6 +490,8 @@ mod tests {
     fn records_are_what_serde_json_makes_of_them() {
         let mut formula = record().formula;
         formula.target_ph = Some(Ph::new(Decimal::new(55, 1)).unwrap());
+        formula.measured_ph = Some(Ph::new(Decimal::new(562, 2)).unwrap());
+        formula.set_kind(Some(ProductKind::Shampoo));
         formula.steps = vec!["Heat to 70 \u{b0}C.\n\tStir. \u{1} \\ \"end\"".to_owned(), String::new()];
         formula.set_aside.push(SetAside {
             code: "a.b".to_owned(),

@@ -105,7 +105,7 @@ commands! {
         /// How.
         purpose: Purpose as "\"leave-on\" | \"rinse-off\"",
     },
-    /// Say which pH is aimed at or was measured.
+    /// Say which pH is aimed at.
     "set-target-ph" SetTargetPh {
         /// As typed; empty for none.
         text: String as "string",
@@ -433,6 +433,16 @@ commands! {
     /// Say how cold products are kept.
     "set-cold-storage" SetColdStorage {
         /// As typed.
+        text: String as "string",
+    },
+    /// Say what kind of product it is; whether it stays on follows.
+    "set-kind" SetKind {
+        /// Its word; empty where it is not stated.
+        text: String as "string",
+    },
+    /// Say which pH was measured in the finished product.
+    "set-measured-ph" SetMeasuredPh {
+        /// As typed; empty for none.
         text: String as "string",
     },
     /// Say what there is of a material, or a value known better than the catalogue does.

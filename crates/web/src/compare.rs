@@ -95,6 +95,9 @@ fn other_differences(before: &Formula, after: &Formula, mark: DecimalMark) -> Ve
         Purpose::RinseOff => "is rinsed off",
     };
     let ph = |formula: &Formula| formula.target_ph.map_or_else(String::new, |ph| write_between(ph.value(), 1, 2, mark));
+    let kind = |formula: &Formula| formula.kind.map_or_else(String::new, |kind| kind.slug().replace('-', " "));
+    let measured =
+        |formula: &Formula| formula.measured_ph.map_or_else(String::new, |ph| write_between(ph.value(), 1, 2, mark));
     let phases = |formula: &Formula| {
         let phases = formula.phases.iter().map(|phase| match phase.temperature {
             Some(degrees) => format!("{} ({}\u{a0}°C)", phase.name, write_between(degrees.value(), 0, 1, mark)),
@@ -105,7 +108,9 @@ fn other_differences(before: &Formula, after: &Formula, mark: DecimalMark) -> Ve
     let short = [
         ("Name", before.name.clone(), after.name.clone()),
         ("Use", purpose(before).to_owned(), purpose(after).to_owned()),
+        ("Kind of product", kind(before), kind(after)),
         ("pH", ph(before), ph(after)),
+        ("Measured pH", measured(before), measured(after)),
         ("Phases", phases(before), phases(after)),
     ];
     let mut others: Vec<String> = short

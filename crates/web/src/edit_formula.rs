@@ -113,9 +113,9 @@ impl Session {
     pub(crate) fn act_on_formula(&mut self, command: Command) -> Answer {
         match command {
             Command::SetPurpose { purpose } => {
-                self.change_formula("formula.purpose", None, |formula| formula.purpose = purpose);
+                self.change_formula("formula.purpose", None, |formula| formula.set_purpose(purpose));
             }
-            Command::SetTargetPh { text } => return self.set_target_ph(&text),
+            Command::SetTargetPh { text } => return self.set_ph("formula.ph", &text, |formula| &mut formula.target_ph),
             Command::SetNotes { text } => {
                 self.change_formula("formula.notes", Some("formula.notes"), |formula| formula.notes = text);
             }
@@ -192,19 +192,19 @@ impl Session {
         Answer::default()
     }
 
-    fn set_target_ph(&mut self, text: &str) -> Answer {
-        let field = "formula.ph";
+    pub(crate) fn set_ph(
+        &mut self,
+        field: &'static str,
+        text: &str,
+        of: fn(&mut Formula) -> &mut Option<Ph>,
+    ) -> Answer {
         let mark = self.mark();
         let read = if text.trim().is_empty() {
             Ok(None)
         } else {
             read_plain(text, mark, Ph::MINIMUM, Ph::MAXIMUM).map(|value| Ph::new(value).ok())
         };
-        about(
-            field,
-            read.map(|ph| self.change_formula("formula.ph", Some(field), |formula| formula.target_ph = ph)),
-            mark,
-        )
+        about(field, read.map(|ph| self.change_formula(field, Some(field), |formula| *of(formula) = ph)), mark)
     }
 
     fn set_phase_temperature(&mut self, phase: PhaseId, text: &str) -> Answer {

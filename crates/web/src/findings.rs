@@ -15,11 +15,11 @@ use std::rc::Rc;
 use stillroom_catalogue::knowledge;
 use stillroom_core::checks::{
     Axis, Chart, Conditions, Contents, Cure, Finding, Mark, Severity, Step, Value, Values, can_check, check,
-    keep_cures_that_cure,
+    gather_not_checked, keep_cures_that_cure,
 };
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{read_plain, with_unit, write_between};
-use stillroom_core::{Celsius, Formula, Grams, SetAside};
+use stillroom_core::{Celsius, Formula, Grams, ProductKind, SetAside};
 
 impl Session {
     /// Lets the checks follow when the page is at rest ([`Session::rest`]), so that what was typed is drawn first.
@@ -73,7 +73,7 @@ impl Session {
         contents.charts = !self.checking.opened.is_empty();
         let mut findings = check(&contents);
         keep_cures_that_cure(&mut findings, &contents, &self.bench, &mut self.makeups);
-        self.checking.found = findings;
+        self.checking.found = gather_not_checked(findings, formula);
         self.checking.behind = false;
     }
 
@@ -105,6 +105,10 @@ impl Session {
                 .filter(|line| line.suspended)
                 .map(|line| SuspendedView { line: line.id.0, name: self.materials.name(line.material) })
                 .collect(),
+            kind: formula.kind.map_or_else(String::new, |kind| kind.slug().to_owned()),
+            measured_ph: formula
+                .measured_ph
+                .map_or_else(String::new, |ph| write_between(ph.value(), 1, 2, self.mark())),
             cold_storage: self.write_cold_storage(),
         }
     }
@@ -171,7 +175,17 @@ impl Session {
             }
             Value::Substance(id) => one(inci(*id)),
             Value::Substances(ids) => Words::Several(ids.iter().map(|id| inci(*id)).collect()),
+            Value::Rough(percent) => one(with_unit(&significant(*percent, 2), "%")),
             Value::Material(material) => one(self.materials.name(*material)),
+            Value::Amounts(amounts) => Words::Several(
+                amounts
+                    .iter()
+                    .map(|(material, to)| {
+                        let to = with_unit(&write_between(to.value(), 0, 6, mark), "%");
+                        sentences_findings::amount(&self.materials.name(*material), &to)
+                    })
+                    .collect(),
+            ),
             Value::Phase(phase) => {
                 one(formula.phases.iter().find(|each| each.id == *phase).map_or_else(String::new, |it| it.name.clone()))
             }
@@ -248,6 +262,13 @@ impl Session {
                     line.suspended = suspended;
                 }
             }),
+            Command::SetKind { text } => {
+                let kind = ProductKind::from_slug(&text);
+                self.change_formula("formula.kind", None, |formula| formula.set_kind(kind));
+            }
+            Command::SetMeasuredPh { text } => {
+                return self.set_ph("formula.measured-ph", &text, |formula| &mut formula.measured_ph);
+            }
             Command::SetColdStorage { text } => return self.set_cold_storage(&text),
             _ => {}
         }

@@ -52,6 +52,7 @@ pub mod sentences;
 mod sentences_card;
 mod sentences_extract;
 mod sentences_findings;
+mod sentences_findings_words;
 mod sentences_material;
 mod sentences_run;
 mod sentences_shared;

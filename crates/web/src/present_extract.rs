@@ -352,7 +352,7 @@ impl Session {
         KeepingView {
             verdict: sentences::verdict(keeping.step).to_owned(),
             tone: match keeping.needs {
-                Spectrum::Nothing => "note",
+                Spectrum::Nothing | Spectrum::FewAndSlow => "note",
                 Spectrum::YeastsAndMoulds => "caution",
                 Spectrum::BacteriaYeastsAndMoulds => "stop",
             },

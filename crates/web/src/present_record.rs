@@ -372,6 +372,7 @@ impl Session {
         let mut why = vec![match &dates.limit {
             Limit::Material(id, day) => sentences::limit_material(&used(*id), &sentences::day(*day)),
             Limit::Stated(months) => sentences::limit_stated(*months),
+            Limit::Keeping(keeping) => sentences::limit_keeping(*keeping).to_owned(),
             Limit::Unknown => sentences::LIMIT_UNKNOWN.to_owned(),
         }];
         if !dates.unknown.is_empty() && dates.best_before.is_some() {

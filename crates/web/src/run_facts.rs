@@ -143,20 +143,13 @@ impl Session {
             .collect()
     }
 
-    /// Whether a formula brings water, and whether it brings a preservative.
+    /// How what a formula makes keeps, by the verdict of the checks.
     pub(crate) fn keeping_of(&mut self, formula: &Formula) -> stillroom_core::shelf_life::Keeping {
-        use stillroom_core::shelf_life::Keeping;
+        use stillroom_core::checks::{Conditions, Contents, preservation};
         let evaluation = stillroom_core::evaluation::evaluate(formula, &self.bench, &self.materials, &mut self.makeups);
-        let has = |class: Class| {
-            evaluation.composition.entries.iter().any(|entry| {
-                self.materials.constituent(entry.constituent).is_some_and(|constituent| constituent.class == class)
-            })
-        };
-        match (has(Class::Water), has(Class::Preservative)) {
-            (false, _) => Keeping::Anhydrous,
-            (true, true) => Keeping::PreservedWater,
-            (true, false) => Keeping::UnpreservedWater,
-        }
+        let conditions = Conditions::default();
+        let knowledge = stillroom_catalogue::knowledge();
+        preservation::keeping(&Contents::new(formula, &evaluation, &self.materials, knowledge, conditions))
     }
 }
 

@@ -405,7 +405,10 @@ pub(crate) fn about_formula(formula: &Formula, balance: &Balance, mark: DecimalM
         Purpose::LeaveOn => "leave-on",
         Purpose::RinseOff => "rinse-off",
     };
-    let ph = formula.target_ph.map(|ph| format!(" \u{b7} pH{NB}{}", write_between(ph.value(), 1, 2, mark)));
+    let ph = formula
+        .measured_ph
+        .or(formula.target_ph)
+        .map(|ph| format!(" \u{b7} pH{NB}{}", write_between(ph.value(), 1, 2, mark)));
     let state = if balance.is_sound() {
         String::new()
     } else {
@@ -564,6 +567,8 @@ fn act_name(act: &str) -> &'static str {
         "formula.example" => "example put back",
         "formula.purpose" => "use of the product",
         "formula.ph" => "pH",
+        "formula.measured-ph" => "measured pH",
+        "formula.kind" => "kind of product",
         "formula.notes" => "notes",
         "formula.steps" => "method",
         "formula.write-in" => "percent and grams",

@@ -534,6 +534,9 @@ pub(crate) const fn needs(spectrum: Spectrum, preserved: bool) -> &'static str {
         (Spectrum::Nothing, _) => {
             "As it stands nothing asks for a preservative. Diluted in a product it needs what the product needs."
         }
+        (Spectrum::FewAndSlow, _) => {
+            "Low risk, but not none: a few yeasts and moulds grow in it slowly. Work clean and use it within months."
+        }
         (Spectrum::YeastsAndMoulds, false) => {
             "It needs a preservative against yeasts and moulds, such as potassium sorbate below pH 5.5, or more glycerin."
         }

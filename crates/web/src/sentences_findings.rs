@@ -3,6 +3,7 @@
 //! A sentence is a whole with names for its numbers; another language is another file like this one. Of several sentences
 //! for one code the first counts whose numbers are all there.
 
+use crate::sentences_findings_words::WORDS;
 use crate::view_findings::MarkView;
 use stillroom_core::checks::{Axis, Value, Values};
 use stillroom_core::source::{Basis, Citation};
@@ -21,7 +22,7 @@ pub(crate) fn say(code: &str, values: &Values, write: &dyn Fn(&Value) -> Words) 
     sentences.into_iter().find_map(|sentence| fill(sentence, values, write)).unwrap_or_else(|| code.to_owned())
 }
 
-/// Whether every number of a sentence is there, and the sentence with them.
+/// Whether every number of a sentence is there, and the sentence with them. An empty list is not there.
 fn fill(sentence: &str, values: &Values, write: &dyn Fn(&Value) -> Words) -> Option<String> {
     let mut filled = String::with_capacity(sentence.len() * 2);
     let mut rest = sentence;
@@ -31,7 +32,8 @@ fn fill(sentence: &str, values: &Values, write: &dyn Fn(&Value) -> Words) -> Opt
         filled.push_str(before);
         match write(value) {
             Words::One(text) => filled.push_str(&text),
-            Words::Several(texts) => filled.push_str(&texts.join(", ")),
+            Words::Several(texts) if texts.is_empty() => return None,
+            Words::Several(texts) => filled.push_str(&list(&texts)),
         }
         rest = after;
     }
@@ -39,28 +41,49 @@ fn fill(sentence: &str, values: &Values, write: &dyn Fn(&Value) -> Words) -> Opt
     Some(filled)
 }
 
+/// A list as it is spoken.
+fn list(texts: &[String]) -> String {
+    match texts {
+        [] => String::new(),
+        [only] => only.clone(),
+        [first @ .., last] => format!("{} and {last}", first.join(", ")),
+    }
+}
+
 /// Sentences of findings, of lines of arithmetic, of cures and of marks in pictures, by their codes.
 const SENTENCES: &[(&str, &str)] = &[
     // Solubility
     (
         "solubility.over-cap",
-        "{substance}: {present} is in, but only {cap} dissolves here at {temperature} ({grams} in this batch). The rest stays behind as crystals.",
+        "{substance}: {present} is in; about {about} ({least} to {most}) dissolves at {temperature}. The rest {comes-out}.",
     ),
     (
         "solubility.over-cap",
-        "{substance}: {present} is in, but only {cap} dissolves here at {temperature}. The rest stays behind as crystals.",
+        "{substance}: {present} is in, but only {cap} dissolves at {temperature} ({grams} in this batch). The rest {comes-out}.",
+    ),
+    (
+        "solubility.over-cap",
+        "{substance}: {present} is in, but only {cap} dissolves at {temperature}. The rest {comes-out}.",
     ),
     (
         "solubility.over-cap-cold",
-        "{substance}: {present} is in, but in the cold ({temperature}) only {cap} stays dissolved. Crystals begin at about {begins}.",
+        "{substance}: in the cold ({temperature}) about {about} ({least} to {most}) of its {present} stays dissolved. Crystals may begin at {begins}.",
     ),
     (
         "solubility.over-cap-cold",
-        "{substance}: {present} is in, but in the cold ({temperature}) only {cap} stays dissolved.",
+        "{substance}: in the cold ({temperature}) about {about} ({least} to {most}) of its {present} stays dissolved. The rest {comes-out}.",
+    ),
+    (
+        "solubility.over-cap-cold",
+        "{substance}: in the cold ({temperature}) only {cap} of its {present} stays dissolved. Crystals begin at about {begins}.",
+    ),
+    (
+        "solubility.over-cap-cold",
+        "{substance}: in the cold ({temperature}) only {cap} of its {present} stays dissolved. The rest {comes-out}.",
     ),
     (
         "solubility.oil-over-cap",
-        "{substance}: {present} is in, but {oil} dissolves only {cap} of it in this formula at {temperature}.",
+        "{substance}: {present} is in, but the oil here ({oil}) dissolves only {cap} at {temperature}.",
     ),
     (
         "solubility.first-to-crystallise",
@@ -85,41 +108,45 @@ const SENTENCES: &[(&str, &str)] = &[
     ),
     ("work.oil", "{oil} of the formula is oil: {solubility} in 100 g of it makes {cap} of the formula."),
     // Preservation
-    (
-        "preservation.missing",
-        "Nothing keeps microbes from growing: {water} of this is water, and no preservative is in it that could carry it.",
-    ),
+    ("preservation.missing", "Not preserved: at pH {ph} ({known}) too little of {weak} acts."),
+    ("preservation.missing", "Not preserved: too little of {weak} acts in the water."),
+    ("preservation.missing", "Not preserved: {water} of this is water, and nothing in it keeps microbes from growing."),
     ("preservation.not-needed", "No preservative is needed as it stands: {why}. Water that gets in later undoes that."),
     (
         "preservation.over-limit",
-        "{subject}: {present} is more than the {limit} allowed in products that are {use} ({jurisdiction}, entry {entry}, as of {as_of}).",
+        "{subject}: as a preservative at most {limit} ({jurisdiction}, entry {entry}); for another purpose up to {otherwise}. Here it is {present}.",
+    ),
+    (
+        "preservation.over-limit",
+        "{subject}: {present} is in; the law allows {limit} in products that are {use} ({jurisdiction}, entry {entry}, as of {as_of}).",
     ),
     (
         "preservation.over-usual",
         "{substance}: {present} is more than is usual ({low} to {high}). It irritates sooner and rarely preserves better.",
     ),
     ("preservation.under-usual", "{substance}: {present} is less than is known to work ({low} to {high})."),
-    ("preservation.gap", "Nothing here reliably holds {microbes}."),
+    ("preservation.gap", "{how} {microbes} at pH {ph} ({known}). A challenge test decides."),
+    ("preservation.gap", "{how} {microbes}. A challenge test decides."),
     (
         "preservation.undissociated",
-        "{substance}: at pH {ph} only {share} of it is undissociated, and only that acts: {acts} where at least {wanted} is wanted.",
+        "{substance}: at pH {ph} ({known}) only {share} of it works. That is {reached} of what is needed.",
     ),
     (
         "preservation.oil-loss",
-        "{substance}: of {present}, the oil takes so much that {left} is left in the water; {low} is the least that is known to work.",
+        "{substance}: oil and emulsifier take it up. {left} is left in the water, {part} of what would be there without them: too little by itself.",
     ),
     ("preservation.ph-outside", "{substance} works between pH {low} and {high}; this is pH {ph}."),
     (
         "preservation.ph-unknown",
-        "Whether it acts depends on the pH, and none is stated: {substances}. Below pH {high} it can be counted on.",
+        "State the pH: whether {substances} acts depends on it. Below pH {high} it can be counted on.",
     ),
-    ("preservation.incompatible", "{substance} and {partners}: {what}"),
+    ("preservation.incompatible", "{substance} with {partners}: {what}"),
     ("preservation.too-hot", "{substance} goes into a phase of {heat}, but bears no more than {most}."),
     (
         "preservation.releases-formaldehyde",
         "{substance} works by releasing formaldehyde. People who are sensitised react to it, and above a threshold the label has to say so.",
     ),
-    ("preservation.no-data", "Nothing is known of how these preserve: {substances}. They are not counted."),
+    ("preservation.no-data", "Nothing is known of how these preserve: {substances}. Not counted."),
     (
         "work.water-activity",
         "{water} water with what binds it: water activity of at most {activity}; microbes grow down to about 0.75.",
@@ -129,19 +156,22 @@ const SENTENCES: &[(&str, &str)] = &[
     ("work.conditions", "Conditions of the entry: {conditions}."),
     (
         "work.spectrum",
-        "{substance}: Gram-positive bacteria {positive}, Gram-negative bacteria {negative}, yeasts {yeast}, moulds {mould}.",
+        "{substance}, share of what is enough: Gram-positive bacteria {positive}, Gram-negative bacteria {negative}, yeasts {yeast}, moulds {mould}.",
     ),
     ("work.undissociated", "{substance}: 1 / (1 + 10^({ph} − {pka})) = {share} undissociated."),
-    ("work.acts", "{present} as acid × {share} = {acts} that acts."),
+    (
+        "work.acts",
+        "{substance}: {present}, {share} of it undissociated; oil {ratio} times the water at a partition of {coefficient}; micelles hold it back {held} times: {acts} acts in the water.",
+    ),
     (
         "work.bean",
-        "{present} × ({ratio} + 1) / ({coefficient} × {ratio} + 1) = {left} in the water, with {ratio} the volume of oil over that of water and {coefficient} the partition coefficient.",
+        "{present}, {share} of it undissociated; oil {ratio} times the water at a partition of {coefficient}; micelles hold it back {held} times: {left} is left in the water.",
     ),
     // Emulsion
-    ("emulsion.no-emulsifier", "{oil} of oil and {water} of water, and nothing that keeps them together ({what})."),
+    ("emulsion.no-emulsifier", "{oil} of oil and {water} of water part: nothing keeps them together.{what}"),
     (
         "emulsion.hlb-off",
-        "The oil asks for an HLB of about {required} ({kind}); the emulsifiers supply {supplied}, which is {direction}.",
+        "The oil asks for an HLB of about {required} ({kind}); the emulsifiers supply {supplied}: {direction}.",
     ),
     ("emulsion.emulsifier-short", "{emulsifier} of emulsifier holds about {holds} of oil; there is {oil}."),
     (
@@ -168,7 +198,7 @@ const SENTENCES: &[(&str, &str)] = &[
     ("emulsion.hlb-no-data", "No HLB is stated for {share} of what counts ({what}): {substances}. Not checked."),
     (
         "emulsion.hlb-silent",
-        "The HLB says nothing here: {substances} work by {works_by}. The usual amount of their maker decides.",
+        "The HLB says nothing here: held by {works_by} ({substances}). The usual amount of their maker decides.",
     ),
     ("work.hlb-of-oil", "Oil: {percent} {substance}, asks for {hlb}."),
     ("work.hlb-of-emulsifier", "Emulsifier: {percent} {substance}, HLB {hlb}."),
@@ -180,21 +210,30 @@ const SENTENCES: &[(&str, &str)] = &[
         "By volume, oil is {ratio} times the water with what mixes with it: {oil} of both; the inner drops are {inner}.",
     ),
     // Limits
+    ("limits.over-legal", "{subject}: from {from} {jurisdiction} {authority} at most {limit}. Here it is {present}."),
     (
         "limits.over-legal",
-        "{subject}: as much as {most}, if the oils hold the most they can, is more than the {limit} allowed in products that are {use} ({jurisdiction}, {authority}, entry {entry}, as of {as_of}).",
+        "{subject}: not for this kind of product ({jurisdiction} {authority} none, as of {as_of}).{banned}",
     ),
     (
         "limits.over-legal",
-        "{subject}: {present} is more than the {limit} allowed in products that are {use} ({jurisdiction}, {authority}, entry {entry}, as of {as_of}).",
+        "{subject}: up to {most}, if the oils hold the most they can; {jurisdiction} {authority} at most {limit} in products that are {use} (as of {as_of}).",
+    ),
+    (
+        "limits.over-legal",
+        "{subject}: {present} is in; {jurisdiction} {authority} at most {limit} in products that are {use} (entry {entry}, as of {as_of}).",
+    ),
+    (
+        "limits.over-legal",
+        "{subject}: {present} is in; {jurisdiction} {authority} at most {limit} in products that are {use} (as of {as_of}).",
     ),
     (
         "limits.retinoid",
-        "Vitamin A: {present} counted as retinol is more than the {limit} allowed in products that are {use} ({jurisdiction}, entry {entry}, as of {as_of}).",
+        "Vitamin A: {present} counted as retinol is in; the law allows {limit} in this product ({jurisdiction}, entry {entry}, as of {as_of}).",
     ),
     (
         "limits.retinoid-kind",
-        "Vitamin A: {present} counted as retinol is more than the {limit} for “{subject}”; up to {other_limit} is for “{other}”. Which of them this is decides.",
+        "Vitamin A: {present} counted as retinol. Body lotion may have {limit}, other products {other_limit}. Say what kind it is.",
     ),
     (
         "limits.aha",
@@ -232,7 +271,15 @@ const SENTENCES: &[(&str, &str)] = &[
     ),
     (
         "limits.allergens",
-        "Above {threshold} in products that are {use}, the label names fragrance allergens ({jurisdiction}). To be named: {named}. Perhaps, unless the papers of the lot say otherwise: {perhaps}.",
+        "Above {threshold} the label names fragrance allergens ({jurisdiction}). To be named: {named}. Perhaps, unless the papers of the lot say otherwise: {perhaps}.",
+    ),
+    (
+        "limits.allergens",
+        "Above {threshold} the label names fragrance allergens ({jurisdiction}). To be named: {named}.",
+    ),
+    (
+        "limits.allergens",
+        "Above {threshold} the label names fragrance allergens ({jurisdiction}). Perhaps, unless the papers of the lot say otherwise: {perhaps}.",
     ),
     (
         "limits.allergens-unknown",
@@ -259,15 +306,16 @@ const SENTENCES: &[(&str, &str)] = &[
     ),
     // Cures
     ("cure.lower", "Lower {material} to {to}"),
-    ("cure.lower-all", "Lower every line that brings it to {share} of what it is"),
+    ("cure.lower-all", "Lower {lines}"),
     ("cure.raise", "Raise {material} to {to}"),
     ("cure.remove", "Take out {material}"),
     ("cure.remove-lines", "Take out the {count} lines that bring it"),
     ("cure.add", "Add {to} {substance}"),
     ("cure.add-several", "Add {substances} in their usual amounts"),
     ("cure.put-in-place", "Put {to} {substance} in place of {material}"),
-    ("cure.replace", "Put {substances} in place of {substance}"),
+    ("cure.replace", "Put {substances} in place of {material}"),
     ("cure.set-ph", "Aim at pH {ph}, then measure it"),
+    ("cure.set-ph-and-add", "Aim at pH {ph} and add {substances}"),
     ("cure.move-to-cool-down", "Move {material} to the cool-down phase"),
     ("cure.move-to-oil", "Move {material} to the heated oil phase"),
     ("cure.move-to-water", "Move {material} to the heated water phase"),
@@ -283,6 +331,46 @@ const SENTENCES: &[(&str, &str)] = &[
     ("mark.hlb-required", "asked for, {value}"),
     ("mark.hlb-supplied", "supplied, {value}"),
     ("mark.emulsifier", "{value}"),
+    // Beside the families
+    (
+        "preservation.slow",
+        "Keeps, but not for ever: a few yeasts and moulds grow in it slowly (water activity {activity}). Work clean and use it within months.",
+    ),
+    (
+        "work.oil-by-partition",
+        "{oil} of the formula is oil; it takes up {coefficient} times as much as water: about {cap} of the formula (an estimate, often off by a factor of three).",
+    ),
+    ("work.ph-takes", "Such a product usually has pH {low} to {high}."),
+    ("work.condition-of", "{subject} ({jurisdiction}, entry {entry}): {conditions}."),
+    ("emulsion.lecithin", "Liquid lecithin ({lecithin}) alone makes water in oil. With {water} of water it parts."),
+    ("stability.active-ph", "{substance} keeps between pH {low} and {high}; at pH {ph} ({known}) {why}."),
+    ("stability.pair", "{substances} with {partners}: {what}"),
+    ("stability.carbomer", "Stays thin and cloudy at pH {ph}: {substances} is not neutralised. Bring it above pH 5.5."),
+    ("stability.carbomer", "Stays thin and cloudy: no base neutralises {substances}."),
+    ("stability.acid-soap", "{substance} comes out at pH {ph}. It needs pH {least} or more."),
+    (
+        "stability.scrub-dissolves",
+        "{substance}: {dissolves} of its {solid} dissolves in the {water} of water. It scrubs no more.",
+    ),
+    (
+        "stability.no-carrier",
+        "{substance} dissolves in oil only, and nothing here carries it. It floats up or settles.",
+    ),
+    ("stability.oxidation", "Turns rancid within months: {substances}, and no antioxidant."),
+    ("limits.skin-ph", "pH {ph} ({known}) {does}. Bring it {direction} {bound}."),
+    ("limits.kind", "{subject}: {present} is more than the {limit} for {kinds}. Say what kind of product this is."),
+    (
+        "limits.kind",
+        "{subject}: {present} is more than the {limit} that most kinds of product may have. Say what kind this is.",
+    ),
+    ("limits.sensitiser", "Sensitises skin: {substances}, {total} in all. Once sensitised, a person reacts for life."),
+    ("limits.no-spf", "No sun protection factor can be claimed: it is measured on skin, never computed.{claimed}"),
+    (
+        "limits.no-spf",
+        "{total} of a UV filter ({substances}): no sun protection factor can be computed or claimed at a bench.",
+    ),
+    ("limits.conditions", "The law or its advisers set conditions: {subjects}."),
+    ("checks.not-checked", "Not checked here: {what}."),
 ];
 
 /// What a finding means and why it matters.
@@ -328,11 +416,11 @@ const MEANINGS: &[(&str, &str)] = &[
     ),
     (
         "preservation.undissociated",
-        "Only the undissociated part of an acid passes into a cell. Asked for is what practice trusts at the upper end of its pH window.",
+        "Only the undissociated part of an acid passes into a cell. Asked for is what published inhibitory concentrations say.",
     ),
     (
         "preservation.oil-loss",
-        "Microbes live in the water. What the oil takes up is lost to preservation. The coefficient is that of the kind of oil there is most of; yours may differ.",
+        "Microbes live in the water. What oil and micelles take up is lost to preservation. Each kind of oil counts by its own coefficient; yours may differ.",
     ),
     ("preservation.ph-outside", "Outside its window a preservative breaks down or does not act."),
     ("preservation.ph-unknown", "State the pH you aim at, and measure it in the finished product with a meter."),
@@ -349,7 +437,7 @@ const MEANINGS: &[(&str, &str)] = &[
     ("emulsion.no-emulsifier", "They part within minutes. Gums slow that down and do not prevent it."),
     (
         "emulsion.hlb-off",
-        "A blend of simple non-ionic emulsifiers that misses what the oil asks for gives coarse drops, and the emulsion parts sooner. Published figures spread by one unit either way.",
+        "A blend of simple non-ionic emulsifiers that misses what the oil asks for gives coarse drops, and the emulsion parts sooner. Published figures of oils and emulsifiers spread by two units together.",
     ),
     (
         "emulsion.emulsifier-short",
@@ -396,6 +484,39 @@ const MEANINGS: &[(&str, &str)] = &[
     ("limits.pregnancy", "A caution for the label."),
     ("limits.children", "A caution for the label. Local rules name further limits."),
     ("limits.eyes", "A caution for the label."),
+    (
+        "preservation.slow",
+        "Below a water activity of 0.75 the international standard counts it as low risk, not as none.",
+    ),
+    (
+        "emulsion.lecithin",
+        "Hydrogenated lecithin and lysolecithin hold oil in water; liquid lecithin holds water in oil.",
+    ),
+    (
+        "stability.active-ph",
+        "Outside its window an active breaks down or does nothing. Measure the pH with a meter, and again after a month.",
+    ),
+    ("stability.pair", "Each may be fine alone."),
+    (
+        "stability.carbomer",
+        "Carbomer opens between pH 5 and 9. About four parts of sodium hydroxide, or ten of triethanolamine, to ten of carbomer.",
+    ),
+    ("stability.acid-soap", "Soap is the salt of a fatty acid: an acid takes the salt apart."),
+    ("stability.scrub-dissolves", "Grains stay in oil, or in a syrup that is full already."),
+    ("stability.no-carrier", "Oil, strong alcohol or a solubiliser carries it."),
+    ("stability.oxidation", "Many double bonds take up oxygen. Tocopherol slows it, and so do cold and dark."),
+    (
+        "limits.skin-ph",
+        "Skin is slightly acid, about pH 5. Acid and alkali at the ends burn it, whatever the product is for.",
+    ),
+    ("limits.sensitiser", "A sensitised person reacts to traces for life. Patch test; leave it out for children."),
+    (
+        "limits.no-spf",
+        "How a filter is spread decides more than how much there is. Home-made sun protection must not be trusted.",
+    ),
+    ("limits.kind", "The law allows different amounts on face, body, hair, lips and for children."),
+    ("limits.conditions", "The papers of the lot answer most of them."),
+    ("checks.not-checked", "Not known is not the same as well. A small batch and a few weeks of waiting tell more."),
 ];
 
 /// A word in a sentence.
@@ -403,65 +524,14 @@ pub(crate) fn word(key: &str) -> &'static str {
     WORDS.iter().find(|(of, _)| *of == key).map_or("", |(_, word)| word)
 }
 
-const WORDS: &[(&str, &str)] = &[
-    ("microbe.gram-positive", "Gram-positive bacteria"),
-    ("microbe.gram-negative", "Gram-negative bacteria"),
-    ("microbe.yeast", "yeasts"),
-    ("microbe.mould", "moulds"),
-    ("strength.none", "not held"),
-    ("strength.weak", "weakly"),
-    ("strength.fair", "fairly"),
-    ("strength.good", "well"),
-    ("spared.dry", "there is hardly any water"),
-    ("spared.bound", "what water there is is bound"),
-    ("spared.alcohol", "there is more than 20 % alcohol"),
-    ("spared.acid", "it is very acid"),
-    ("spared.alkaline", "it is very alkaline"),
-    ("use.leave-on", "left on"),
-    ("use.rinse-off", "rinsed off"),
-    ("authority.law", "law"),
-    ("authority.advice", "advice, not law"),
-    ("emulsifier.gel-network", "a gel of liquid crystals"),
-    ("emulsifier.gum", "a gum"),
-    ("emulsifier.ionic", "a charge"),
-    ("emulsifier.lamellar", "liquid crystals"),
-    ("emulsifier.non-ionic", "non-ionic"),
-    ("emulsifier.polymeric", "a polymer film"),
-    ("emulsifier.surfactant", "a cleansing surfactant"),
-    ("emulsifier.unknown", "means not known here"),
-    ("emulsifier.water-in-oil", "being made for water in oil"),
-    ("emulsion.oil-in-water", "oil in water"),
-    ("emulsion.water-in-oil", "water in oil"),
-    ("heat.stated", "stated"),
-    ("heat.usual", "as is usual"),
-    ("hlb.of-the-oil", "of the oil"),
-    ("hlb.of-the-emulsifiers", "of the emulsifiers"),
-    ("hlb.too-high", "too high"),
-    ("hlb.too-low", "too low"),
-    ("oil.oil", "oil"),
-    ("oil.scent", "essential oil or perfume only: a solubiliser is enough"),
-    ("phototoxic.over", "together more than is advised"),
-    ("phototoxic.unbounded", "for at least one no bound is known"),
-    ("phototoxic.within", "within what is advised"),
-    ("pair.charges", "their charges are opposite; they can precipitate, and the preservative is lost."),
-    ("pair.formaldehyde", "amines, proteins and sulfites use up the formaldehyde it acts by."),
-    (
-        "pair.benzene",
-        "with light, heat and traces of metal they can make traces of benzene. Use one of them, or add a chelator and keep it cool and dark.",
-    ),
-    ("pair.iron", "iron turns it brown or takes it away. A chelator helps."),
-    (
-        "pair.ethoxylates",
-        "micelles of the ethoxylate take some of the preservative up. A challenge test shows how much is left.",
-    ),
-];
-
 /// What a finding is a matter of.
 pub(crate) fn family(code: &str) -> &'static str {
     match code.split_once('.').map_or(code, |(family, _)| family) {
         "solubility" => "Solubility",
         "preservation" => "Preservation",
         "emulsion" => "Emulsion",
+        "stability" => "Stability",
+        "checks" => "Not checked",
         _ => "Limits",
     }
 }
@@ -520,6 +590,11 @@ pub(crate) fn chart(across: Axis, up: Option<Axis>, marks: &[MarkView]) -> Strin
     }
 }
 
+/// A material and the percent it comes to.
+pub(crate) fn amount(material: &str, to: &str) -> String {
+    format!("{material} to {to}")
+}
+
 /// Said once a cure is applied.
 pub(crate) fn cured(cure: &str) -> String {
     format!("Done: {cure}.")
@@ -550,7 +625,7 @@ mod tests {
             _ => Words::Several(vec!["a".to_owned(), "b".to_owned()]),
         };
         let values = vec![("material", Value::Name("Allantoin")), ("to", Value::Names(Vec::new()))];
-        assert_eq!(say("cure.lower", &values, &write), "Lower Allantoin to a, b");
+        assert_eq!(say("cure.lower", &values, &write), "Lower Allantoin to a and b");
         assert_eq!(say("cure.lower", &Vec::new(), &write), "cure.lower");
     }
 

@@ -10,6 +10,7 @@ use stillroom_core::run::RunError;
 use stillroom_core::run::heat::HeatBasis;
 use stillroom_core::run::recipe::PourError;
 use stillroom_core::run::steps::Step;
+use stillroom_core::shelf_life::Keeping;
 
 /// A space that does not break.
 const NB: char = '\u{a0}';
@@ -465,6 +466,17 @@ pub(crate) fn limit_material(name: &str, day: &str) -> String {
 
 pub(crate) fn limit_stated(months: u32) -> String {
     format!("{months} months by the stability test you state, which is earlier than any material.")
+}
+
+/// How long such a product keeps by itself.
+pub(crate) const fn limit_keeping(keeping: Keeping) -> &'static str {
+    match keeping {
+        Keeping::UnpreservedWater => "Nothing preserves the water in it: a week, in the cold.",
+        Keeping::PreservedWater => "Preserved, and no stability test is stated: a year at most.",
+        Keeping::BoundWater => "Its water is bound, and no stability test is stated: six months at most.",
+        Keeping::Anhydrous => "Without water, and no stability test is stated: two years at most.",
+        Keeping::DelicateOil => "Its oils turn rancid soon and nothing keeps them from it: six months at most.",
+    }
 }
 
 pub(crate) const LIMIT_UNKNOWN: &str = "No material in it states a last day, and no stability test is stated. Type the days beside the materials you have.";

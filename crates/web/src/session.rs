@@ -304,6 +304,8 @@ impl Session {
             | Command::SetAsideFinding { .. }
             | Command::TakeFindingBack { .. }
             | Command::SetSuspended { .. }
+            | Command::SetKind { .. }
+            | Command::SetMeasuredPh { .. }
             | Command::SetColdStorage { .. } => act_beyond(self, command),
             Command::KeepCopy { .. } | Command::RestoreVersion { .. } => act_on_shared(self, command),
             Command::NewFormula { .. }
@@ -599,6 +601,8 @@ lazy! {
             | Command::SetAsideFinding { .. }
             | Command::TakeFindingBack { .. }
             | Command::SetSuspended { .. }
+            | Command::SetKind { .. }
+            | Command::SetMeasuredPh { .. }
             | Command::SetColdStorage { .. } => session.act_on_finding(command),
             of_an_extract => session.act_on_extract(of_an_extract),
         }

@@ -21,6 +21,10 @@ pub struct FindingsView {
     pub set_aside: Vec<SetAsideView>,
     /// Lines meant to stay solid.
     pub suspended: Vec<SuspendedView>,
+    /// Word of the kind of product; empty where it is not stated.
+    pub kind: String,
+    /// Measured pH, as the field holds it.
+    pub measured_ph: String,
     /// Temperature of cold storage, as the field holds it.
     pub cold_storage: String,
 }

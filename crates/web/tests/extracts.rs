@@ -213,7 +213,7 @@ fn the_verdict_follows_the_strength_and_never_calls_anything_safe() {
     cucumber(&mut session);
     set_well(&mut session, "made-on", "2026-03-01");
     // Published: Beuchat (1981) puts many bacteria at 0.91; 10 % glycerin stands at 0.977 (Scott 1957).
-    for (glycerin, tone) in [("30", "stop"), ("700", "caution"), ("4000", "note")] {
+    for (glycerin, tone) in [("30", "stop"), ("700", "note"), ("4000", "note")] {
         set_well(&mut session, "glycerin", glycerin);
         let view = extract(&mut session);
         let keeping = view.keeping.unwrap();

@@ -2,8 +2,9 @@
 #![allow(clippy::unwrap_used)]
 
 use rust_decimal::Decimal;
+use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{Amount, FormulaId, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
+use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
@@ -206,4 +207,33 @@ fn every_sentence_of_every_finding_has_all_its_numbers() {
     }
     assert!(broken.is_empty(), "{broken:#?}");
     assert!(seen.len() >= 20, "{seen:?}");
+}
+
+#[test]
+fn the_kind_of_product_says_how_it_is_used_and_a_measured_ph_comes_first() {
+    let mut session = open();
+    let update = session.apply(Command::SetKind { text: "shampoo".to_owned() });
+    assert_eq!(found(&update).kind, "shampoo");
+    assert_eq!(update.formula.unwrap().purpose, stillroom_core::Purpose::RinseOff);
+    let update = session.apply(Command::SetPurpose { purpose: stillroom_core::Purpose::LeaveOn });
+    assert!(found(&update).kind.is_empty(), "a shampoo does not stay on");
+    let update = session.apply(Command::SetMeasuredPh { text: "12".to_owned() });
+    assert!(about(found(&update), "limits.skin-ph/").unwrap().text.starts_with("pH 12 (measured) burns skin."));
+    assert_eq!(found(&update).measured_ph, "12.0");
+    let refused = session.apply(Command::SetMeasuredPh { text: "sour".to_owned() }).answer.unwrap();
+    assert_eq!(refused.field.as_deref(), Some("formula.measured-ph"));
+    assert!(refused.error.is_some());
+    session.apply(Command::Undo {});
+    assert!(session.formula().unwrap().measured_ph.is_none());
+}
+
+#[test]
+fn all_that_was_not_checked_is_one_quiet_row() {
+    let mut session = open();
+    let update = session.show_everything();
+    let rows: Vec<_> = found(&update).items.iter().filter(|item| item.family == "Not checked").collect();
+    assert!(rows.len() <= 1 && found(&update).items.iter().all(|item| !item.key.contains("no-data")), "{rows:#?}");
+    if let Some(row) = rows.first() {
+        assert_eq!((row.severity, found(&update).items.last().map(|last| &last.key)), ("note", Some(&row.key)));
+    }
 }

@@ -19,6 +19,7 @@ pub mod findings_chemistry;
 pub mod formulas;
 pub mod glycerol;
 pub mod limits;
+pub mod preservation;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
@@ -32,6 +33,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     bench_run::evidence,
     emulsions::evidence,
     limits::evidence,
+    preservation::evidence,
     formulas::evidence,
 ];
 

@@ -61,9 +61,76 @@ pub fn check(tables: &Tables, findings: &mut Findings) {
     composites(tables, &materials, findings);
     properties(tables, &materials, &constituents, findings);
     numbers(tables, findings);
+    limits(tables, findings);
+    words(tables, findings);
     for table in EXTRA_TABLES {
         if let Some(rows) = tables.extra.get(table.file) {
             extra::check(table, rows, &|number| constituents.contains(number), findings);
+        }
+    }
+}
+
+fn rows_of<'a>(tables: &'a Tables, file: &str) -> &'a [Lined<super::ExtraRow>] {
+    tables.extra.get(file).map_or(&[], Vec::as_slice)
+}
+
+fn cell<'a>(row: &'a super::ExtraRow, column: &str) -> &'a str {
+    row.get(column).map_or("", String::as_str)
+}
+
+/// Every row that limits something must be reached by a substance of the catalogue, by what an essential oil holds, or by a
+/// name on a label; and say something: a bound or a condition.
+fn limits(tables: &Tables, findings: &mut Findings) {
+    let members = rows_of(tables, "limit-members.csv");
+    let inside: BTreeSet<&str> =
+        rows_of(tables, "essential-oil-constituents.csv").iter().map(|row| cell(&row.row, "inside")).collect();
+    let rows = rows_of(tables, "restricted.csv");
+    for Lined { line, row } in rows {
+        let subject = cell(row, "subject");
+        let counts = |wanted: &str| {
+            !wanted.is_empty()
+                && members.iter().filter(|member| cell(&member.row, "subject") == wanted).any(|member| {
+                    !cell(&member.row, "constituent").is_empty() || inside.contains(cell(&member.row, "inside"))
+                })
+        };
+        if !counts(subject) && !counts(cell(row, "group")) && cell(row, "named").is_empty() {
+            let message = format!("nothing can reach `{subject}`: no member, no name");
+            findings.add("restricted.csv", *line, "data.unreachable", message);
+        }
+        let says = ["leave_on_limit", "rinse_off_limit", "conditions"];
+        if says.iter().all(|column| cell(row, column).is_empty()) {
+            findings.add("restricted.csv", *line, "data.unreachable", format!("`{subject}` says nothing"));
+        }
+    }
+    for Lined { line, row } in members {
+        let subject = cell(row, "subject");
+        let known = rows.iter().any(|each| [cell(&each.row, "subject"), cell(&each.row, "group")].contains(&subject));
+        if !known {
+            let message = format!("no row of restricted.csv is about `{subject}`");
+            findings.add("limit-members.csv", *line, "data.dangling", message);
+        }
+    }
+    for Lined { line, row } in rows_of(tables, "preservative-limits.csv") {
+        if cell(row, "constituent").is_empty() && cell(row, "inci").is_empty() {
+            findings.add("preservative-limits.csv", *line, "data.unreachable", "no substance, no name".to_owned());
+        }
+    }
+}
+
+/// A word that no check knows says nothing.
+fn words(tables: &Tables, findings: &mut Findings) {
+    let listed: [(&'static str, &str, &[&str]); 5] = [
+        ("traits.csv", "word", &super::words::TRAITS),
+        ("restricted.csv", "kinds", &super::words::KINDS),
+        ("mic.csv", "group", &["gram-positive", "gram-negative", "yeast", "mould"]),
+        ("oil-partition.csv", "oil_class", &["triglyceride", "ester", "hydrocarbon", "silicone"]),
+        ("preservative-spectrum.csv", "role", &["carrier", "booster"]),
+    ];
+    for (file, column, known) in listed {
+        for Lined { line, row } in rows_of(tables, file) {
+            for word in cell(row, column).split(';').filter(|word| !word.is_empty() && !known.contains(word)) {
+                findings.add(file, *line, "data.unknown-word", format!("no check knows the {column} `{word}`"));
+            }
         }
     }
 }

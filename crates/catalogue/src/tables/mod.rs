@@ -9,6 +9,7 @@ mod joined;
 mod pack;
 mod report;
 mod row;
+mod words;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -18,6 +19,7 @@ pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
 pub use report::{Report, report};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
+pub use words::{KINDS, TRAITS};
 
 /// One thing wrong with the data files.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]

@@ -5,8 +5,8 @@
 use super::contents::{Conditions, Contents};
 use super::cure::Cure;
 use super::facts::{
-    Acid, Allergen, Authority, Charge, Cosolvent, Facts, InsideOil, Knowledge, Limit, OilKind, OilPartition,
-    OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
+    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
+    OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use super::finding::{Finding, subject_of};
 use crate::chemistry::solubility::{Curve, Point};
@@ -14,6 +14,7 @@ use crate::composition::Makeups;
 use crate::evaluation::{self, evaluate};
 use crate::formula::{Amount, Formula, LineId, PhaseKind};
 use crate::material::{Class, Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource};
+use crate::product::ProductKind;
 use crate::quantity::{Celsius, Percent, Ph};
 use crate::source::{Citation, Cited};
 use rust_decimal::Decimal;
@@ -25,7 +26,8 @@ fn cited<T>(value: T) -> Cited<T> {
 }
 
 fn curve(points: &[(f64, f64)]) -> Option<WaterSolubility> {
-    let points = points.iter().map(|&(temperature, grams)| Point { temperature, grams, citation: TABLE }).collect();
+    let points =
+        points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation: TABLE }).collect();
     Curve::through(points).map(WaterSolubility::Limited)
 }
 
@@ -77,6 +79,7 @@ impl Bench {
             traits: vec![cited(Trait::Benzoate)],
             ..none()
         };
+        let facts = with_inhibition(facts, [0.011, 0.013, 0.0162, 0.0333], [4.0, 4.0, 2.0, 2.0]);
         let benzoic = bench.substance("Benzoic Acid", Class::Preservative, facts.clone());
         let facts = Facts {
             water_solubility: curve(&[(0.0, 62.7), (20.0, 62.8), (100.0, 71.0)]),
@@ -121,6 +124,7 @@ impl Bench {
             ),
             ..none()
         };
+        let facts = with_inhibition(facts, [0.0067, 0.018, 0.022, 0.0278], [4.0, 4.0, 2.0, 2.0]);
         let sorbate = bench.substance("Potassium Sorbate", Class::Preservative, facts);
         let facts = Facts {
             water_solubility: curve(&[(20.0, 2.67), (25.0, 2.5)]),
@@ -130,10 +134,11 @@ impl Bench {
                 (3.0, 10.0),
                 [Strength::Fair, Strength::Good, Strength::Weak, Strength::Weak],
             ),
-            oil_partition: vec![partition(OilKind::Vegetable, 2.6), partition(OilKind::Mineral, 0.3)],
+            oil_partition: vec![partition(OilKind::Triglyceride, 2.6), partition(OilKind::Hydrocarbon, 0.3)],
             max_add_temperature: Some(cited(60.0)),
             ..none()
         };
+        let facts = with_inhibition(facts, [0.85, 0.36, 0.54, 0.33], [2.0; 4]);
         let phenoxyethanol = bench.substance("Phenoxyethanol", Class::Preservative, facts);
         let facts = Facts {
             water_solubility: curve(&[(10.0, 0.2), (25.0, 0.203), (80.0, 2.0)]),
@@ -145,9 +150,10 @@ impl Bench {
                 (3.0, 8.0),
                 [Strength::Good, Strength::Weak, Strength::Good, Strength::Good],
             ),
-            oil_partition: vec![partition(OilKind::Vegetable, 7.5), partition(OilKind::Mineral, 0.02)],
+            oil_partition: vec![partition(OilKind::Triglyceride, 7.5), partition(OilKind::Hydrocarbon, 0.02)],
             ..none()
         };
+        let facts = with_inhibition(facts, [0.2, 0.35, 0.1, 0.06], [4.0, 4.0, 2.0, 2.0]);
         let methylparaben = bench.substance("Methylparaben", Class::Preservative, facts);
         let facts = Facts {
             charge: Some(cited(Charge::Cationic)),
@@ -192,7 +198,7 @@ impl Bench {
         );
         let facts = Facts {
             charge: Some(cited(Charge::Anionic)),
-            ..with(&[Trait::SaltSensitiveThickener, Trait::ClumpingPowder])
+            ..with(&[Trait::SaltSensitiveThickener, Trait::ClumpingPowder, Trait::NeedsBase])
         };
         bench.substance("Carbomer", Class::Thickener, facts);
         bench.substance(
@@ -203,9 +209,10 @@ impl Bench {
                 ..with(&[Trait::Electrolyte])
             },
         );
-        bench.substance("Triethanolamine", Class::PhAdjuster, with(&[Trait::SecondaryAmine]));
+        bench.substance("Triethanolamine", Class::PhAdjuster, with(&[Trait::Base]));
         bench.substance("Hydrolyzed Oats", Class::Protein, with(&[Trait::TakesFormaldehyde]));
-        bench.substance("Ascorbic Acid", Class::Active, with(&[Trait::Ascorbate]));
+        let facts = Facts { usual_ph: Some(cited(Span { low: 2.0, high: 3.5 })), ..with(&[Trait::Ascorbate]) };
+        bench.substance("Ascorbic Acid", Class::Active, facts);
         bench.substance(
             "Sodium Laureth Sulfate",
             Class::Surfactant,
@@ -221,7 +228,11 @@ impl Bench {
         bench.substance(
             "Retinol",
             Class::Active,
-            Facts { heat_sensitive: Some(TABLE), max_add_temperature: Some(cited(40.0)), ..with(&[Trait::Retinoid]) },
+            Facts {
+                heat_sensitive: Some(TABLE),
+                max_add_temperature: Some(cited(40.0)),
+                ..with(&[Trait::Retinoid, Trait::OilSoluble])
+            },
         );
         bench.substance(
             "Kojic Acid",
@@ -245,9 +256,19 @@ impl Bench {
             Class::EssentialOil,
             Facts { inside: vec![inside("Limonene", 50.0)], ..with(&[Trait::Phototoxic]) },
         );
-        bench.substance("Tocopherol", Class::Antioxidant, none());
-        bench.substance("Sodium Hydroxide", Class::PhAdjuster, with(&[Trait::Caustic]));
-        bench.substance("Zinc Oxide", Class::Mineral, with(&[Trait::Insoluble]));
+        bench.substance("Tocopherol", Class::Antioxidant, with(&[Trait::OilAntioxidant]));
+        bench.substance("Sodium Hydroxide", Class::PhAdjuster, with(&[Trait::Caustic, Trait::Base]));
+        bench.substance("Zinc Oxide", Class::Mineral, with(&[Trait::Insoluble, Trait::UvFilter]));
+        bench.substance("Sodium Bicarbonate", Class::PhAdjuster, with(&[Trait::Carbonate]));
+        bench.substance("Citric Acid", Class::PhAdjuster, with(&[Trait::AcidOfCarbonate]));
+        bench.substance("Potassium Cocoate", Class::Surfactant, with(&[Trait::Soap]));
+        bench.substance("Cinnamomum Zeylanicum Bark Oil", Class::EssentialOil, with(&[Trait::Sensitiser]));
+        bench.substance("Alpha-Arbutin", Class::Active, none());
+        bench.substance(
+            "Lecithin",
+            Class::Emulsifier,
+            Facts { hlb: Some(cited(4.0)), ..with(&[Trait::PlainLecithin]) },
+        );
         for (subject, members, leave_on, preservative) in [
             ("Benzoic Acid", vec![(benzoic, 1.0), (benzoate, 122.12 / 144.1)], 0.5, true),
             ("Sorbic Acid", vec![(sorbic, 1.0), (sorbate, 112.13 / 150.22)], 0.6, true),
@@ -294,7 +315,7 @@ impl Bench {
                 required_hlb: Some(cited(7.0)),
                 heat_sensitive: Some(TABLE),
                 max_add_temperature: Some(cited(40.0)),
-                ..none()
+                ..with(&[Trait::Unsaturated])
             },
         );
         let emulsifiers = ["Polysorbate 60", "Sorbitan Stearate", "Polysorbate 20"];
@@ -304,6 +325,8 @@ impl Bench {
             solubiliser: Some(self.constituent("Polysorbate 20")),
             salt_tolerant_thickener: Some(self.constituent("Xanthan Gum")),
             dispersant: Some(self.constituent("Glycerin")),
+            oil_antioxidant: Some(self.constituent("Tocopherol")),
+            ready_systems: Vec::new(),
         };
     }
 
@@ -339,6 +362,8 @@ impl Bench {
         );
         self.substance("Betaine", Class::Humectant, none());
         let (glycolic, retinol) = (self.constituent("Glycolic Acid"), self.constituent("Retinol"));
+        let arbutin = self.constituent("Alpha-Arbutin");
+        let hydroxide = self.constituent("Sodium Hydroxide");
         let bergamot = self.constituent("Citrus Aurantium Bergamia Peel Oil");
         let advice = |subject, members, most, least_ph| Limit {
             authority: Authority::Advice,
@@ -348,9 +373,32 @@ impl Bench {
         self.limits.extend([
             advice("Glycolic and lactic acid", vec![(glycolic, 1.0), (lactic, 1.0), (lactate, 0.804)], 10.0, Some(3.5)),
             advice("Glycolic acid", vec![(glycolic, 1.0)], 4.0, Some(3.8)),
-            limit("Vitamin A, body lotion", vec![(retinol, 1.0), (palmitate, 0.546)], 0.05, false),
-            limit("Vitamin A, other", vec![(retinol, 1.0), (palmitate, 0.546)], 0.3, false),
+            Limit {
+                group: "Vitamin A",
+                kinds: vec![ProductKind::Body],
+                ..limit("Vitamin A, body lotion", vec![(retinol, 1.0), (palmitate, 0.546)], 0.05, false)
+            },
+            Limit {
+                group: "Vitamin A",
+                ..limit("Vitamin A, other", vec![(retinol, 1.0), (palmitate, 0.546)], 0.3, false)
+            },
+            Limit {
+                group: "Alpha-Arbutin",
+                kinds: vec![ProductKind::Face],
+                ..limit("Alpha-Arbutin, face", vec![(arbutin, 1.0)], 2.0, false)
+            },
+            Limit {
+                group: "Alpha-Arbutin",
+                kinds: vec![ProductKind::Body],
+                ..limit("Alpha-Arbutin, body", vec![(arbutin, 1.0)], 0.5, false)
+            },
             advice("Bergamot oil, pressed", vec![(bergamot, 1.0)], 0.4, None),
+            Limit {
+                leave_on: None,
+                rinse_off: None,
+                conditions: "product pH up to 11",
+                ..limit("Sodium hydroxide", vec![(hydroxide, 1.0)], 0.0, false)
+            },
             Limit { inside_oils: vec!["Methyl Salicylate"], ..limit("Methyl Salicylate", Vec::new(), 0.06, false) },
         ]);
         if let Some(allergen) = self.allergens.iter_mut().find(|allergen| allergen.name == "Linalool") {
@@ -459,8 +507,23 @@ fn preservative(usual: (f64, f64), ph: (f64, f64), spectrum: [Strength; 4]) -> O
         max_add_temperature: Some(cited(60.0)),
         carries: true,
         spectrum,
+        inhibits: [None; 4],
         citation: TABLE,
     })
+}
+
+/// The facts of a preservative with what stops each kind of microbe.
+fn with_inhibition(mut facts: Facts, percent: [f64; 4], to_kill: [f64; 4]) -> Facts {
+    if let Some(preservative) = &mut facts.preservative {
+        preservative.inhibits = inhibits(percent, to_kill);
+    }
+    facts
+}
+
+/// What stops Gram-positive and Gram-negative bacteria, yeasts and moulds, in percent of the acting form, and how many times
+/// that kills.
+fn inhibits(percent: [f64; 4], to_kill: [f64; 4]) -> [Option<Inhibition>; 4] {
+    core::array::from_fn(|at| Some(Inhibition { percent: percent[at], to_kill: to_kill[at], citation: TABLE }))
 }
 
 fn partition(kind: OilKind, coefficient: f64) -> OilPartition {
@@ -470,6 +533,10 @@ fn partition(kind: OilKind, coefficient: f64) -> OilPartition {
 fn limit(subject: &'static str, members: Vec<(ConstituentId, f64)>, leave_on: f64, preservative: bool) -> Limit {
     Limit {
         subject,
+        group: "",
+        kinds: Vec::new(),
+        named: Vec::new(),
+        from: "",
         members,
         inside_oils: Vec::new(),
         expressed_as: "acid",

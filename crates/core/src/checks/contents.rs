@@ -1,6 +1,6 @@
 //! A formula as the checks see it: what is really in the jar, with what is known of each substance.
 
-use super::facts::{Cosolvent, Facts, Knowledge, Trait};
+use super::facts::{Cosolvent, Facts, Knowledge, Limit, Trait};
 use crate::chemistry::Temperature;
 use crate::composition::Contribution;
 use crate::evaluation::Evaluation;
@@ -31,6 +31,7 @@ static NOTHING: Facts = Facts {
     water_content: None,
     preservative: None,
     oil_partition: Vec::new(),
+    micelle_binding: None,
     inside: Vec::new(),
     density: None,
     traits: Vec::new(),
@@ -112,6 +113,59 @@ pub const fn is_oil(class: Class) -> bool {
     )
 }
 
+/// How a pH is known.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PhKnown {
+    /// The maker aims at it.
+    AimedAt,
+    /// The maker measured it.
+    Measured,
+}
+
+/// A pH with how far it may be off: a verdict is made at its worse end.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PhBand {
+    /// The pH.
+    pub value: f64,
+    /// How it is known.
+    pub known: PhKnown,
+}
+
+impl PhBand {
+    /// How far it may be off: 0.2 as stated, 0.1 as measured with a meter (common practice).
+    #[must_use]
+    pub const fn half_width(self) -> f64 {
+        match self.known {
+            PhKnown::AimedAt => 0.2,
+            PhKnown::Measured => 0.1,
+        }
+    }
+
+    /// The acid end.
+    #[must_use]
+    pub fn low(self) -> f64 {
+        self.value - self.half_width()
+    }
+
+    /// The alkaline end.
+    #[must_use]
+    pub fn high(self) -> f64 {
+        self.value + self.half_width()
+    }
+
+    /// Key of how it is known, for a sentence.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self.known {
+            PhKnown::AimedAt => "ph.aimed-at",
+            PhKnown::Measured => "ph.measured",
+        }
+    }
+}
+
+/// Less liquid than this, in percent of the product, dissolves nothing to speak of.
+const LITTLE_SOLVENT: f64 = 5.0;
+
 /// A formula worked out, with what is known of all that is in it. Sums run over the composition, most first, so that
 /// nothing here depends on the order of the lines.
 pub struct Contents<'a> {
@@ -135,6 +189,8 @@ pub struct Contents<'a> {
     pub oil: f64,
     /// Cosolvents in percent, and their volume for 100 g of product.
     pub cosolvents: Vec<(Cosolvent, f64, f64)>,
+    /// Limits that something in the jar counts towards.
+    pub touched: Vec<&'a Limit>,
     places: LiteMap<ConstituentId, usize>,
 }
 
@@ -178,10 +234,19 @@ impl<'a> Contents<'a> {
             water: present.iter().map(water_of).sum(),
             oil: present.iter().filter(|each| each.is_oil()).map(|each| each.percent).sum(),
             cosolvents: Vec::new(),
+            touched: Vec::new(),
             present,
         };
         contents.cosolvents = contents.find_cosolvents();
+        contents.touched = knowledge.limits().iter().filter(|limit| contents.touches(limit)).collect();
         contents
+    }
+
+    /// Whether something in the jar counts towards a limit.
+    fn touches(&self, limit: &Limit) -> bool {
+        let inside =
+            || self.present.iter().any(|oil| oil.facts.inside.iter().any(|it| limit.inside_oils.contains(&it.name)));
+        self.counting(limit).any(|(id, _)| self.percent_of(id) > 0.0) || !limit.inside_oils.is_empty() && inside()
     }
 
     fn find_cosolvents(&self) -> Vec<(Cosolvent, f64, f64)> {
@@ -218,11 +283,13 @@ impl<'a> Contents<'a> {
         self.present.iter().filter(move |each| each.percent > 0.0 && each.facts.has(wanted).is_some())
     }
 
-    /// The pH the product has: what the maker aims at or measured. Every check asks here, so that a computed pH can
+    /// The pH the product has: what the maker measured, or else aims at. Every check asks here, so that a computed pH can
     /// answer one day.
     #[must_use]
-    pub fn ph(&self) -> Option<f64> {
-        self.formula.target_ph.map(crate::quantity::Ph::to_physics)
+    pub fn ph(&self) -> Option<PhBand> {
+        let measured = self.formula.measured_ph.map(|ph| PhBand { value: ph.to_physics(), known: PhKnown::Measured });
+        let aimed_at = || self.formula.target_ph.map(|ph| PhBand { value: ph.to_physics(), known: PhKnown::AimedAt });
+        measured.or_else(aimed_at)
     }
 
     /// The maximum of a limit by how the product is used.
@@ -234,14 +301,23 @@ impl<'a> Contents<'a> {
         }
     }
 
+    /// Volume of an oil in 100 g of product, in millilitres.
+    pub(super) fn volume_of(each: &Present<'_>) -> f64 {
+        each.percent / each.facts.density.map_or(USUAL_OIL_DENSITY, |density| density.value)
+    }
+
     /// Volume of the oil over volume of the water phase. Nothing without water.
     #[must_use]
     pub fn oil_to_water(&self) -> Option<f64> {
-        let density = |each: &Present<'_>| each.facts.density.map_or(USUAL_OIL_DENSITY, |density| density.value);
-        let oils = self.present.iter().filter(|each| each.is_oil());
-        let oil: f64 = oils.map(|each| each.percent / density(each)).sum();
+        let oil: f64 = self.present.iter().filter(|each| each.is_oil()).map(Self::volume_of).sum();
         let water = self.solvent_volume();
         (water > 0.0).then(|| oil / water)
+    }
+
+    /// Whether there is too little liquid for anything to dissolve in: a powder, a salt, a balm.
+    #[must_use]
+    pub fn is_dry(&self) -> bool {
+        self.solvent() < LITTLE_SOLVENT
     }
 
     /// Volume of water and cosolvents in 100 g of product, in millilitres.

@@ -111,7 +111,11 @@ impl Formula {
                     let phase = self.phase_for(*kind, &phase_name);
                     self.move_line(*line, phase, usize::MAX);
                 }
-                Change::SetTargetPh { ph } => self.target_ph = Some(*ph),
+                Change::SetTargetPh { ph } => {
+                    self.target_ph = Some(*ph);
+                    // What was measured was another product.
+                    self.measured_ph = None;
+                }
                 Change::SetPhaseTemperature { phase, temperature } => {
                     if let Some(phase) = self.phase_mut(*phase) {
                         phase.temperature = Some(*temperature);
@@ -275,7 +279,8 @@ pub fn lower(contents: &Contents<'_>, members: &[(ConstituentId, f64)], now: f64
         return None;
     }
     let changes = set_percents(contents, &new)?;
-    Some(Cure::of("cure.lower-all", vec![("share", Value::Percent(keep * 100.0))], changes))
+    let named = new.iter().filter_map(|(line, to)| Some((contents.formula.line(*line)?.material, *to)));
+    Some(Cure::of("cure.lower-all", vec![("lines", Value::Amounts(named.collect()))], changes))
 }
 
 /// Brings a weighted sum of substances from `now` up to at least `wanted` percent, by the line that brings most.
@@ -300,8 +305,8 @@ pub fn raise(contents: &Contents<'_>, members: &[(ConstituentId, f64)], now: f64
 
 /// Whether a line that grows so many times brings something over a limit that is kept now.
 fn breaks_a_limit(contents: &Contents<'_>, line: LineId, times: f64) -> bool {
-    contents.knowledge.limits().iter().any(|limit| {
-        let Some(most) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { return false };
+    contents.touched.iter().any(|limit| {
+        let Some(most) = contents.bound_of(limit) else { return false };
         let more = brought(contents, &limit.members, line) * (times - 1.0);
         let now: f64 = limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum();
         more > 0.0 && now <= most && now + more > most

@@ -2,6 +2,7 @@
 
 use crate::chemistry::solubility::Curve;
 use crate::material::{ConstituentId, MaterialId};
+use crate::product::ProductKind;
 use crate::source::{Citation, Cited};
 
 /// From least to most.
@@ -79,13 +80,17 @@ pub enum Charge {
     Amphoteric,
 }
 
-/// Which oil a partition coefficient was measured with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// Kinds of oil that take up substances alike.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum OilKind {
-    /// Vegetable oils and esters.
-    Vegetable,
+    /// Triglycerides: vegetable oils and butters, medium-chain triglycerides.
+    Triglyceride,
+    /// Esters of one alcohol, ethers and fatty alcohols.
+    Ester,
     /// Hydrocarbons.
-    Mineral,
+    Hydrocarbon,
+    /// Silicones.
+    Silicone,
 }
 
 /// How a substance parts between oil and water.
@@ -93,9 +98,9 @@ pub enum OilKind {
 pub struct OilPartition {
     /// Which kind of oil.
     pub kind: OilKind,
-    /// The oil it was measured with.
+    /// The oil it was measured with, or computed for.
     pub oil: &'static str,
-    /// Concentration in oil over concentration in water.
+    /// Concentration in oil over concentration in water, of the undissociated form.
     pub coefficient: f64,
     /// Where it was found.
     pub citation: Citation,
@@ -112,19 +117,6 @@ pub enum Strength {
     Fair,
     /// Well.
     Good,
-}
-
-impl Strength {
-    /// Key of its name.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::None => "strength.none",
-            Self::Weak => "strength.weak",
-            Self::Fair => "strength.fair",
-            Self::Good => "strength.good",
-        }
-    }
 }
 
 /// Kinds of microbe a preservative system has to hold.
@@ -156,6 +148,17 @@ impl Microbe {
     }
 }
 
+/// How much of a preservative stops a kind of microbe.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Inhibition {
+    /// Minimum inhibitory concentration of the acting form (of an acid the undissociated one), in percent of the water.
+    pub percent: f64,
+    /// How many times that a product holds to kill, not only to stop.
+    pub to_kill: f64,
+    /// Where it was found.
+    pub citation: Citation,
+}
+
 /// What a preservative does and how it is usually used.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Preservative {
@@ -167,8 +170,10 @@ pub struct Preservative {
     pub max_add_temperature: Option<Cited<f64>>,
     /// Whether it can carry a product at all, rather than help another.
     pub carries: bool,
-    /// How well it acts on each kind of [`Microbe::ALL`].
+    /// How well it acts at best on each kind of [`Microbe::ALL`], as practice and literature judge it.
     pub spectrum: [Strength; 4],
+    /// How much of it stops each kind of [`Microbe::ALL`], where that was found.
+    pub inhibits: [Option<Inhibition>; 4],
     /// Where the spectrum was found.
     pub citation: Citation,
 }
@@ -192,8 +197,8 @@ pub enum Trait {
     ClumpingPowder,
     /// Salt that counts as electrolyte.
     Electrolyte,
-    /// Amine that nitrosating agents turn into nitrosamines.
-    SecondaryAmine,
+    /// Base: neutralises polymers and turns fatty acids into soap.
+    Base,
     /// Releases formaldehyde.
     FormaldehydeReleaser,
     /// Reacts with formaldehyde and isothiazolinones: amines, proteins, sulfites, thiols.
@@ -222,6 +227,110 @@ pub enum Trait {
     Caustic,
     /// Salts lower its solubility, or it is inactivated by anionic matter: a cationic active.
     CationicActive,
+    /// Cationic polymer that is meant to meet cleansing surfactants: it settles on skin and hair with them.
+    ConditioningPolymer,
+    /// Oil that is an ester, an ether or an alcohol.
+    EsterOil,
+    /// Oil that is a hydrocarbon.
+    HydrocarbonOil,
+    /// Oil that is a silicone.
+    SiliconeOil,
+    /// Liquid at room temperature: what does not dissolve separates as droplets.
+    Liquid,
+    /// Polymer of acid groups that thickens only once it is neutralised.
+    NeedsBase,
+    /// Copper that acts on what oxidises.
+    Copper,
+    /// Carbonate or bicarbonate.
+    Carbonate,
+    /// Acid strong enough to free carbon dioxide.
+    AcidOfCarbonate,
+    /// Alginate, pectin or gellan, which calcium sets.
+    SetByCalcium,
+    /// Brings calcium.
+    Calcium,
+    /// Soap of a fatty acid, which turns back into it below pH 8.
+    Soap,
+    /// Surfactant of an amino acid, which comes out below pH 5.
+    AcylAminoAcid,
+    /// Oil with so many double bonds that it turns rancid within months.
+    Unsaturated,
+    /// Keeps oils from turning rancid.
+    OilAntioxidant,
+    /// Dissolves in oil alone.
+    OilSoluble,
+    /// Sensitises skin.
+    Sensitiser,
+    /// Filters ultraviolet light.
+    UvFilter,
+    /// Liquid lecithin: makes water in oil by itself.
+    PlainLecithin,
+    /// Polymer that swells or dissolves without a limit.
+    Polymer,
+    /// Food for microbes: honey, juices, flours, proteins.
+    FeedsMicrobes,
+    /// Releases ammonia where it is not near pH 6: urea.
+    Ammonia,
+    /// Ester of phosphoric acid that acid splits.
+    PhosphateEster,
+    /// Niacinamide, which turns into nicotinic acid far from pH 6.
+    Nicotinamide,
+    /// Glycoside that acid splits: arbutin into hydroquinone.
+    Glycoside,
+}
+
+impl Trait {
+    /// Every trait with its word in the data files.
+    pub const WORDS: [(&'static str, Self); 48] = [
+        ("ethoxylate", Self::Ethoxylate),
+        ("polymeric-emulsifier", Self::PolymericEmulsifier),
+        ("lamellar-emulsifier", Self::LamellarEmulsifier),
+        ("ionic-emulsifier", Self::IonicEmulsifier),
+        ("water-in-oil-emulsifier", Self::WaterInOilEmulsifier),
+        ("salt-sensitive-thickener", Self::SaltSensitiveThickener),
+        ("clumping-powder", Self::ClumpingPowder),
+        ("electrolyte", Self::Electrolyte),
+        ("base", Self::Base),
+        ("formaldehyde-releaser", Self::FormaldehydeReleaser),
+        ("takes-formaldehyde", Self::TakesFormaldehyde),
+        ("ascorbate", Self::Ascorbate),
+        ("benzoate", Self::Benzoate),
+        ("iron-sensitive", Self::IronSensitive),
+        ("iron", Self::Iron),
+        ("alpha-hydroxy-acid", Self::AlphaHydroxyAcid),
+        ("retinoid", Self::Retinoid),
+        ("phototoxic", Self::Phototoxic),
+        ("not-for-small-children", Self::NotForSmallChildren),
+        ("keep-from-eyes", Self::KeepFromEyes),
+        ("insoluble", Self::Insoluble),
+        ("caustic", Self::Caustic),
+        ("cationic-active", Self::CationicActive),
+        ("conditioning-polymer", Self::ConditioningPolymer),
+        ("ester-oil", Self::EsterOil),
+        ("hydrocarbon-oil", Self::HydrocarbonOil),
+        ("silicone-oil", Self::SiliconeOil),
+        ("liquid", Self::Liquid),
+        ("needs-base", Self::NeedsBase),
+        ("copper", Self::Copper),
+        ("carbonate", Self::Carbonate),
+        ("acid-of-carbonate", Self::AcidOfCarbonate),
+        ("set-by-calcium", Self::SetByCalcium),
+        ("calcium", Self::Calcium),
+        ("soap", Self::Soap),
+        ("acyl-amino-acid", Self::AcylAminoAcid),
+        ("unsaturated", Self::Unsaturated),
+        ("oil-antioxidant", Self::OilAntioxidant),
+        ("oil-soluble", Self::OilSoluble),
+        ("sensitiser", Self::Sensitiser),
+        ("uv-filter", Self::UvFilter),
+        ("plain-lecithin", Self::PlainLecithin),
+        ("polymer", Self::Polymer),
+        ("feeds-microbes", Self::FeedsMicrobes),
+        ("ammonia", Self::Ammonia),
+        ("phosphate-ester", Self::PhosphateEster),
+        ("nicotinamide", Self::Nicotinamide),
+        ("glycoside", Self::Glycoside),
+    ];
 }
 
 /// A substance inside an essential oil.
@@ -272,6 +381,14 @@ pub enum Authority {
 pub struct Limit {
     /// What is limited, as the law names it.
     pub subject: &'static str,
+    /// What rows of one entry share that differ by the kind of product. A row of no kind is for all the others.
+    pub group: &'static str,
+    /// Kinds of product it is for; empty for all.
+    pub kinds: Vec<ProductKind>,
+    /// Names on a label that count for what the maker described, each with its factor: the catalogue has none of them.
+    pub named: Vec<(&'static str, f64)>,
+    /// The day from which it applies, where that lies ahead of the state that was read.
+    pub from: &'static str,
     /// The substances that count, each with the factor that converts a percent of it into what the limit is expressed as.
     pub members: Vec<(ConstituentId, f64)>,
     /// Substances inside essential oils that count.
@@ -341,6 +458,8 @@ pub struct Facts {
     pub preservative: Option<Preservative>,
     /// How it parts between oil and water.
     pub oil_partition: Vec<OilPartition>,
+    /// What micelles of ethoxylates hold of it: total over free in water is one and this times their percent.
+    pub micelle_binding: Option<Cited<f64>>,
     /// What an essential oil holds.
     pub inside: Vec<InsideOil>,
     /// Density in g/mL.
@@ -370,6 +489,10 @@ pub struct Remedies {
     pub salt_tolerant_thickener: Option<ConstituentId>,
     /// What powders are dispersed in before they meet water.
     pub dispersant: Option<ConstituentId>,
+    /// Keeps oils from turning rancid.
+    pub oil_antioxidant: Option<ConstituentId>,
+    /// Emulsifiers that the trade sells together, each set in the order of its numbers.
+    pub ready_systems: Vec<Vec<ConstituentId>>,
 }
 
 static NO_REMEDIES: Remedies = Remedies {
@@ -378,6 +501,8 @@ static NO_REMEDIES: Remedies = Remedies {
     solubiliser: None,
     salt_tolerant_thickener: None,
     dispersant: None,
+    oil_antioxidant: None,
+    ready_systems: Vec::new(),
 };
 
 /// Where checks look substances and limits up.

@@ -41,6 +41,8 @@ pub enum Value {
     Celsius(f64),
     /// A pH or pKa.
     Ph(f64),
+    /// Percent that is an estimate: two significant figures.
+    Rough(f64),
     /// A bare number with two or three significant figures.
     Number(f64),
     /// A factor: `3.1 times`.
@@ -55,6 +57,8 @@ pub enum Value {
     Substances(Vec<ConstituentId>),
     /// What is weighed out.
     Material(MaterialId),
+    /// What is weighed out, each with the percent it comes to.
+    Amounts(Vec<(MaterialId, Percent)>),
     /// A phase of this formula.
     Phase(PhaseId),
     /// A name that is the same in every language: an INCI name, an entry of a law, a jurisdiction.

@@ -8,6 +8,7 @@
 
 #[cfg(test)]
 pub(crate) mod bench;
+mod bounds;
 pub mod chart;
 pub mod contents;
 pub mod cure;
@@ -17,13 +18,15 @@ pub mod finding;
 pub mod limits;
 pub mod preservation;
 pub mod solubility;
+pub mod stability;
 
 use crate::composition::Makeups;
 use crate::evaluation::{Bench, Evaluation, evaluate};
+use crate::formula::Formula;
 use crate::quantity::Percent;
 
 pub use chart::{Axis, Chart, Mark};
-pub use contents::{Conditions, Contents, Present};
+pub use contents::{Conditions, Contents, PhBand, PhKnown, Present};
 pub use cure::{Change, Cure};
 pub use facts::{Facts, Knowledge};
 pub use finding::{Finding, Severity, Step, Value, Values};
@@ -41,8 +44,8 @@ pub struct Registered {
 }
 
 /// Every finding, in the order in which findings of the same severity stand.
-pub const FAMILIES: [&[Registered]; 4] =
-    [solubility::FINDINGS, preservation::FINDINGS, emulsion::FINDINGS, limits::FINDINGS];
+pub const FAMILIES: [&[Registered]; 5] =
+    [solubility::FINDINGS, preservation::FINDINGS, emulsion::FINDINGS, stability::FINDINGS, limits::FINDINGS];
 
 /// Runs every check.
 ///
@@ -59,6 +62,40 @@ pub fn check(contents: &Contents<'_>) -> Vec<Finding> {
     }
     found.sort_by(|a, b| (a.severity, rank(a.code), &a.subject).cmp(&(b.severity, rank(b.code), &b.subject)));
     found
+}
+
+/// Code of the one row for all that was not checked.
+pub const NOT_CHECKED: &str = "checks.not-checked";
+
+/// Findings that say only that something could not be checked, with the key of what that is.
+const SAY_NOT_CHECKED: [(&str, &str); 5] = [
+    ("solubility.no-data", "unchecked.solubility"),
+    ("preservation.no-data", "unchecked.preservative"),
+    ("emulsion.hlb-no-data", "unchecked.balance"),
+    ("emulsion.hlb-silent", "unchecked.balance"),
+    ("limits.allergens-unknown", "unchecked.allergens"),
+];
+
+/// Gathers what was not checked into one quiet row at the end: each stands in its arithmetic. What the maker set aside by
+/// itself stays by itself.
+#[must_use]
+pub fn gather_not_checked(findings: Vec<Finding>, formula: &Formula) -> Vec<Finding> {
+    let aside = |each: &Finding| formula.set_aside.iter().any(|it| it.code == each.code && it.subject == each.subject);
+    let what = |each: &Finding| SAY_NOT_CHECKED.iter().find(|(code, _)| *code == each.code && !aside(each));
+    let (gathered, mut rest): (Vec<Finding>, Vec<Finding>) =
+        findings.into_iter().partition(|each| what(each).is_some());
+    let mut words: Vec<&'static str> = gathered.iter().filter_map(|each| what(each).map(|(_, word)| *word)).collect();
+    words.dedup();
+    if !gathered.is_empty() {
+        let row = Finding::new(NOT_CHECKED, Severity::Note, "formula").with("what", Value::Words(words));
+        rest.push(gathered.into_iter().fold(row, |row, each| {
+            let Finding { code, values, working, citations, lines, .. } = each;
+            let mut row = row.step(code, values).fed_by(lines).cite(citations);
+            row.working.extend(working);
+            row
+        }));
+    }
+    rest
 }
 
 /// Takes out cures that would not cure: those whose effect reaches beyond their finding (another pH, something added or put
@@ -79,11 +116,16 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             let evaluation = evaluate(&formula, bench, contents.source, makeups);
             let after =
                 check(&Contents::new(&formula, &evaluation, contents.source, contents.knowledge, contents.conditions));
+            // Another pH has to satisfy every finding at once, and what is added must not crystallise.
+            let changes_much = FAR_REACHING.contains(&cure.code) && cure.code != "cure.raise";
+            let bears = if changes_much { Severity::Note } else { Severity::Caution };
             after.iter().all(|each| {
-                let is_new_stop = each.severity == Severity::Stop
-                    && !standing.iter().any(|(code, subject)| *code == each.code && *subject == each.subject);
+                let stood =
+                    |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
+                // A gap is what is left of having nothing.
+                let is_new = !(stood(each.code) || each.code == preservation::GAP && stood(preservation::MISSING));
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
-                !is_new_stop && !still_stands
+                !(still_stands || is_new && each.severity < bears)
             })
         });
     }
@@ -104,8 +146,16 @@ fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
 }
 
 /// Cures whose effect reaches beyond their finding.
-const FAR_REACHING: [&str; 6] =
-    ["cure.set-ph", "cure.add", "cure.add-several", "cure.replace", "cure.put-in-place", "cure.blend-with"];
+const FAR_REACHING: [&str; 8] = [
+    "cure.set-ph",
+    "cure.set-ph-and-add",
+    "cure.add",
+    "cure.add-several",
+    "cure.replace",
+    "cure.put-in-place",
+    "cure.blend-with",
+    "cure.raise",
+];
 
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.
 #[must_use]

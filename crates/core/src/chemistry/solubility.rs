@@ -14,6 +14,8 @@ pub struct Point {
     pub temperature: f64,
     /// Grams of the substance in 100 g of solvent.
     pub grams: f64,
+    /// By which factor it may be off either way; 1 for a measured figure.
+    pub factor: f64,
     /// Where it was found.
     pub citation: Citation,
 }
@@ -29,13 +31,23 @@ pub struct Curve {
 }
 
 impl Curve {
-    /// A curve through published points. Of several at one temperature the lowest counts. `None` without a point.
+    /// A curve through published points. Of several at one temperature the middle one counts, of two the lower. `None` without
+    /// a point.
     #[must_use]
     pub fn through(mut points: Vec<Point>) -> Option<Self> {
         points.retain(|point| point.grams > 0.0 && point.temperature.is_finite() && point.grams.is_finite());
         points.sort_by(|a, b| a.temperature.total_cmp(&b.temperature).then(a.grams.total_cmp(&b.grams)));
-        points.dedup_by(|later, earlier| (later.temperature - earlier.temperature).abs() < 0.5);
-        (!points.is_empty()).then_some(Self { points })
+        let mut curve: Vec<Point> = Vec::new();
+        let mut rest = points.as_slice();
+        while let Some(first) = rest.first() {
+            let same = rest.partition_point(|point| point.temperature - first.temperature < 0.5);
+            let (together, others) = rest.split_at(same);
+            let mut together = together.to_vec();
+            together.sort_by(|a, b| a.grams.total_cmp(&b.grams));
+            curve.extend(together.get((together.len() - 1) / 2));
+            rest = others;
+        }
+        (!curve.is_empty()).then_some(Self { points: curve })
     }
 
     /// The points, coldest first.
@@ -71,10 +83,23 @@ impl Curve {
         Ok(van_t_hoff((low.temperature, low.grams), (high.temperature, high.grams), asked))
     }
 
-    /// The figures that an answer at a temperature rests on.
-    pub fn citations(&self, temperature: f64) -> impl Iterator<Item = Citation> {
+    /// The figures that an answer at a temperature rests on: the one at it, or those on both sides.
+    fn around(&self, temperature: f64) -> impl Iterator<Item = &Point> {
         let after = self.points.partition_point(|point| point.temperature <= temperature);
-        self.points.iter().skip(after.saturating_sub(1)).take(2).map(|point| point.citation)
+        let exact = |point: &Point| (point.temperature - temperature).abs() < 1e-9;
+        let count = if self.points.get(after.saturating_sub(1)).is_some_and(exact) { 1 } else { 2 };
+        self.points.iter().skip(after.saturating_sub(1)).take(count)
+    }
+
+    /// Where the figures were found that an answer at a temperature rests on.
+    pub fn citations(&self, temperature: f64) -> impl Iterator<Item = Citation> {
+        self.around(temperature).map(|point| point.citation)
+    }
+
+    /// By which factor an answer at a temperature may be off either way.
+    #[must_use]
+    pub fn factor(&self, temperature: f64) -> f64 {
+        self.around(temperature).map(|point| point.factor).fold(1.0, f64::max)
     }
 }
 
@@ -107,7 +132,8 @@ mod tests {
 
     fn curve(points: &[(f64, f64)]) -> Curve {
         let citation = Citation::published("a table");
-        let points = points.iter().map(|&(temperature, grams)| Point { temperature, grams, citation }).collect();
+        let points =
+            points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation }).collect();
         Curve::through(points).unwrap()
     }
 
@@ -128,7 +154,9 @@ mod tests {
     }
 
     #[test]
-    fn of_two_figures_at_one_temperature_the_lower_counts() {
+    fn of_several_figures_at_one_temperature_the_middle_counts_and_of_two_the_lower() {
+        let methylparaben = curve(&[(25.0, 0.25), (25.0, 0.203), (25.2, 0.227)]);
+        assert!((at(&methylparaben, 25.0).unwrap() - 0.227).abs() < 1e-12);
         let caffeine = curve(&[(25.0, 2.389), (25.0, 2.174)]);
         assert!((at(&caffeine, 25.0).unwrap() - 2.174).abs() < 1e-12);
         assert!(at(&caffeine, 5.0).is_err());
@@ -138,6 +166,6 @@ mod tests {
     fn no_points_make_no_curve() {
         assert!(Curve::through(Vec::new()).is_none());
         let citation = Citation::published("a table");
-        assert!(Curve::through(vec![Point { temperature: 20.0, grams: f64::NAN, citation }]).is_none());
+        assert!(Curve::through(vec![Point { temperature: 20.0, grams: f64::NAN, factor: 1.0, citation }]).is_none());
     }
 }

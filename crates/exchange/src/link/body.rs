@@ -1,4 +1,5 @@
 //! The body of version 1: a table of what is not in the catalogue, then the formula, own materials and other formulas.
+//! Version 2 adds behind them, for each formula in the same order, its kind of product and its measured pH.
 
 use super::bytes::{Packing, Unpacking, scale_of};
 use super::text::{put_texts, take_texts};
@@ -10,7 +11,8 @@ use std::collections::BTreeSet;
 use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
-    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, SetAside, WrittenIn,
+    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, ProductKind, Purpose, SetAside,
+    WrittenIn,
 };
 
 /// Classes by the number they have in a link. Only ever appended to.
@@ -85,6 +87,9 @@ pub(super) fn write(parcel: &Parcel) -> Result<Vec<u8>, LinkError> {
     for (_, formula) in &parcel.formulas {
         write_formula(&mut packing, &table, formula)?;
     }
+    if needs_version_2(parcel) {
+        formulas_of(parcel).for_each(|formula| write_more(&mut packing, formula));
+    }
     let mut bytes = Vec::new();
     super::bytes::put_whole(&mut bytes, packing.bytes.len() as u128);
     bytes.extend(packing.bytes);
@@ -92,13 +97,33 @@ pub(super) fn write(parcel: &Parcel) -> Result<Vec<u8>, LinkError> {
     Ok(bytes)
 }
 
-pub(super) fn read(bytes: &[u8]) -> Result<Parcel, LinkError> {
+/// Whether it says something that version 1 has no place for. Whatever has not is written as version 1, which every
+/// Stillroom reads.
+pub(super) fn needs_version_2(parcel: &Parcel) -> bool {
+    formulas_of(parcel).any(|formula| formula.kind.is_some() || formula.measured_ph.is_some())
+}
+
+fn formulas_of(parcel: &Parcel) -> impl Iterator<Item = &Formula> {
+    std::iter::once(&parcel.formula).chain(parcel.formulas.iter().map(|(_, formula)| formula))
+}
+
+pub(super) fn read(bytes: &[u8], version: u8) -> Result<Parcel, LinkError> {
     let mut frame = Unpacking { bytes, texts: "" };
     let length = frame.whole()?;
     let numbers = frame.take(length)?;
     let texts = take_texts(frame.bytes)?;
     let mut unpacking = Unpacking { bytes: numbers, texts: &texts };
-    let parcel = read_parcel(&mut unpacking)?;
+    let mut parcel = read_parcel(&mut unpacking)?;
+    if version > 1 {
+        read_more(&mut unpacking, &mut parcel.formula)?;
+        for (_, formula) in &mut parcel.formulas {
+            read_more(&mut unpacking, formula)?;
+        }
+        // It would have been written as version 1.
+        if !needs_version_2(&parcel) {
+            return Err(LinkError::Damaged);
+        }
+    }
     if unpacking.bytes.is_empty() && unpacking.texts.is_empty() { Ok(parcel) } else { Err(LinkError::Damaged) }
 }
 
@@ -148,9 +173,9 @@ fn write_table(packing: &mut Packing, parcel: &Parcel) -> Result<Table, LinkErro
         return Err(LinkError::Damaged);
     }
     let included = table.len();
-    let formulas = std::iter::once(&parcel.formula).chain(parcel.formulas.iter().map(|(_, formula)| formula));
-    let references =
-        formulas.flat_map(references_of_formula).chain(parcel.materials.iter().flat_map(references_of_material));
+    let references = formulas_of(parcel)
+        .flat_map(references_of_formula)
+        .chain(parcel.materials.iter().flat_map(references_of_material));
     for reference in references {
         if !matches!(reference, MaterialId::Catalogue(_)) && met.insert(reference) {
             table.push(reference);
@@ -224,7 +249,9 @@ fn is_in_order(formula: &Formula) -> bool {
 }
 
 fn write_formula(packing: &mut Packing, table: &Table, formula: &Formula) -> Result<(), LinkError> {
-    let Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number } = formula;
+    // Kind and measured pH follow behind all formulas ([`write_more`]).
+    let Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number, .. } =
+        formula;
     let in_order = is_in_order(formula);
     let head = [
         (has::RINSE_OFF, *purpose == Purpose::RinseOff),
@@ -293,7 +320,51 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
         .collect::<Result<_, _>>()?;
     let purpose = if has(has::RINSE_OFF) { Purpose::RinseOff } else { Purpose::LeaveOn };
     let written_in = if has(has::GRAMS) { WrittenIn::Grams } else { WrittenIn::Percent };
-    Ok(Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number })
+    let (kind, measured_ph) = (None, None);
+    Ok(Formula {
+        name,
+        purpose,
+        kind,
+        target_ph,
+        measured_ph,
+        written_in,
+        phases,
+        steps,
+        notes,
+        batch,
+        set_aside,
+        next_number,
+    })
+}
+
+/// What version 2 says of a formula, one bit each.
+const MORE_KIND: u8 = 1;
+const MORE_MEASURED: u8 = 1 << 1;
+
+fn write_more(packing: &mut Packing, formula: &Formula) {
+    let Formula { kind, measured_ph, .. } = formula;
+    packing.byte(bits(&[(MORE_KIND, kind.is_some()), (MORE_MEASURED, measured_ph.is_some())]));
+    if let Some(kind) = kind {
+        packing.byte(position(&ProductKind::ALL, kind));
+    }
+    if let Some(ph) = measured_ph {
+        packing.decimal(ph.value());
+    }
+}
+
+fn read_more(unpacking: &mut Unpacking, formula: &mut Formula) -> Result<(), LinkError> {
+    let has = bits_of(unpacking.byte()?, MORE_KIND | MORE_MEASURED)?;
+    if has(MORE_KIND) {
+        let kind = *ProductKind::ALL.get(usize::from(unpacking.byte()?)).ok_or(LinkError::Damaged)?;
+        if kind.purpose() != formula.purpose {
+            return Err(LinkError::Damaged);
+        }
+        formula.kind = Some(kind);
+    }
+    if has(MORE_MEASURED) {
+        formula.measured_ph = Some(quantity(unpacking.decimal()?, Ph::new)?);
+    }
+    Ok(())
 }
 
 /// Beside a phase's kind: it has a temperature.

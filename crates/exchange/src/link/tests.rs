@@ -5,7 +5,8 @@ use rust_decimal::Decimal;
 use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
-    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, Purpose, SetAside, WrittenIn,
+    Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, ProductKind, Purpose, SetAside,
+    WrittenIn,
 };
 
 fn text() -> impl Strategy<Value = String> {
@@ -90,7 +91,11 @@ fn formula() -> impl Strategy<Value = Formula> {
     let set_aside = prop::collection::vec(set_aside, 0..2);
     let steps = prop::collection::vec(text(), 0..4);
     let parts = (prop::collection::vec(phase(), 0..4), steps, text(), any::<u32>(), set_aside);
-    (flags, text(), ph, parts, batch).prop_map(|((rinse, grams, in_order), name, target_ph, parts, batch)| {
+    let measured = prop::option::of((0i64..1400).prop_map(|hundredths| Ph::new(Decimal::new(hundredths, 2)).unwrap()));
+    let kind = prop::option::of(prop::sample::select(ProductKind::ALL.to_vec()));
+    let head = (text(), ph, measured, kind);
+    (flags, head, parts, batch).prop_map(|((rinse, grams, in_order), head, parts, batch)| {
+        let (name, target_ph, measured_ph, kind) = head;
         let (mut phases, steps, notes, mut next_number, set_aside) = parts;
         if in_order {
             next_number = 0;
@@ -105,7 +110,22 @@ fn formula() -> impl Strategy<Value = Formula> {
         }
         let purpose = if rinse { Purpose::RinseOff } else { Purpose::LeaveOn };
         let written_in = if grams { WrittenIn::Grams } else { WrittenIn::Percent };
-        Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number }
+        let mut formula = Formula {
+            name,
+            purpose,
+            kind: None,
+            target_ph,
+            measured_ph,
+            written_in,
+            phases,
+            steps,
+            notes,
+            batch,
+            set_aside,
+            next_number,
+        };
+        formula.set_kind(kind);
+        formula
     })
 }
 
@@ -224,8 +244,8 @@ fn what_is_no_link_is_refused_with_a_code() {
 
 #[test]
 fn a_link_of_a_later_version_is_named_and_not_called_damaged() {
-    let link = framed(2, b"in a form nobody knows yet");
-    assert_eq!(read(&link), Err(LinkError::Newer { version: 2 }));
+    let link = framed(3, b"in a form nobody knows yet");
+    assert_eq!(read(&link), Err(LinkError::Newer { version: 3 }));
     assert_eq!(read(&link[..link.len() - 1]), Err(LinkError::CutOff));
 }
 
@@ -273,6 +293,7 @@ fn every_released_link_is_read_for_ever() {
         (include_str!("../../golden/link-1-example.txt"), include_str!("../../golden/link-1-example.json")),
         (include_str!("../../golden/link-1-orchard.txt"), include_str!("../../golden/link-1-orchard.json")),
         (include_str!("../../golden/link-1-everything.txt"), include_str!("../../golden/link-1-everything.json")),
+        (include_str!("../../golden/link-2-kind.txt"), include_str!("../../golden/link-2-kind.json")),
     ];
     for (link, expected) in golden {
         let parcel = read(link).unwrap();
@@ -341,6 +362,24 @@ fn everything() -> Parcel {
     ];
     let formulas = vec![(FormulaId(9), small().formula)];
     Parcel { id: FormulaId(0x0123_4567_89ab_cdef), formula, materials, formulas }
+}
+
+/// What version 2 adds, in two formulas of which only one has all of it.
+fn with_kinds() -> Parcel {
+    let mut parcel = everything();
+    parcel.formula.set_kind(Some(ProductKind::Shampoo));
+    parcel.formula.measured_ph = Some(Ph::new(Decimal::new(512, 2)).unwrap());
+    parcel.formulas[0].1.measured_ph = Some(Ph::new(Decimal::new(47, 1)).unwrap());
+    parcel
+}
+
+#[test]
+fn kind_and_measured_ph_go_round_and_without_them_a_link_stays_what_it_was() {
+    let parcel = with_kinds();
+    let link = write(&parcel).unwrap();
+    assert_eq!(link.trim(), include_str!("../../golden/link-2-kind.txt").trim());
+    assert_eq!(read(&link), Ok(parcel));
+    assert_eq!(write(&everything()).unwrap(), include_str!("../../golden/link-1-everything.txt").trim());
 }
 
 #[test]

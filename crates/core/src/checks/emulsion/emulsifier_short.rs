@@ -1,11 +1,12 @@
 //! Too little emulsifier for the oil: drops stay bare, run together and cream.
 //!
-//! How much oil a gram holds differs by kind: about 10 g for simple non-ionic and lamellar emulsifiers, 25 g for charged ones,
-//! 100 g for polymers, 4 g for gums; fatty alcohol counts as emulsifier where both build a gel of liquid crystals. All of this
+//! How much oil a gram holds differs by kind: about 7 g for simple non-ionic and lamellar emulsifiers (15 % of the oil), 10 g for
+//! those of water in oil, 25 g for charged ones, 100 g for polymers, 4 g for gums; fatty alcohol counts as emulsifier where both
+//! build a gel of liquid crystals, up to four and a half times the true emulsifier. All of this
 //! is common practice, and a maker's own figure for an emulsifier comes first. A little essential oil in water asks for twice
 //! as much solubiliser at least (common practice), else it clouds and floats: a note. Cured by more of it.
 
-use super::{LITTLE_WATER, System, TRACE, Work, is_only_scent, is_strong_alcohol, work_of};
+use super::{LITTLE_WATER, MOST_BUILDERS, System, TRACE, Work, is_only_scent, is_strong_alcohol, work_of};
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Cure, LAST_DIGITS, raise};
 use crate::checks::finding::{Finding, Severity, Value};
@@ -23,8 +24,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let mut holds: f64 = system.emulsifiers.iter().map(|(each, work)| each.percent * work.holds()).sum();
     let mut oil = contents.oil;
     if system.is_gel_network() {
-        holds += system.fatty_alcohol() * Work::Lamellar.holds();
-        oil -= system.fatty_alcohol();
+        // Without a least amount of a true emulsifier fatty alcohol is oil.
+        let builds = system.fatty_alcohol().min(system.total * MOST_BUILDERS);
+        holds += builds * Work::Lamellar.holds();
+        oil -= builds;
     }
     if holds >= oil - LAST_DIGITS {
         return;
@@ -52,18 +55,19 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     found.push(finding);
 }
 
-/// More of what holds oil, less the oil it brings itself. In a gel of liquid crystals more of the fatty alcohol, with what
-/// emulsifier comes with it: it stays one.
+/// More of what holds oil, less the oil it brings itself. In a gel of liquid crystals more of the true emulsifier where it is
+/// what lacks, else more of the fatty alcohol with what emulsifier comes with it: it stays one.
 fn cure(contents: &Contents<'_>, system: &System<'_, '_>, now: f64) -> Option<Cure> {
-    let gel = system.is_gel_network();
+    let gel = system.is_gel_network() && system.fatty_alcohol() <= system.total * MOST_BUILDERS;
     let builds = |each: &Present<'_>| gel && system.builders.iter().any(|builder| builder.id == each.id);
     let oils = contents.present.iter().filter(|each| each.is_oil() && !builds(each)).map(|each| (each.id, -1.0));
     let mut weights: Vec<(ConstituentId, f64)> = oils.collect();
     if gel {
         weights.extend(system.builders.iter().map(|each| (each.id, Work::Lamellar.holds())));
-    } else {
-        weights.extend(system.emulsifiers.iter().map(|(each, work)| (each.id, work.holds())));
+        return raise(contents, &weights, now, 0.0);
     }
+    weights.extend(system.emulsifiers.iter().map(|(each, work)| (each.id, work.holds())));
+    let now: f64 = weights.iter().map(|(id, weight)| contents.percent_of(*id) * weight).sum();
     raise(contents, &weights, now, 0.0)
 }
 
@@ -102,7 +106,7 @@ mod tests {
         let formula = bench.water_with(&[("Helianthus Annuus Seed Oil", "20"), ("Cetearyl Olivate", "1")]);
         bench.every_cure_cures(&formula, super::CODE);
         for sound in [
-            [("Helianthus Annuus Seed Oil", "20"), ("Cetearyl Olivate", "2")],
+            [("Helianthus Annuus Seed Oil", "20"), ("Cetearyl Olivate", "3")],
             [("Helianthus Annuus Seed Oil", "20"), ("Sodium Stearoyl Glutamate", "1")],
             [("Helianthus Annuus Seed Oil", "20"), ("Polyacrylate Crosspolymer-6", "0.3")],
         ] {
@@ -126,5 +130,8 @@ mod tests {
         assert!(!codes(&bench.check(&bench.water_with(&wax))).contains(&super::CODE));
         let without = [("Helianthus Annuus Seed Oil", "20"), ("Polysorbate 60", "1.25")];
         assert!(codes(&bench.check(&bench.water_with(&without))).contains(&super::CODE));
+        // Fatty alcohol with a trace of emulsifier holds nothing.
+        let trace = [("Helianthus Annuus Seed Oil", "20"), ("Polysorbate 60", "0.1"), ("Cetearyl Alcohol", "6")];
+        bench.every_cure_cures(&bench.water_with(&trace), super::CODE);
     }
 }

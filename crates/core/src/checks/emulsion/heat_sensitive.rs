@@ -33,7 +33,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         };
         let (mut lines, mut hottest) = (Vec::<LineId>::new(), f64::NEG_INFINITY);
         for line in each.lines() {
-            let heat = contents.phase_of(line).and_then(|phase| contents.heat_of(phase));
+            let phase =
+                contents.phase_of(line).filter(|phase| !is_powder(each.class) || phase.kind == PhaseKind::HeatedWater);
+            let heat = phase.and_then(|phase| contents.heat_of(phase));
             if let Some(heat) = heat.filter(|heat| *heat > most) {
                 lines.push(line);
                 hottest = hottest.max(heat);
@@ -42,7 +44,8 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         if lines.is_empty() {
             continue;
         }
-        let only_scent = each.class == Class::Water;
+        // A hydrosol loses scent; an extract of a plant was boiled or steeped before.
+        let only_scent = matches!(each.class, Class::Water | Class::Extract);
         let severe = (spoils.is_some() || hottest - most > FAR_TOO_HOT) && !only_scent;
         let share: f64 = lines.iter().map(|line| contents.share_of(*line)).sum();
         let cure = if share <= ADDED_COLD { move_lines(contents, &lines, PhaseKind::CoolDown) } else { None };
@@ -57,6 +60,11 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
                 .cite(stated.is_none().then_some(Citation::COMMON_PRACTICE)),
         );
     }
+}
+
+/// Whether heat does something to it only where it meets water: a starch swells there and nowhere else.
+const fn is_powder(class: Class) -> bool {
+    matches!(class, Class::Mineral | Class::Thickener | Class::Exfoliant)
 }
 
 #[cfg(test)]

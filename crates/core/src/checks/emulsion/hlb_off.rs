@@ -1,8 +1,9 @@
 //! The emulsifiers supply another balance than the oil asks for: the emulsion comes out coarse and parts sooner.
 //!
 //! What an oil asks for, and what a blend supplies, is the mean of the balances weighted by mass (Griffin, 1949). Published
-//! figures for one oil spread by about one unit either way, so that less than that is no finding; up to two units off is a
-//! note, more a caution (common practice). It is computed only where the balance speaks of the emulsion, and only for oils of
+//! figures for one oil and for one emulsifier each spread by about one unit either way: up to two units off is no finding, up to
+//! four a note, more a caution (common practice). Where the emulsifiers are those of a blend of the trade it is only a note:
+//! what was made to be used together works by more than its balance. It is computed only where the balance speaks of the emulsion, and only for oils of
 //! which at least three quarters state what they ask for. Cured by another proportion of the emulsifiers at the same total.
 
 use super::{BY_MASS, ENOUGH_KNOWN, GRIFFIN, Kind, Required, System, required, required_of};
@@ -16,10 +17,10 @@ use crate::material::{ConstituentId, Makeup};
 
 pub(super) const CODE: &str = "emulsion.hlb-off";
 
-/// Published required balances of one oil spread by this much.
-const SPREAD: f64 = 1.0;
+/// Published balances of an oil and of an emulsifier together spread by this much.
+const SPREAD: f64 = 2.0;
 /// Further off than this an emulsion is likely to fail.
-const FAR: f64 = 2.0;
+const FAR: f64 = 4.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let Some(system) = System::of(contents).filter(System::balance_speaks) else { return };
@@ -34,7 +35,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if off <= SPREAD + 1e-9 {
         return;
     }
-    let severity = if off > FAR { Severity::Caution } else { Severity::Note };
+    let mut together: Vec<ConstituentId> = system.with_balance().map(|(each, _)| each.id).collect();
+    together.sort_unstable();
+    let ready = contents.knowledge.remedies().ready_systems.contains(&together);
+    let severity = if off > FAR && !ready { Severity::Caution } else { Severity::Note };
     let mut finding = Finding::new(CODE, severity, "formula")
         .with("required", Value::Number(required.balance))
         .with("supplied", Value::Number(supplied))

@@ -11,6 +11,7 @@ mod heat_sensitive;
 mod hlb_no_data;
 mod hlb_off;
 mod hlb_silent;
+mod lecithin;
 mod melting;
 mod no_emulsifier;
 mod salt_thickener;
@@ -28,6 +29,7 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: no_emulsifier::CODE, check: no_emulsifier::check },
     Registered { code: hlb_off::CODE, check: hlb_off::check },
     Registered { code: emulsifier_short::CODE, check: emulsifier_short::check },
+    Registered { code: lecithin::CODE, check: lecithin::check },
     Registered { code: close_packing::CODE, check: close_packing::check },
     Registered { code: melting::CODE, check: melting::check },
     Registered { code: unmelted::CODE, check: unmelted::check },
@@ -54,6 +56,8 @@ const ENOUGH_KNOWN: f64 = 0.75;
 const STRANGERS: f64 = 0.1;
 /// Fatty alcohol, in times the emulsifier, from which both build a gel of liquid crystals.
 const GEL_NETWORK: f64 = 2.0;
+/// Fatty alcohol, in times the emulsifier, up to which it builds with it: bought blends have three to four.
+const MOST_BUILDERS: f64 = 4.5;
 /// Up to this balance a blend of non-ionic emulsifiers favours water in oil (Griffin: 3 to 6).
 const FAVOURS_WATER_IN_OIL: f64 = 6.0;
 /// Share of oil in oil and water from which such a blend is taken to be meant for water in oil.
@@ -92,7 +96,8 @@ impl Work {
     /// Grams of oil that a gram is commonly taken to hold: common practice.
     const fn holds(self) -> f64 {
         match self {
-            Self::Balanced(_) | Self::Unknown | Self::Lamellar | Self::Surfactant | Self::WaterInOil => 10.0,
+            Self::Balanced(_) | Self::Unknown | Self::Lamellar => 7.0,
+            Self::Surfactant | Self::WaterInOil => 10.0,
             Self::Ionic => 25.0,
             Self::Polymeric => 100.0,
             Self::Gum => 4.0,
@@ -283,8 +288,7 @@ fn is_strong_alcohol(contents: &Contents<'_>) -> bool {
 
 /// Whether a substance is a base strong enough to turn fatty acid into soap.
 fn makes_soap(each: &Present<'_>) -> bool {
-    let amine = each.class == Class::PhAdjuster && each.facts.has(Trait::SecondaryAmine).is_some();
-    each.percent > 0.0 && (amine || each.facts.has(Trait::Caustic).is_some())
+    each.percent > 0.0 && (each.facts.has(Trait::Base).is_some() || each.facts.has(Trait::Caustic).is_some())
 }
 
 /// The balance an oil asks for in a kind of emulsion.

@@ -18,15 +18,15 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let limits = limits_of(contents, |limit| is_of_fruit_acid(contents, limit));
     let lenient = limits.iter().filter_map(|(limit, ..)| limit.least_ph).fold(f64::INFINITY, f64::min);
     for (limit, bound, counted) in limits {
-        let Some(least) = limit.least_ph.filter(|least| ph < *least && counted.most >= ACTS) else { continue };
+        let Some(least) = limit.least_ph.filter(|least| ph.value < *least && counted.most >= ACTS) else { continue };
         // Stricter advice is worth a word only where the most lenient is kept.
-        if least > lenient && ph < lenient {
+        if least > lenient && ph.value < lenient {
             continue;
         }
         let severity = if least <= lenient { Severity::Stop } else { Severity::Note };
         found.push(
             describe(Finding::new(CODE, severity, limit.subject), contents, limit, counted, bound)
-                .with("ph", Value::Ph(ph))
+                .with("ph", Value::Ph(ph.value))
                 .with("least_ph", Value::Ph(least))
                 .cured_by(raise_ph(contents, least)),
         );

@@ -11,14 +11,19 @@ mod allergens;
 mod allergens_unknown;
 mod caustic;
 mod children;
+mod conditions;
 mod eyes;
 mod humectants;
+mod kind;
+mod no_spf;
 mod over_legal;
 mod over_usual;
 mod phototoxic;
 mod pregnancy;
 mod retinoid;
 mod retinoid_kind;
+mod sensitiser;
+pub(super) mod skin_ph;
 mod sun;
 mod surfactant_active;
 mod under_usual;
@@ -34,6 +39,7 @@ use crate::source::{Basis, Citation};
 
 /// The findings of this family.
 pub const FINDINGS: &[Registered] = &[
+    Registered { code: skin_ph::CODE, check: skin_ph::check },
     Registered { code: over_legal::CODE, check: over_legal::check },
     Registered { code: retinoid::CODE, check: retinoid::check },
     Registered { code: aha::CODE, check: aha::check },
@@ -41,6 +47,10 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: aha_no_ph::CODE, check: aha_no_ph::check },
     Registered { code: phototoxic::CODE, check: phototoxic::check },
     Registered { code: caustic::CODE, check: caustic::check },
+    Registered { code: sensitiser::CODE, check: sensitiser::check },
+    Registered { code: no_spf::CODE, check: no_spf::check },
+    Registered { code: kind::CODE, check: kind::check },
+    Registered { code: conditions::CODE, check: conditions::check },
     Registered { code: retinoid_kind::CODE, check: retinoid_kind::check },
     Registered { code: surfactant_active::CODE, check: surfactant_active::check },
     Registered { code: over_usual::CODE, check: over_usual::check },
@@ -74,7 +84,7 @@ struct Counted {
 }
 
 fn count(contents: &Contents<'_>, limit: &Limit) -> Counted {
-    let direct: f64 = limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum();
+    let direct: f64 = contents.counting(limit).map(|(id, factor)| contents.percent_of(id) * factor).sum();
     let mut counted = Counted { typical: direct, most: direct };
     if !limit.inside_oils.is_empty() {
         for oil in &contents.present {
@@ -87,6 +97,18 @@ fn count(contents: &Contents<'_>, limit: &Limit) -> Counted {
     counted
 }
 
+/// The strictest row of a limit that this product would break if it were of its kind, where nobody says what kind it is.
+fn broken_by_another_kind<'c>(contents: &'c Contents<'_>, limit: &'c Limit) -> Option<(&'c Limit, f64, Counted)> {
+    let bound = contents.bound_of(limit)?;
+    let counted = count(contents, limit);
+    if counted.most <= 0.0 || counted.most > tolerated(limit, bound) {
+        return None;
+    }
+    let (stricter, least) = contents.stricter_than(limit)?;
+    let counted = count(contents, stricter);
+    (counted.most > tolerated(stricter, least)).then_some((stricter, least, counted))
+}
+
 /// What must be exceeded for a sum to be over a limit.
 #[allow(clippy::float_cmp, reason = "a factor of one is written as one")]
 fn tolerated(limit: &Limit, bound: f64) -> f64 {
@@ -96,7 +118,7 @@ fn tolerated(limit: &Limit, bound: f64) -> f64 {
 
 /// Everything that counts, with the most it brings: what a cure has to bring down.
 fn weights(contents: &Contents<'_>, limit: &Limit) -> Vec<(ConstituentId, f64)> {
-    let mut weights = limit.members.clone();
+    let mut weights: Vec<(ConstituentId, f64)> = contents.counting(limit).collect();
     for oil in &contents.present {
         let inside = oil.facts.inside.iter().filter(|inside| limit.inside_oils.contains(&inside.name));
         let most: f64 = inside.filter_map(|inside| inside.most.or(inside.typical)).sum();
@@ -119,7 +141,6 @@ fn describe(finding: Finding, contents: &Contents<'_>, limit: &Limit, counted: C
         .with("present", Value::Percent(counted.typical))
         .with("limit", Value::Percent(bound))
         .with("jurisdiction", Value::Name(limit.jurisdiction))
-        .with("entry", Value::Name(limit.entry))
         .with("as_of", Value::Name(limit.as_of))
         .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
         .with(
@@ -130,14 +151,18 @@ fn describe(finding: Finding, contents: &Contents<'_>, limit: &Limit, counted: C
             }),
         )
         .cite([limit.citation]);
-    for (id, factor) in &limit.members {
-        let Some(present) = contents.find(*id).filter(|present| present.percent > 0.0) else { continue };
+    // Advice has no entry.
+    if !["-", "guidance", ""].contains(&limit.entry) {
+        finding = finding.with("entry", Value::Name(limit.entry));
+    }
+    for (id, factor) in contents.counting(limit) {
+        let Some(present) = contents.find(id).filter(|present| present.percent > 0.0) else { continue };
         finding = finding.fed_by(present.lines()).step(
             "work.as-expressed",
             vec![
-                ("substance", Value::Substance(*id)),
+                ("substance", Value::Substance(id)),
                 ("present", Value::Percent(present.percent)),
-                ("factor", Value::Number(*factor)),
+                ("factor", Value::Number(factor)),
                 ("product", Value::Percent(present.percent * factor)),
             ],
         );
@@ -182,8 +207,8 @@ fn is_of_fruit_acid(contents: &Contents<'_>, limit: &Limit) -> bool {
 /// Limits of one kind that this use has, with their bound and what counts, where something does.
 fn limits_of<'a>(contents: &Contents<'a>, wanted: impl Fn(&Limit) -> bool) -> Vec<(&'a Limit, f64, Counted)> {
     let mut found = Vec::new();
-    for limit in contents.knowledge.limits() {
-        let Some(bound) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { continue };
+    for limit in contents.touched.iter().copied() {
+        let Some(bound) = contents.bound_of(limit) else { continue };
         let counted = count(contents, limit);
         if counted.most > 0.0 && !limit.preservative && wanted(limit) {
             found.push((limit, bound, counted));

@@ -12,8 +12,8 @@ use crate::checks::finding::{Finding, Severity, Value};
 pub(super) const CODE: &str = "limits.over-legal";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for limit in contents.knowledge.limits().iter().filter(|limit| !limit.preservative) {
-        let Some(bound) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { continue };
+    for limit in contents.touched.iter().copied().filter(|limit| !limit.preservative) {
+        let Some(bound) = contents.bound_of(limit) else { continue };
         let counted = count(contents, limit);
         let most_allowed = tolerated(limit, bound);
         if counted.most <= most_allowed
@@ -25,13 +25,19 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         }
         let surely = counted.typical > most_allowed;
-        let severity = match (limit.authority, surely) {
+        let severity = match (limit.authority, surely && limit.from.is_empty()) {
             (Authority::Law, true) => Severity::Stop,
             (Authority::Law, false) | (Authority::Advice, true) => Severity::Caution,
             (Authority::Advice, false) => Severity::Note,
         };
         let finding = Finding::new(CODE, severity, limit.subject);
         let mut finding = describe(finding, contents, limit, counted, bound);
+        if !limit.from.is_empty() {
+            finding = finding.with("from", Value::Name(limit.from));
+        }
+        if bound <= 0.0 {
+            finding = finding.with("banned", Value::Word("limit.none"));
+        }
         if !surely {
             finding = finding.with("most", Value::Percent(counted.most));
         }

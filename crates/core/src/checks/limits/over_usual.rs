@@ -7,7 +7,9 @@
 
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{LAST_DIGITS, lower};
+use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
+use crate::checks::preservation::keeps_by_bound_water;
 use crate::material::Class;
 
 pub(super) const CODE: &str = "limits.over-usual";
@@ -37,6 +39,16 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 }
 
 fn is_bounded(contents: &Contents<'_>, each: &Present<'_>) -> bool {
+    let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
+    // Usual amounts are those of creams and gels: a bath salt is salt.
+    let powder = each.facts.has(Trait::Insoluble).is_some();
+    if contents.is_dry() && (!acts || powder) {
+        return false;
+    }
+    // Of what keeps the product there is as much as it takes.
+    if matches!(each.class, Class::Humectant | Class::Solvent) && keeps_by_bound_water(contents) {
+        return false;
+    }
     let fat = each.is_oil() && !matches!(each.class, Class::EssentialOil | Class::Fragrance);
     each.facts.preservative.is_none()
         && each.class != Class::Water

@@ -60,7 +60,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 
 /// The bound of one oil by itself.
 fn bound_of<'a>(contents: &Contents<'a>, oil: ConstituentId) -> Option<&'a Limit> {
-    let limits = contents.knowledge.limits().iter().filter(|limit| limit.leave_on.is_some());
+    let limits = contents.touched.iter().copied().filter(|limit| limit.leave_on.is_some());
     let mut about = limits.filter(|limit| matches!(limit.members.as_slice(), [(only, _)] if *only == oil));
     about.find(|limit| all_have(contents, limit, Trait::Phototoxic))
 }

@@ -9,12 +9,8 @@ pub(super) const CODE: &str = "limits.retinoid";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let limits = limits_of(contents, |limit| all_have(contents, limit, Trait::Retinoid));
-    let highest = limits.into_iter().max_by(|a, b| a.1.total_cmp(&b.1));
-    let Some((limit, bound, counted)) =
-        highest.filter(|(limit, bound, counted)| counted.most > tolerated(limit, *bound))
-    else {
-        return;
-    };
+    let over = limits.into_iter().find(|(limit, bound, counted)| counted.most > tolerated(limit, *bound));
+    let Some((limit, bound, counted)) = over else { return };
     found.push(
         describe(Finding::new(CODE, Severity::Stop, "retinoids"), contents, limit, counted, bound)
             .cured_by(keep(contents, limit, counted, bound)),

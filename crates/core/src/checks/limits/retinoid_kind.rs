@@ -1,7 +1,7 @@
 //! More vitamin A, counted as retinol, than the law allows in some kinds of product, though not more than in others: whether it
 //! is a body lotion or a face cream decides. Cured by the lower limit.
 
-use super::{all_have, describe, keep, limits_of, tolerated};
+use super::{all_have, broken_by_another_kind, describe, keep, limits_of};
 use crate::checks::contents::Contents;
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
@@ -9,18 +9,15 @@ use crate::checks::finding::{Finding, Severity, Value};
 pub(super) const CODE: &str = "limits.retinoid-kind";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let mut limits = limits_of(contents, |limit| all_have(contents, limit, Trait::Retinoid));
-    limits.sort_by(|a, b| a.1.total_cmp(&b.1));
-    let [(limit, bound, counted), .., (other, highest, _)] = limits.as_slice() else { return };
-    if counted.most <= tolerated(limit, *bound) || counted.most > tolerated(other, *highest) {
-        return;
+    for (limit, bound, _) in limits_of(contents, |limit| all_have(contents, limit, Trait::Retinoid)) {
+        let Some((stricter, least, counted)) = broken_by_another_kind(contents, limit) else { continue };
+        found.push(
+            describe(Finding::new(CODE, Severity::Caution, "retinoids"), contents, stricter, counted, least)
+                .with("other", Value::Name(limit.subject))
+                .with("other_limit", Value::Percent(bound))
+                .cured_by(keep(contents, stricter, counted, least)),
+        );
     }
-    found.push(
-        describe(Finding::new(CODE, Severity::Caution, "retinoids"), contents, limit, *counted, *bound)
-            .with("other", Value::Name(other.subject))
-            .with("other_limit", Value::Percent(*highest))
-            .cured_by(keep(contents, limit, *counted, *bound)),
-    );
 }
 
 #[cfg(test)]

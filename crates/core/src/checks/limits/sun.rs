@@ -23,7 +23,8 @@ const SUNBURN_ALERT: Citation = Citation {
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let (mut substances, mut citations) = traced(contents, Trait::AlphaHydroxyAcid);
-    if substances.iter().map(|each| each.percent).sum::<f64>() < ACTS {
+    // What is stirred into a bath acts on no skin by itself.
+    if contents.is_dry() || substances.iter().map(|each| each.percent).sum::<f64>() < ACTS {
         substances.clear();
         citations.clear();
     } else {

@@ -1,5 +1,5 @@
 //! Two substances that undo each other: a positive charge meets a negative one and both precipitate, formaldehyde is taken up
-//! by amines, ethoxylates hold phenols back in their micelles, iron turns acids brown, benzoate and ascorbic acid can make
+//! by amines, iron turns acids brown, benzoate and ascorbic acid can make
 //! traces of benzene. Cured, where it is the preservative's doing, by another preservative.
 
 use super::replace;
@@ -18,9 +18,9 @@ struct Pair {
     what: &'static str,
 }
 
-const PAIRS: [Pair; 5] = [
+const PAIRS: [Pair; 4] = [
     Pair {
-        first: |each| each.facts.has(Trait::CationicActive),
+        first: |each| each.facts.has(Trait::CationicActive).filter(|_| !is_meant_to_meet(each)),
         second: |each| each.facts.charge.filter(|charge| charge.value == Charge::Anionic).map(|charge| charge.citation),
         severity: Severity::Caution,
         what: "pair.charges",
@@ -43,18 +43,11 @@ const PAIRS: [Pair; 5] = [
         severity: Severity::Caution,
         what: "pair.iron",
     },
-    Pair {
-        first: |each| is_held_back(each).then_some(Citation::COMMON_PRACTICE),
-        second: |each| each.facts.has(Trait::Ethoxylate),
-        severity: Severity::Note,
-        what: "pair.ethoxylates",
-    },
 ];
 
-/// Preservatives that micelles of ethoxylates take up: those that prefer octanol.
-fn is_held_back(each: &Present<'_>) -> bool {
-    each.facts.preservative.is_some_and(|preservative| preservative.carries)
-        && each.facts.log_kow.is_some_and(|log_kow| log_kow.value > 1.0)
+/// Conditioning polymers settle on skin and hair together with cleansing surfactants: that is what they are for.
+fn is_meant_to_meet(each: &Present<'_>) -> bool {
+    each.facts.has(Trait::ConditioningPolymer).is_some()
 }
 
 /// Less than this, in percent, does no harm.
@@ -74,15 +67,15 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             if partners.is_empty() {
                 continue;
             }
-            let cure = (pair.severity != Severity::Note && first.facts.preservative.is_some())
-                .then(|| replace(contents, first))
-                .flatten();
+            let cure = first.facts.preservative.is_some().then(|| replace(contents, first)).flatten();
+            // A conditioning quaternary that clumps is no lost preservative.
+            let lost = pair.what == "pair.charges" && first.facts.preservative.is_some_and(|each| each.carries);
             let lines = partners.iter().flat_map(|(each, _)| each.lines());
             found.push(
                 Finding::new(CODE, pair.severity, format!("{} {}", pair.what, subject_of(first.id)))
                     .with("substance", Value::Substance(first.id))
                     .with("partners", Value::Substances(partners.iter().map(|(each, _)| each.id).collect()))
-                    .with("what", Value::Word(pair.what))
+                    .with("what", Value::Word(if lost { "pair.charges-lost" } else { pair.what }))
                     .fed_by(first.lines().chain(lines))
                     .cured_by(cure)
                     .cite([citation])

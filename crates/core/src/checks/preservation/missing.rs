@@ -1,24 +1,32 @@
-//! Water that microbes can grow in, and nothing that keeps them from it.
+//! Water that microbes can grow in, and nothing that acts enough to keep them from it.
 //!
-//! Antioxidants, extracts and boosters do not count, nor do traces of a preservative carried in. Cured by one or two
+//! What counts is what acts: benzoate at pH 8 is no preservative, nor is a trace carried in, nor an antioxidant. Cured by
 //! preservatives that together hold bacteria, yeasts and moulds at this pH.
 
-use super::{CHALLENGE_TEST, ISO_29621, carriers, closing_gaps, covered, held, spared, water_activity};
+use super::acting::HELD;
+use super::{Acting, CHALLENGE_TEST, ISO_29621, acting, asks_for_one, below, closing_gaps, sum, water_activity};
 use crate::checks::contents::Contents;
 use crate::checks::cure::add;
+use crate::checks::facts::Microbe;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::formula::PhaseKind;
 
 pub(super) const CODE: &str = "preservation.missing";
 
+/// Whether no kind of microbe is held.
+pub(super) fn is_missing(contents: &Contents<'_>, acting: &[Acting<'_>]) -> bool {
+    let asked = below(contents, [0.0; 4], HELD);
+    below(contents, sum(acting), HELD).len() == asked.len()
+}
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    if spared(contents).is_some() || carriers(contents).next().is_some() {
+    let acting = acting(contents);
+    if !asks_for_one(contents) || !is_missing(contents, &acting) {
         return;
     }
     let activity = water_activity(contents);
-    let new = closing_gaps(contents, covered(contents));
+    let new = closing_gaps(contents, sum(&acting));
     let cure = new.and_then(|new| add(contents, &new, PhaseKind::CoolDown));
-    let weak: Vec<_> = held(contents).map(|held| held.present.id).collect();
     let mut finding = Finding::new(CODE, Severity::Stop, "formula")
         .with("water", Value::Percent(contents.water))
         .with("activity", Value::Number(activity.high))
@@ -26,17 +34,57 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             "work.water-activity",
             vec![("water", Value::Percent(contents.water)), ("activity", Value::Number(activity.high))],
         )
-        .cured_by(cure)
-        .cite([ISO_29621, CHALLENGE_TEST]);
+        .cured_by(cure);
+    let weak: Vec<&Acting<'_>> = acting.iter().filter(|each| each.preservative.carries && each.is_meant()).collect();
     if !weak.is_empty() {
-        finding = finding.step("work.not-carrying", vec![("substances", Value::Substances(weak))]);
+        finding = finding.with("weak", Value::Substances(weak.iter().map(|each| each.present.id).collect()));
+        if let Some(ph) = contents.ph() {
+            finding = finding.with("ph", Value::Ph(ph.value)).with("known", Value::Word(ph.word()));
+        }
     }
+    finding = explain(finding, &acting).cite([ISO_29621, CHALLENGE_TEST]);
     found.push(finding);
+}
+
+/// What of each acts, and how much of what is enough that is.
+pub(super) fn explain(mut finding: Finding, acting: &[Acting<'_>]) -> Finding {
+    for each in acting {
+        let losses = each.losses;
+        finding = finding
+            .fed_by(each.present.lines())
+            .step(
+                "work.acts",
+                vec![
+                    ("substance", Value::Substance(each.present.id)),
+                    ("present", Value::Percent(each.present.percent * each.makes)),
+                    ("share", Value::Percent(losses.undissociated * 100.0)),
+                    ("ratio", Value::Number(losses.oil_to_water)),
+                    ("coefficient", Value::Number(losses.coefficient)),
+                    ("held", Value::Number(1.0 + losses.binding * losses.surfactant)),
+                    ("acts", Value::Percent(each.acts)),
+                ],
+            )
+            .cite(each.citations());
+        let [positive, negative, yeast, mould] = each.scores.map(|score| Value::Percent(score * 100.0));
+        finding = finding.step(
+            "work.spectrum",
+            vec![
+                ("substance", Value::Substance(each.present.id)),
+                ("positive", positive),
+                ("negative", negative),
+                ("yeast", yeast),
+                ("mould", mould),
+            ],
+        );
+    }
+    debug_assert_eq!(Microbe::ALL.len(), 4, "the sentence names four kinds");
+    finding
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::checks::bench::{Bench, codes};
+    use crate::checks::bench::{Bench, codes, find};
+    use crate::checks::finding::Severity;
 
     #[test]
     fn water_without_a_preservative_is_a_stop() {
@@ -44,6 +92,16 @@ mod tests {
         bench.every_cure_cures(&bench.water_with(&[("Glycerin", "5")]), super::CODE);
         bench.every_cure_cures(&bench.water_with(&[("Tocopherol", "1")]), super::CODE);
         bench.every_cure_cures(&bench.water_with(&[("Phenoxyethanol", "0.05")]), super::CODE);
+    }
+
+    #[test]
+    fn an_acid_that_does_not_act_is_none() {
+        let bench = Bench::new();
+        let mut formula = bench.water_with(&[("Sodium Benzoate", "0.5")]);
+        formula.target_ph = Some(bench.ph("8"));
+        assert_eq!(find(&bench.check(&formula), super::CODE).severity, Severity::Stop);
+        formula.target_ph = Some(bench.ph("4.5"));
+        assert!(!codes(&bench.check(&formula)).contains(&super::CODE));
     }
 
     #[test]
@@ -57,5 +115,13 @@ mod tests {
         ] {
             assert!(!codes(&bench.check(&formula)).contains(&super::CODE));
         }
+    }
+
+    #[test]
+    fn an_acid_product_still_grows_yeasts_and_moulds() {
+        let bench = Bench::new();
+        let mut formula = bench.water_with(&[("Glycerin", "5")]);
+        formula.target_ph = Some(bench.ph("2.6"));
+        assert!(codes(&bench.check(&formula)).contains(&super::CODE));
     }
 }

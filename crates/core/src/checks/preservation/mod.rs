@@ -4,6 +4,7 @@
 //! product's pH, and left in the water once the oil has taken its share. No answer here proves that a product is
 //! preserved: a challenge test (ISO 11930) decides.
 
+mod acting;
 mod gap;
 mod incompatible;
 mod missing;
@@ -15,6 +16,7 @@ mod over_usual;
 mod ph_unknown;
 mod ph_window;
 mod releases_formaldehyde;
+mod slow;
 mod too_hot;
 mod under_usual;
 mod undissociated;
@@ -22,17 +24,19 @@ mod undissociated;
 use super::Registered;
 use super::contents::{Contents, Present};
 use super::cure::{self, Change, Cure, Round, weighable};
-use super::facts::{Authority, Microbe, Preservative, Strength, Trait};
+use super::facts::{Authority, Microbe, Trait};
 use super::finding::Value;
 use super::solubility::most_dissolved;
-use crate::chemistry::dissociation::undissociated as share_undissociated;
+use super::stability::is_unprotected;
 use crate::chemistry::water_activity::{combine, ethanol_band, glycerol_band, propanediol_band};
 use crate::chemistry::{Band, MassFraction};
-use crate::extract::keeping::LowRisk;
+use crate::extract::keeping::{Conditions, LowRisk, Spectrum, what_it_needs};
 use crate::formula::PhaseKind;
-use crate::material::{ConstituentId, Makeup};
+use crate::material::{Class, ConstituentId, Makeup};
 use crate::quantity::Percent;
+use crate::shelf_life::Keeping;
 use crate::source::{Basis, Citation};
+use acting::{Acting, HELD, WEAKLY};
 
 /// The findings of this family.
 pub const FINDINGS: &[Registered] = &[
@@ -49,13 +53,18 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: over_usual::CODE, check: over_usual::check },
     Registered { code: releases_formaldehyde::CODE, check: releases_formaldehyde::check },
     Registered { code: not_needed::CODE, check: not_needed::check },
+    Registered { code: slow::CODE, check: slow::check },
     Registered { code: no_data::CODE, check: no_data::check },
 ];
 
-/// Of a usual range only half its lower end is worth counting on; less is a trace carried in.
-const WORTH_COUNTING: f64 = 0.5;
+/// Code of the finding that nothing acts enough.
+pub(super) const MISSING: &str = missing::CODE;
+/// Code of the finding that something is not held.
+pub(super) const GAP: &str = gap::CODE;
 /// Less water than this, in percent, is what every oil holds.
 const DRY: f64 = 0.5;
+/// An acid of a higher constant is undissociated at any pH of skin care.
+const LATE_ACID: f64 = 7.0;
 
 const ISO_29621: Citation = Citation {
     source: "ISO 29621:2017, microbiologically low-risk products, in the words of a test institute's summary",
@@ -65,59 +74,24 @@ const ISO_29621: Citation = Citation {
 };
 const CHALLENGE_TEST: Citation = Citation::recalled("ISO 11930, challenge test: it decides, not a computation");
 
-/// A preservative in the jar.
-#[derive(Clone, Copy)]
-struct Held<'a> {
-    present: &'a Present<'a>,
-    preservative: &'a Preservative,
+/// Preservatives and boosters in the jar with what of each acts, most first.
+fn acting<'a>(contents: &'a Contents<'a>) -> Vec<Acting<'a>> {
+    let present = contents.present.iter().filter(|present| present.percent > 0.0);
+    present.filter_map(|present| Acting::of(contents, present)).collect()
 }
 
-impl Held<'_> {
-    /// Whether there is enough of it to count on.
-    fn counts(&self) -> bool {
-        let low = self.preservative.usual.map_or(0.0, |usual| usual.value.low);
-        self.present.percent > 0.0 && self.present.percent >= low * WORTH_COUNTING
-    }
+/// Preservatives that can carry a product and of which enough is in the jar to be meant as one.
+fn meant<'a>(contents: &'a Contents<'a>) -> impl Iterator<Item = Acting<'a>> {
+    acting(contents).into_iter().filter(|each| each.preservative.carries && each.is_meant())
 }
 
-/// Preservatives and boosters in the jar, most first.
-fn held<'a>(contents: &'a Contents<'a>) -> impl Iterator<Item = Held<'a>> {
-    contents.present.iter().filter(|present| present.percent > 0.0).filter_map(|present| {
-        let preservative = present.facts.preservative.as_ref()?;
-        Some(Held { present, preservative })
-    })
+/// Shares of what is enough against each kind of microbe, added up.
+fn sum(acting: &[Acting<'_>]) -> [f64; 4] {
+    acting.iter().fold([0.0; 4], |sum, each| plus(sum, each.scores))
 }
 
-/// Those that can carry a product and of which there is enough to count on.
-fn carriers<'a>(contents: &'a Contents<'a>) -> impl Iterator<Item = Held<'a>> {
-    held(contents).filter(|held| held.preservative.carries && held.counts())
-}
-
-/// Why a product needs no preservative.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Spared {
-    /// There is no water.
-    Dry,
-    /// What water there is is bound.
-    Bound,
-    /// There is enough alcohol.
-    Alcohol,
-    /// It is too acid.
-    Acid,
-    /// It is too alkaline.
-    Alkaline,
-}
-
-impl Spared {
-    const fn word(self) -> &'static str {
-        match self {
-            Self::Dry => "spared.dry",
-            Self::Bound => "spared.bound",
-            Self::Alcohol => "spared.alcohol",
-            Self::Acid => "spared.acid",
-            Self::Alkaline => "spared.alkaline",
-        }
-    }
+fn plus(a: [f64; 4], b: [f64; 4]) -> [f64; 4] {
+    core::array::from_fn(|at| a[at] + b[at])
 }
 
 /// Water activity by glycerin, glycols and ethanol alone. Sugars and salts would lower it further: what is left out makes
@@ -133,122 +107,179 @@ fn water_activity(contents: &Contents<'_>) -> Band {
     combine(&bands)
 }
 
-/// Why it needs no preservative, if it needs none (ISO 29621).
-fn spared(contents: &Contents<'_>) -> Option<Spared> {
+/// Against what a preservative has to work here: the verdict that an extract gets, too.
+fn needs(contents: &Contents<'_>) -> Spectrum {
     if contents.water <= DRY {
-        return Some(Spared::Dry);
+        return Spectrum::Nothing;
     }
-    if water_activity(contents).high <= LowRisk::WATER_ACTIVITY {
-        return Some(Spared::Bound);
-    }
+    // An acid that may be a little weaker than stated, and a base likewise: the worse end.
+    let ph = contents.ph().map(|ph| if ph.value < 7.0 { ph.high() } else { ph.low() });
+    what_it_needs(
+        water_activity(contents).high,
+        &Conditions { alcohol_percent: alcohol(contents), ph, preserved: false },
+    )
+}
+
+fn alcohol(contents: &Contents<'_>) -> f64 {
     let alcohol = contents.cosolvents.iter().find(|(kind, ..)| *kind == super::facts::Cosolvent::Ethanol);
-    if alcohol.is_some_and(|(_, percent, _)| *percent > LowRisk::ALCOHOL_PERCENT) {
-        return Some(Spared::Alcohol);
+    alcohol.map_or(0.0, |(_, percent, _)| *percent)
+}
+
+/// Whether a preservative has to hold anything.
+fn asks_for_one(contents: &Contents<'_>) -> bool {
+    matches!(needs(contents), Spectrum::YeastsAndMoulds | Spectrum::BacteriaYeastsAndMoulds)
+}
+
+/// How such a product keeps, by the verdict of these checks.
+#[must_use]
+pub fn keeping(contents: &Contents<'_>) -> Keeping {
+    if contents.water <= DRY {
+        return if is_unprotected(contents) { Keeping::DelicateOil } else { Keeping::Anhydrous };
     }
-    match contents.ph()? {
-        ph if ph <= LowRisk::ACID_PH => Some(Spared::Acid),
-        ph if ph >= LowRisk::ALKALINE_PH => Some(Spared::Alkaline),
-        _ => None,
+    if !asks_for_one(contents) {
+        return Keeping::BoundWater;
     }
+    if missing::is_missing(contents, &acting(contents)) { Keeping::UnpreservedWater } else { Keeping::PreservedWater }
 }
 
 /// Whether what water there is is bound, so that the product keeps by that.
 pub(super) fn keeps_by_bound_water(contents: &Contents<'_>) -> bool {
-    spared(contents) == Some(Spared::Bound)
+    contents.water > DRY && water_activity(contents).high <= LowRisk::WATER_ACTIVITY
 }
 
-/// Which share of a preservative acts at a pH: all of it, unless it is a weak acid or its salt.
-fn acting_share(contents: &Contents<'_>, present: &Present<'_>, ph: f64) -> Option<f64> {
-    let steps = &acid_of(contents, present)?.0.steps;
-    Some(share_undissociated(steps, ph))
+/// Kinds of microbe that have to be held and reach less than a score.
+fn below(contents: &Contents<'_>, scores: [f64; 4], score: f64) -> Vec<Microbe> {
+    let only_fungi = needs(contents) == Spectrum::YeastsAndMoulds;
+    let asked = |kind: Microbe| !only_fungi || matches!(kind, Microbe::Yeast | Microbe::Mould);
+    let score = score * demand(contents);
+    let short = Microbe::ALL.into_iter().zip(scores).filter(|(kind, reached)| asked(*kind) && *reached < score);
+    short.map(|(kind, _)| kind).collect()
 }
 
-/// The acid behind a preservative, and what a percent of it makes as acid.
-fn acid_of<'a>(contents: &Contents<'a>, present: &Present<'a>) -> Option<(&'a super::facts::Acid, f64)> {
-    if let Some(salt) = present.facts.salt_of {
-        let facts = contents.knowledge.facts(salt.acid)?;
-        let factor = facts.molar_mass?.value * salt.equivalents / present.facts.molar_mass?.value;
-        return Some((facts.acid.as_ref()?, factor));
-    }
-    Some((present.facts.acid.as_ref()?, 1.0))
+/// Whether what is short is serious: a kind is hardly held, or Gram-negative bacteria, which hurt, are held weakly only.
+fn is_serious(contents: &Contents<'_>, scores: [f64; 4]) -> bool {
+    !below(contents, scores, WEAKLY).is_empty() || below(contents, scores, HELD).contains(&Microbe::GramNegative)
 }
 
-/// Strength against each kind of microbe, the best of all that count.
-fn covered(contents: &Contents<'_>) -> [Strength; 4] {
-    let counted = held(contents).filter(Held::counts);
-    counted.fold([Strength::None; 4], |best, held| better(best, held.preservative.spectrum))
+/// How many times as much is asked for where there is food for microbes: honey, juices, flours, proteins (common practice).
+fn demand(contents: &Contents<'_>) -> f64 {
+    let food: f64 = contents.with(Trait::FeedsMicrobes).map(|each| each.percent).sum();
+    if food >= MUCH_FOOD { 1.5 } else { 1.0 }
 }
 
-fn better(a: [Strength; 4], b: [Strength; 4]) -> [Strength; 4] {
-    core::array::from_fn(|at| a[at].max(b[at]))
+/// Food for microbes, in percent of the product, from which more is asked for.
+const MUCH_FOOD: f64 = 0.3;
+
+/// Whether everything that has to be held is.
+fn is_held(contents: &Contents<'_>, scores: [f64; 4]) -> bool {
+    below(contents, scores, HELD).is_empty()
 }
 
-fn is_covered(strengths: [Strength; 4]) -> bool {
-    strengths.iter().all(|strength| *strength >= Strength::Fair)
-}
-
-/// Microbes that nothing holds.
-fn uncovered(strengths: [Strength; 4]) -> impl Iterator<Item = Microbe> {
-    Microbe::ALL.into_iter().zip(strengths).filter(|(_, strength)| *strength < Strength::Fair).map(|(kind, _)| kind)
-}
+/// With what margin a cure lands above what is enough.
+const MARGIN: f64 = 1.1;
 
 /// One or two preservatives that close every gap beside what is there: inside their pH window, their usual range and every
-/// limit, and without formaldehyde or a charge. The first that does it, singles before pairs.
-fn closing_gaps(contents: &Contents<'_>, besides: [Strength; 4]) -> Option<Vec<(ConstituentId, Percent)>> {
-    let fitting: Vec<(ConstituentId, Percent, [Strength; 4])> =
+/// limit, and without formaldehyde or a charge. Never one alone as a whole system.
+fn closing_gaps(contents: &Contents<'_>, besides: [f64; 4]) -> Option<Vec<(ConstituentId, Percent)>> {
+    let fitting: Vec<(ConstituentId, Percent, [f64; 4])> =
         contents.knowledge.preservatives().iter().filter_map(|id| fits(contents, *id)).collect();
-    let closes = |added: [Strength; 4]| is_covered(better(besides, added));
-    if let Some((id, percent, _)) = fitting.iter().find(|(.., spectrum)| closes(*spectrum)) {
+    let closes = |added: [f64; 4]| below(contents, plus(besides, added), HELD * MARGIN).is_empty();
+    let is_beside_something = besides.iter().any(|score| *score >= WEAKLY);
+    let single = fitting.iter().find(|(.., scores)| is_beside_something && closes(*scores));
+    if let Some((id, percent, _)) = single {
         return Some(vec![(*id, *percent)]);
     }
     fitting.iter().enumerate().find_map(|(at, first)| {
-        let second = fitting[at + 1..].iter().find(|second| closes(better(first.2, second.2)))?;
+        let second = fitting[at + 1..].iter().find(|second| closes(plus(first.2, second.2)))?;
         Some(vec![(first.0, first.1), (second.0, second.1)])
     })
 }
 
-/// A preservative that could be added, and how much.
-fn fits(contents: &Contents<'_>, id: ConstituentId) -> Option<(ConstituentId, Percent, [Strength; 4])> {
+/// A preservative that could be added, and how much: nine tenths of the most that is usual, allowed and dissolved.
+fn fits(contents: &Contents<'_>, id: ConstituentId) -> Option<(ConstituentId, Percent, [f64; 4])> {
     let facts = contents.knowledge.facts(id)?;
-    let preservative = facts.preservative.as_ref().filter(|each| each.carries)?;
+    let preservative = facts.preservative.as_ref()?;
     contents.knowledge.material_of(id)?;
     if facts.has(Trait::FormaldehydeReleaser).is_some() || facts.has(Trait::CationicActive).is_some() {
         return None;
     }
     let window = preservative.ph?.value;
     // With no pH to go by it has to work anywhere on skin.
-    let (lowest, highest) = contents.ph().map_or((4.5, 6.5), |ph| (ph, ph));
+    let (lowest, highest) = contents.ph().map_or((4.5, 6.5), |ph| (ph.value, ph.value));
     if lowest < window.low || highest > window.high {
         return None;
     }
     let usual = preservative.usual?.value;
     let dissolves = most_dissolved(contents, id).unwrap_or(f64::INFINITY);
-    let percent = weighable(f64::midpoint(usual.low, usual.high).min(dissolves), Round::Down)?;
-    if percent.to_physics() < usual.low {
+    let percent = weighable((usual.high * 0.9).min(dissolves), Round::Down)?;
+    if percent.to_physics() < usual.low || contents.percent_of(id) >= usual.low * 0.5 {
         return None;
     }
-    let allowed = contents.knowledge.limits().iter().all(|limit| {
-        let Some((_, factor)) = limit.members.iter().find(|(member, _)| *member == id) else { return true };
-        let most = contents.by_purpose(limit.leave_on, limit.rinse_off);
-        let now: f64 = limit.members.iter().map(|(member, factor)| contents.percent_of(*member) * factor).sum();
-        limit.authority != Authority::Law || most.is_none_or(|most| now + percent.to_physics() * factor <= most)
-    });
-    (allowed && contents.percent_of(id) < usual.low * WORTH_COUNTING).then_some((id, percent, preservative.spectrum))
+    if !is_allowed(contents, id, percent.to_physics()) {
+        return None;
+    }
+    let class = contents.source.constituent(id)?.class;
+    let present =
+        Present { id, class, percent: percent.to_physics(), dissolving: percent.to_physics(), facts, trail: &[] };
+    let ph = contents.ph().map_or(highest, crate::checks::PhBand::high);
+    let scores = Acting::at(contents, &present, preservative, Some(ph)).scores;
+    Some((id, percent, scores))
 }
 
-/// Takes a preservative out and puts in what closes the gaps it leaves.
+/// Whether every limit of the law allows so much of a substance.
+fn is_allowed(contents: &Contents<'_>, id: ConstituentId, percent: f64) -> bool {
+    contents.knowledge.limits().iter().filter(|limit| limit.authority == Authority::Law).all(|limit| {
+        let Some((_, factor)) = limit.members.iter().find(|(member, _)| *member == id) else { return true };
+        let others = limit.members.iter().filter(|(member, _)| *member != id);
+        let others: f64 = others.map(|(member, factor)| contents.percent_of(*member) * factor).sum();
+        contents.bound_of(limit).is_none_or(|most| others + percent * factor <= most)
+    })
+}
+
+/// Aims at another pH, and adds what preserves there where nothing would: a product that only its pH kept.
+pub(super) fn set_ph_and_preserve(contents: &Contents<'_>, ph: f64, round: Round) -> Option<Cure> {
+    let aim = cure::set_ph(ph, round)?;
+    let mut formula = contents.formula.clone();
+    formula.make_changes(&aim.changes, |_| String::new());
+    let there = Contents::new(&formula, contents.evaluation, contents.source, contents.knowledge, contents.conditions);
+    let acts = acting(&there);
+    if !asks_for_one(&there) || !missing::is_missing(&there, &acts) || asks_for_one(contents) {
+        return Some(aim);
+    }
+    let new = closing_gaps(&there, sum(&acts))?;
+    let added = cure::add(&there, &new, PhaseKind::CoolDown)?;
+    let values = vec![
+        ("ph", Value::Ph(formula.target_ph?.to_physics())),
+        ("substances", Value::Substances(new.iter().map(|(id, _)| *id).collect())),
+    ];
+    Some(Cure::of("cure.set-ph-and-add", values, aim.changes.into_iter().chain(added.changes).collect()))
+}
+
+/// More of a preservative, by a line that is weighed for it: of an extract that brings a little nobody adds more to preserve.
+fn raise_preservative(contents: &Contents<'_>, each: &Acting<'_>, wanted: f64) -> Option<Cure> {
+    let is_for_it = |line| {
+        let material = contents.formula.line(line).and_then(|line| contents.material_of(line));
+        material.is_some_and(|it| it.class == Class::Preservative || matches!(it.makeup, Makeup::Simple(_)))
+    };
+    let largest = each.present.trail.iter().max_by(|a, b| a.percent.cmp(&b.percent).then(b.line.cmp(&a.line)))?;
+    let (id, percent) = (each.present.id, each.present.percent);
+    is_for_it(largest.line).then(|| cure::raise(contents, &[(id, 1.0)], percent, wanted)).flatten()
+}
+
+/// Takes a preservative out, alone or with the blend that brings it, and puts in what closes the gaps this leaves.
 fn replace(contents: &Contents<'_>, present: &Present<'_>) -> Option<Cure> {
-    let rest = held(contents).filter(|held| held.counts() && held.present.id != present.id);
-    let rest = rest.fold([Strength::None; 4], |best, held| better(best, held.preservative.spectrum));
     let lines: Vec<_> = present.lines().collect();
-    let simple = lines.iter().all(|line| {
-        let material = contents.formula.line(*line).and_then(|line| contents.material_of(line));
-        material.is_some_and(|material| matches!(material.makeup, Makeup::Simple(_)))
-    });
-    if !simple {
+    let material_of = |line| contents.formula.line(line).and_then(|line| contents.material_of(line));
+    let is_for_it = |line| {
+        material_of(line).is_some_and(|it| it.class == Class::Preservative || matches!(it.makeup, Makeup::Simple(_)))
+    };
+    if !lines.iter().all(|line| is_for_it(*line)) {
         return None;
     }
-    let new = closing_gaps(contents, rest)?;
+    let goes = |each: &Acting<'_>| each.present.lines().any(|line| lines.contains(&line));
+    let rest: Vec<Acting<'_>> = acting(contents).into_iter().filter(|each| !goes(each)).collect();
+    let material = material_of(*lines.first()?)?.id;
+    let new = closing_gaps(contents, sum(&rest))?;
     let added = cure::add(contents, &new, PhaseKind::CoolDown)?;
     let removed = cure::remove(contents, &lines)?;
     // Where no line is q.s. each of the two would set the water: the sum of both is what it has to be.
@@ -258,6 +289,6 @@ fn replace(contents: &Contents<'_>, present: &Present<'_>) -> Option<Cure> {
     }
     let names = new.iter().map(|(id, _)| *id).collect();
     let changes = removed.changes.into_iter().chain(added.changes).collect();
-    let values = vec![("substance", Value::Substance(present.id)), ("substances", Value::Substances(names))];
+    let values = vec![("material", Value::Material(material)), ("substances", Value::Substances(names))];
     Some(Cure::of("cure.replace", values, changes))
 }

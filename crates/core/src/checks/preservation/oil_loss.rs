@@ -1,94 +1,65 @@
-//! The oil takes a preservative out of the water, where microbes live (Bean, J. Soc. Cosmet. Chem. 23:703, 1972).
+//! The oil and the micelles take a preservative out of the water, where microbes live (Bean, J. Soc. Cosmet. Chem. 23:703,
+//! 1972; Kazmi and Mitchell, J. Pharm. Sci. 67:1260, 1978).
 //!
-//! Equation: `C_water = C (φ + 1) / (K φ + 1)`, with φ the volume of oil over that of water and K the partition coefficient of
-//! the kind of oil there is most of. Of an acid only the undissociated part parts. Below the lower end of its usual range in
-//! the water it is not to be relied on. Cured by more of it where the limit allows.
+//! Each kind of oil takes by its own coefficient; of an acid only the undissociated part parts. Said where what is left no longer
+//! holds what it would hold without them: a caution where nothing else holds it, a note where most of it is lost and others do.
+//! Cured by more of it where the limit allows.
 
-use super::undissociated::is_allowed;
-use super::{Held, acting_share, held, spared};
-use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::raise;
-use crate::checks::facts::{OilKind, OilPartition};
+use super::acting::HELD;
+use super::{MARGIN, acting, asks_for_one, below, is_allowed, is_serious, meant, raise_preservative, sum};
+use crate::checks::contents::Contents;
+use crate::checks::facts::{Microbe, Strength};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::chemistry::partition::in_water;
-use crate::source::Citation;
 
 pub(super) const CODE: &str = "preservation.oil-loss";
 
-const BEAN: Citation = Citation::recalled("Bean, J. Soc. Cosmet. Chem. 23 (1972) 703: preservatives in emulsions");
+/// Coefficients are known to a tenth at best: a smaller shortfall is none.
+const TOLERANCE: f64 = 0.9;
 
-/// Hydrocarbons, by what their names begin with: the rest of the oils dissolve like vegetable oils.
-const HYDROCARBONS: [&str; 12] = [
-    "Paraffin",
-    "Petrolatum",
-    "Squalane",
-    "Squalene",
-    "Isododecane",
-    "Isohexadecane",
-    "Undecane",
-    "Tridecane",
-    "C13-15 Alkane",
-    "Microcrystalline",
-    "Ozokerite",
-    "Ceresin",
-];
+/// Share left below which it is worth a word even where others hold the product.
+const MOST_IS_LOST: f64 = 0.5;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    if spared(contents).is_some() || contents.oil <= 0.0 {
+    if !asks_for_one(contents) {
         return;
     }
-    let Some(ratio) = contents.oil_to_water() else { return };
-    for held in held(contents).filter(|held| held.preservative.carries && held.counts()) {
-        let Some(usual) = held.preservative.usual else { continue };
-        let Some(partition) = coefficient(contents, &held) else { continue };
-        let acts = contents.ph().and_then(|ph| acting_share(contents, held.present, ph)).unwrap_or(1.0);
-        let coefficient = partition.coefficient * acts;
-        let percent = held.present.percent;
-        let left = in_water(percent, coefficient, ratio);
-        // What is too little before the oil takes any is another finding.
-        if left >= usual.value.low || percent < usual.value.low {
-            continue;
-        }
-        let id = held.present.id;
-        let more = usual.value.low * percent / left;
-        let cure = is_allowed(contents, id, more).then(|| raise(contents, &[(id, 1.0)], percent, more)).flatten();
+    let scores = sum(&acting(contents));
+    let short = if is_serious(contents, scores) { below(contents, scores, HELD) } else { Vec::new() };
+    for each in meant(contents) {
+        let mostly = each.acts < each.undisturbed * MOST_IS_LOST;
+        let lost = |(at, kind): (usize, Microbe)| {
+            let useful = each.preservative.spectrum[at] >= Strength::Fair;
+            let falls = each.undisturbed_scores[at] >= HELD && each.scores[at] < HELD * TOLERANCE;
+            (useful && falls && (mostly || short.contains(&kind))).then(|| (short.contains(&kind), each.scores[at]))
+        };
+        let lost: Vec<(bool, f64)> = Microbe::ALL.into_iter().enumerate().filter_map(lost).collect();
+        let Some(least) = lost.iter().map(|(_, score)| *score).reduce(f64::min) else { continue };
+        let severity = if lost.iter().any(|(short, _)| *short) { Severity::Caution } else { Severity::Note };
+        let (id, percent) = (each.present.id, each.present.percent);
+        let more = percent * HELD * MARGIN / least;
+        let cure = is_allowed(contents, id, more).then(|| raise_preservative(contents, &each, more)).flatten();
+        let losses = each.losses;
         found.push(
-            Finding::about(CODE, Severity::Caution, id)
+            Finding::about(CODE, severity, id)
                 .with("present", Value::Percent(percent))
-                .with("left", Value::Percent(left))
-                .with("low", Value::Percent(usual.value.low))
-                .with("oil", Value::Name(partition.oil))
-                .fed_by(held.present.lines())
+                .with("left", Value::Percent(each.acts))
+                .with("part", Value::Percent(100.0 * each.acts / each.undisturbed))
+                .fed_by(each.present.lines())
                 .step(
                     "work.bean",
                     vec![
-                        ("present", Value::Percent(percent)),
-                        ("ratio", Value::Number(ratio)),
-                        ("coefficient", Value::Number(coefficient)),
-                        ("left", Value::Percent(left)),
+                        ("present", Value::Percent(percent * each.makes)),
+                        ("ratio", Value::Number(losses.oil_to_water)),
+                        ("coefficient", Value::Number(losses.coefficient)),
+                        ("held", Value::Number(1.0 + losses.binding * losses.surfactant)),
+                        ("share", Value::Percent(losses.undissociated * 100.0)),
+                        ("left", Value::Percent(each.acts)),
                     ],
                 )
                 .cured_by(cure)
-                .cite([partition.citation, BEAN, usual.citation]),
+                .cite(each.citations()),
         );
     }
-}
-
-/// The coefficient for the kind of oil there is most of, the highest that was measured.
-fn coefficient(contents: &Contents<'_>, held: &Held<'_>) -> Option<OilPartition> {
-    let is_hydrocarbon = |each: &&Present<'_>| {
-        let constituent = contents.source.constituent(each.id);
-        constituent.is_some_and(|it| HYDROCARBONS.iter().any(|name| it.inci.starts_with(name)))
-    };
-    let hydrocarbons = contents.present.iter().filter(|each| each.is_oil()).filter(is_hydrocarbon);
-    let share: f64 = hydrocarbons.map(|each| each.percent).sum::<f64>() / contents.oil;
-    let kind = if share > 0.5 { OilKind::Mineral } else { OilKind::Vegetable };
-    let facts = match held.present.facts.salt_of {
-        Some(salt) => contents.knowledge.facts(salt.acid)?,
-        None => held.present.facts,
-    };
-    let measured = facts.oil_partition.iter().filter(|each| each.kind == kind);
-    measured.max_by(|a, b| a.coefficient.total_cmp(&b.coefficient)).copied()
 }
 
 #[cfg(test)]
@@ -101,25 +72,14 @@ mod tests {
         let bench = Bench::new();
         let formula = bench.water_with(&[
             ("Helianthus Annuus Seed Oil", "40"),
-            ("Methylparaben", "0.15"),
-            ("Polysorbate 60", "5"),
+            ("Methylparaben", "0.2"),
+            ("Sorbitan Stearate", "5"),
         ]);
         let findings = bench.check(&formula);
         let Some(Value::Percent(left)) = find(&findings, super::CODE).value("left") else { panic!() };
-        // φ = (40 / 0.92) / 54.85 = 0.793; 0.15 × 1.793 / (7.5 × 0.793 + 1)
-        assert!((left - 0.0387).abs() < 0.0005, "{left}");
-        let dry = bench.water_with(&[("Methylparaben", "0.15")]);
+        // φ = (40 / 0.92) / 54.8 = 0.793; K 7.5: 0.2 × 1.793 / (7.5 × 0.793 + 1)
+        assert!((left - 0.0516).abs() < 0.0005, "{left}");
+        let dry = bench.water_with(&[("Methylparaben", "0.2")]);
         assert!(!codes(&bench.check(&dry)).contains(&super::CODE));
-    }
-
-    #[test]
-    fn more_of_it_cures_where_the_limit_allows() {
-        let bench = Bench::new();
-        let formula = bench.water_with(&[
-            ("Helianthus Annuus Seed Oil", "20"),
-            ("Phenoxyethanol", "0.6"),
-            ("Polysorbate 60", "4"),
-        ]);
-        bench.every_cure_cures(&formula, super::CODE);
     }
 }

@@ -1,23 +1,25 @@
 //! More of a preservative than the law allows for this use, over all lines and salts, expressed as the law expresses it.
 //!
 //! A limit of zero means that it is not allowed in this use. A substance that the law also allows for another purpose, up
-//! to a higher limit that is kept, is only noted: as a preservative it would be too much.
+//! to a higher limit, is only noted: as a preservative it would be too much, and beyond the other limit is another finding.
 
+use super::replace;
 use crate::checks::contents::{Contents, Present};
-use crate::checks::cure::lower;
+use crate::checks::cure::{Cure, lower};
 use crate::checks::facts::{Authority, Limit};
 use crate::checks::finding::{Finding, Severity, Value, subject_of};
 
 pub(super) const CODE: &str = "preservation.over-limit";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for limit in contents.knowledge.limits().iter().filter(|limit| limit.preservative) {
-        let Some(most) = contents.by_purpose(limit.leave_on, limit.rinse_off) else { continue };
+    for limit in contents.touched.iter().copied().filter(|limit| limit.preservative) {
+        let Some(most) = contents.bound_of(limit) else { continue };
         let now = sum(contents, limit);
         if now <= most * resolution(limit) {
             continue;
         }
-        let severity = if allowed_otherwise(contents, limit) { Severity::Note } else { Severity::Stop };
+        let otherwise = allowed_otherwise(contents, limit, most);
+        let severity = if otherwise.is_some() { Severity::Note } else { Severity::Stop };
         let subject = match limit.members.as_slice() {
             [(only, _)] => subject_of(*only),
             _ => limit.subject.to_owned(),
@@ -32,8 +34,12 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             .with("as_of", Value::Name(limit.as_of))
             .with("use", Value::Word(contents.by_purpose("use.leave-on", "use.rinse-off")))
             .fed_by(lines)
-            .cured_by(lower(contents, &limit.members, now, most))
+            .cured_by(instead(contents, limit, most))
+            .cured_by(lower(contents, &contents.counting(limit).collect::<Vec<_>>(), now, most))
             .cite([limit.citation]);
+        if let Some(bound) = otherwise {
+            finding = finding.with("otherwise", Value::Percent(bound));
+        }
         for (id, factor) in &limit.members {
             if let Some(present) = contents.find(*id) {
                 finding = finding.step(
@@ -54,6 +60,12 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
 }
 
+/// Another preservative for one that is not allowed at all: taking it out alone would often leave nothing that preserves.
+fn instead(contents: &Contents<'_>, limit: &Limit, most: f64) -> Option<Cure> {
+    let there = || limit.members.iter().find_map(|(id, _)| contents.find(*id));
+    (most <= 0.0).then(there).flatten().and_then(|present| replace(contents, present))
+}
+
 /// By which factor a sum must exceed a limit to be over it: molar masses are known to a part in ten thousand, and 0.59 % of
 /// sodium benzoate is what every table calls 0.5 % of benzoic acid. What is not converted is compared as it stands.
 #[allow(clippy::float_cmp, reason = "a factor of one is written as one")]
@@ -63,24 +75,22 @@ fn resolution(limit: &Limit) -> f64 {
 
 /// The weighted sum a limit is about, in percent of the product.
 fn sum(contents: &Contents<'_>, limit: &Limit) -> f64 {
-    limit.members.iter().map(|(id, factor)| contents.percent_of(*id) * factor).sum()
+    contents.counting(limit).map(|(id, factor)| contents.percent_of(id) * factor).sum()
 }
 
-/// Whether the law allows what is there for another purpose than preservation.
-fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit) -> bool {
+/// Up to how much the law allows what is there for another purpose than preservation, where it does.
+fn allowed_otherwise(contents: &Contents<'_>, limit: &Limit, as_preservative: f64) -> Option<f64> {
     let present = |(id, _): &&(crate::ConstituentId, f64)| contents.percent_of(*id) > 0.0;
-    limit.members.iter().filter(present).all(|(id, _)| {
-        let others = contents.knowledge.limits().iter().filter(|other| {
+    let mut least = f64::INFINITY;
+    for (id, _) in limit.members.iter().filter(present) {
+        let others = contents.touched.iter().copied().filter(|other| {
             !other.preservative
                 && other.authority == Authority::Law
                 && other.members.iter().any(|(member, _)| member == id)
         });
-        let mut others = others.peekable();
-        others.peek().is_some()
-            && others.all(|other| {
-                contents.by_purpose(other.leave_on, other.rinse_off).is_some_and(|most| sum(contents, other) <= most)
-            })
-    })
+        least = others.filter_map(|other| contents.bound_of(other)).reduce(f64::min)?.min(least);
+    }
+    Some(least).filter(|least| least.is_finite() && *least > as_preservative)
 }
 
 #[cfg(test)]

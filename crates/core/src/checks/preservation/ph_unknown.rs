@@ -1,29 +1,27 @@
 //! An acid preservative in a product of unknown pH: whether it acts at all depends on it. Cured by stating the pH that is
 //! aimed at, and then measuring it.
 
-use super::{acid_of, held, spared};
+use super::{Acting, LATE_ACID, acting, asks_for_one, is_held, sum};
 use crate::checks::contents::Contents;
 use crate::checks::cure::{Round, set_ph};
 use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "preservation.ph-unknown";
 
-/// An acid of a higher constant is undissociated at any pH of skin care.
-const LATE_ACID: f64 = 7.0;
-
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    if contents.ph().is_some() || spared(contents).is_some() {
+    if contents.ph().is_some() || !asks_for_one(contents) {
         return;
     }
-    let acids = held(contents).filter(|held| {
-        let early = acid_of(contents, held.present).and_then(|(acid, _)| acid.steps.first().copied());
-        held.preservative.carries && held.counts() && early.is_some_and(|pka| pka < LATE_ACID)
-    });
+    let is_acid = |each: &Acting<'_>| {
+        let early = each.acid.and_then(|acid| acid.steps.first().copied());
+        each.preservative.carries && each.is_meant() && early.is_some_and(|pka| pka < LATE_ACID)
+    };
+    let (acids, others): (Vec<_>, Vec<_>) = acting(contents).into_iter().partition(is_acid);
     let (mut names, mut lines, mut highest, mut sources) = (Vec::new(), Vec::new(), f64::INFINITY, Vec::new());
-    for held in acids {
-        names.push(held.present.id);
-        lines.extend(held.present.lines());
-        if let Some(window) = held.preservative.ph {
+    for each in &acids {
+        names.push(each.present.id);
+        lines.extend(each.present.lines());
+        if let Some(window) = each.preservative.ph {
             highest = highest.min(window.value.high);
             sources.push(window.citation);
         }
@@ -31,8 +29,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     if names.is_empty() {
         return;
     }
+    // Where others hold the product it is worth a word only.
+    let severity = if is_held(contents, sum(&others)) { Severity::Note } else { Severity::Caution };
     found.push(
-        Finding::new(CODE, Severity::Caution, "formula")
+        Finding::new(CODE, severity, "formula")
             .with("substances", Value::Substances(names))
             .with("high", Value::Ph(highest))
             .fed_by(lines)

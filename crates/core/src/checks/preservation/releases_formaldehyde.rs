@@ -1,7 +1,7 @@
 //! A preservative that works by releasing formaldehyde: people who are sensitised react to it, and above a threshold the label
 //! has to say so.
 
-use super::held;
+use super::acting;
 use crate::checks::contents::Contents;
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
@@ -9,7 +9,7 @@ use crate::checks::finding::{Finding, Severity, Value};
 pub(super) const CODE: &str = "preservation.releases-formaldehyde";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for held in held(contents) {
+    for held in acting(contents) {
         let Some(citation) = held.present.facts.has(Trait::FormaldehydeReleaser) else { continue };
         found.push(
             Finding::about(CODE, Severity::Note, held.present.id)

@@ -1,7 +1,7 @@
 //! A preservative in a phase that is heated above what it bears: it evaporates, breaks down or reacts. Cured by adding it once
 //! the batch has cooled.
 
-use super::held;
+use super::acting;
 use crate::checks::contents::Contents;
 use crate::checks::cure::move_lines;
 use crate::checks::finding::{Finding, Severity, Value};
@@ -10,7 +10,7 @@ use crate::formula::PhaseKind;
 pub(super) const CODE: &str = "preservation.too-hot";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    for held in held(contents).filter(|held| held.preservative.carries) {
+    for held in acting(contents).iter().filter(|held| held.preservative.carries) {
         let Some(most) = held.preservative.max_add_temperature else { continue };
         let too_hot = held.present.lines().filter_map(|line| {
             let heat = contents.heat_of(contents.phase_of(line)?)?;

@@ -1,37 +1,41 @@
-//! Less of a preservative than is known to work. Traces carried in by an extract or a blend are not meant to preserve and
-//! are passed over.
+//! Less of a preservative than is known to work, in a product that nothing else holds. Traces carried in by an extract or a
+//! blend are not meant to preserve and are passed over, and parts of a blend that together hold the product are judged as
+//! the blend.
 
-use super::{held, spared};
+use super::{acting, asks_for_one, is_held, is_serious, raise_preservative, sum};
 use crate::checks::contents::Contents;
-use crate::checks::cure::raise;
 use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "preservation.under-usual";
 
+/// Less than this share of the lower end is a trace that came along with something else.
+const TRACE: f64 = 0.2;
+/// Usual ranges are round figures: 0.499 % is what they call 0.5 %.
+const ROUND: f64 = 0.98;
+
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    if spared(contents).is_some() {
+    let all = acting(contents);
+    if !asks_for_one(contents) || is_held(contents, sum(&all)) {
         return;
     }
-    for held in held(contents).filter(|held| held.preservative.carries) {
-        let Some(usual) = held.preservative.usual else { continue };
-        let (id, percent) = (held.present.id, held.present.percent);
-        if percent >= usual.value.low || percent < usual.value.low * TRACE {
+    let severity = if is_serious(contents, sum(&all)) { Severity::Caution } else { Severity::Note };
+    for each in all.iter().filter(|each| each.preservative.carries) {
+        let Some(usual) = each.preservative.usual else { continue };
+        let (id, percent) = (each.present.id, each.present.percent);
+        if percent >= usual.value.low * ROUND || percent < usual.value.low * TRACE {
             continue;
         }
         found.push(
-            Finding::about(CODE, Severity::Caution, id)
+            Finding::about(CODE, severity, id)
                 .with("present", Value::Percent(percent))
                 .with("low", Value::Percent(usual.value.low))
                 .with("high", Value::Percent(usual.value.high))
-                .fed_by(held.present.lines())
-                .cured_by(raise(contents, &[(id, 1.0)], percent, usual.value.low))
+                .fed_by(each.present.lines())
+                .cured_by(raise_preservative(contents, each, usual.value.low))
                 .cite([usual.citation]),
         );
     }
 }
-
-/// Less than this share of the lower end is a trace that came along with something else.
-const TRACE: f64 = 0.2;
 
 #[cfg(test)]
 mod tests {
@@ -41,6 +45,6 @@ mod tests {
     fn less_than_is_known_to_work_is_a_caution() {
         let bench = Bench::new();
         bench.every_cure_cures(&bench.water_with(&[("Phenoxyethanol", "0.3")]), super::CODE);
-        assert!(!codes(&bench.check(&bench.water_with(&[("Phenoxyethanol", "0.5")]))).contains(&super::CODE));
+        assert!(!codes(&bench.check(&bench.water_with(&[("Phenoxyethanol", "0.499")]))).contains(&super::CODE));
     }
 }

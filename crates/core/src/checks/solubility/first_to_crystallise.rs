@@ -32,8 +32,8 @@ mod tests {
     #[test]
     fn the_first_to_come_out_is_named_where_several_do() {
         let bench = Bench::new();
-        let mut formula = bench.water_with(&[("Benzoic Acid", "0.28"), ("Salicylic Acid", "0.2")]);
-        formula.target_ph = Some(bench.ph("2.0"));
+        let mut formula = bench.water_with(&[("Benzoic Acid", "0.28"), ("Salicylic Acid", "0.14")]);
+        formula.target_ph = Some(bench.ph("2.3"));
         let findings = bench.check(&formula);
         let first = find(&findings, super::CODE);
         let (Some(Value::Celsius(begins)), Some(Value::Celsius(then))) =

@@ -12,10 +12,10 @@ mod over_cap_cold;
 
 use super::Registered;
 use super::contents::{Contents, Present};
-use super::facts::{Cosolvent, Facts, SaltOf, Trait, WaterSolubility};
+use super::facts::{Cosolvent, Facts, OilKind, SaltOf, Trait, WaterSolubility};
 use super::finding::{Finding, Step, Value};
 use crate::chemistry::Temperature;
-use crate::chemistry::dissociation::undissociated;
+use crate::chemistry::dissociation::{undissociated, undissociated_at_saturation};
 use crate::chemistry::solubility::{Curve, REACH, cosolvency, cosolvent_power};
 use crate::material::{Class, ConstituentId};
 use crate::source::{Basis, Citation, Cited};
@@ -31,6 +31,14 @@ pub const FINDINGS: &[Registered] = &[
 
 /// By how much of a logarithm the log-linear rule misses as a matter of course.
 const RULE_MISSES: f64 = 0.4;
+/// By which factor a coefficient computed from log Kow misses.
+const PARTITION_MISSES: f64 = 3.0;
+const LEO: Citation = Citation {
+    source: "Leo, Hansch and Elkins, Chem. Rev. 71 (1971) 525: partition into vegetable oil, measured or from log Kow",
+    locator: "",
+    as_of: "1971",
+    basis: Basis::Computed,
+};
 /// Above this octanol-water partition a substance prefers the oil.
 const PREFERS_OIL: f64 = 1.0;
 
@@ -56,6 +64,12 @@ pub(super) struct Solute<'a> {
     pub present: f64,
     curve: Option<&'a Curve>,
     log_kow: Option<f64>,
+    /// Mass of a mole of it.
+    molar_mass: Option<f64>,
+    /// Concentration in a vegetable oil over that in water, measured or computed from log Kow.
+    coefficient: Option<f64>,
+    /// Whether it is a liquid, which separates as droplets.
+    pub liquid: bool,
     /// Dissociation constants, where the pH decides.
     acid: Option<(&'a [f64], Citation)>,
     /// Solubility of a salt that is present, with the factor to acid: more than that never dissolves.
@@ -68,6 +82,8 @@ pub(super) struct Capacity {
     pub cap: f64,
     /// Percent of the product at the best the estimate allows.
     pub at_best: f64,
+    /// Whether it is an estimate.
+    pub estimated: bool,
     /// The arithmetic.
     pub working: Vec<Step>,
     /// Its sources.
@@ -85,9 +101,20 @@ pub(super) enum Missing {
     Everything,
 }
 
+/// Concentration in a vegetable oil over that in water: as measured, or else from log Kow.
+fn coefficient_of(facts: &Facts) -> Option<f64> {
+    let measured = facts.oil_partition.iter().find(|each| each.kind == OilKind::Triglyceride);
+    let computed = || facts.log_kow.map(|log_kow| 10_f64.powf(1.099 * log_kow.value - 1.310));
+    measured.map(|each| each.coefficient).or_else(computed)
+}
+
 /// Everything to be dissolved in water, most first.
 pub(super) fn solutes<'a>(contents: &Contents<'a>) -> Vec<Solute<'a>> {
     let mut found: Vec<Solute<'a>> = Vec::new();
+    // A powder or a balm is no solution.
+    if contents.is_dry() {
+        return found;
+    }
     for each in contents.present.iter().filter(|each| asks_for_solvent(contents, each)) {
         if each.facts.acid.is_none() || each.facts.salt_of.is_some() {
             found.push(plain(each));
@@ -106,6 +133,7 @@ fn asks_for_solvent(contents: &Contents<'_>, each: &Present<'_>) -> bool {
         && !each.is_oil()
         && !matches!(each.class, Class::Water | Class::Emulsifier | Class::Surfactant | Class::Thickener)
         && each.facts.has(Trait::Insoluble).is_none()
+        && each.facts.has(Trait::Polymer).is_none()
         && contents.knowledge.cosolvent(each.id).is_none()
 }
 
@@ -116,6 +144,9 @@ fn plain<'a>(each: &Present<'a>) -> Solute<'a> {
         present: each.dissolving,
         curve: curve_of(each),
         log_kow: each.facts.log_kow.map(|cited| cited.value),
+        molar_mass: None,
+        coefficient: coefficient_of(each.facts),
+        liquid: each.facts.has(Trait::Liquid).is_some(),
         acid: None,
         salt: None,
     }
@@ -140,6 +171,9 @@ fn acid_with_salts<'a>(contents: &Contents<'a>, acid: ConstituentId) -> Option<S
         present: contents.find(acid).map_or(0.0, |each| each.dissolving),
         curve: Some(curve),
         log_kow: facts.log_kow.map(|cited| cited.value),
+        molar_mass: facts.molar_mass.map(|cited| cited.value),
+        coefficient: coefficient_of(facts),
+        liquid: facts.has(Trait::Liquid).is_some(),
         acid: facts.acid.as_ref().map(|acid| (acid.steps.as_slice(), acid.citation)),
         salt: None,
     };
@@ -196,9 +230,16 @@ impl Solute<'_> {
         let mut citations: Vec<Citation> = curve.citations(celsius).collect();
         let (power, estimated) = self.cosolvents(contents, &mut working, &mut citations);
         let mut in_solvent = solubility * power;
+        let (mut intrinsic, mut likely) = (1.0, 1.0);
         if let (Some((steps, citation)), Some(ph)) = (self.acid, contents.ph()) {
-            let share = undissociated(steps, ph);
-            let mut times = 1.0 / share;
+            // A measured total holds what is dissociated in the saturated solution, too: the curve is of both. The acid end of
+            // the pH dissolves least.
+            let litres = self.molar_mass.map(|mass| solubility * 10.0 / mass);
+            let saturated = steps.first().zip(litres).map_or(1.0, |(pka, it)| undissociated_at_saturation(*pka, it));
+            let share = undissociated(steps, ph.low());
+            intrinsic = saturated;
+            let mut times = saturated / share;
+            likely = share / undissociated(steps, ph.value);
             // However alkaline it is, no more than the salt dissolves.
             if let Some((salt, factor)) = self.salt
                 && let Ok(most) = salt.at(temperature)
@@ -212,7 +253,7 @@ impl Solute<'_> {
                     template: "work.acid",
                     values: vec![
                         ("substance", Value::Substance(self.id)),
-                        ("ph", Value::Ph(ph)),
+                        ("ph", Value::Ph(ph.low())),
                         ("pka", Value::Ph(steps.first().copied().unwrap_or(f64::NAN))),
                         ("share", Value::Percent(share * 100.0)),
                         ("times", Value::Times(times)),
@@ -231,22 +272,38 @@ impl Solute<'_> {
                 ("cap", Value::Percent(cap)),
             ],
         });
-        let best = if estimated { 10_f64.powf(RULE_MISSES) } else { 1.0 };
-        let mut at_best = cap * best;
+        let factor = curve.factor(celsius);
+        let best = if estimated { 10_f64.powf(RULE_MISSES) * factor } else { factor };
+        let estimated = estimated || factor > 1.0;
+        // At the pH as stated, where the worse end lies lower.
+        let mut at_best = cap * best * likely;
+        let mut estimated = estimated;
         if contents.oil > 0.0 && self.log_kow.is_some_and(|log_kow| log_kow > PREFERS_OIL) {
-            match self.in_oil(contents, temperature) {
-                Some((in_oil, step, citation)) => {
-                    cap += in_oil;
-                    at_best += in_oil;
-                    working.push(step);
-                    citations.push(citation);
-                }
-                // What the water alone dissolves needs no oil, and no oil takes up more than its own mass.
-                None if self.present <= cap || self.present > cap + contents.oil => {}
-                None => return Err(Missing::Oil),
+            if let Some((in_oil, step, citation)) = self.in_oil(contents, temperature) {
+                cap += in_oil;
+                at_best += in_oil;
+                working.push(step);
+                citations.push(citation);
+            } else if let Some(coefficient) = self.coefficient {
+                // Where the water is saturated the oil beside it is, too.
+                let in_oil = solubility * intrinsic * coefficient * contents.oil / 100.0;
+                cap += in_oil;
+                at_best += in_oil * PARTITION_MISSES;
+                estimated = true;
+                working.push(Step {
+                    template: "work.oil-by-partition",
+                    values: vec![
+                        ("oil", Value::Percent(contents.oil)),
+                        ("coefficient", Value::Number(coefficient)),
+                        ("cap", Value::Percent(in_oil)),
+                    ],
+                });
+                citations.push(LEO);
+            } else if self.present > cap && self.present <= cap + contents.oil {
+                return Err(Missing::Oil);
             }
         }
-        Ok(Capacity { cap, at_best, working, citations })
+        Ok(Capacity { cap, at_best, estimated, working, citations })
     }
 
     /// How many times more the mixture dissolves than water, and whether that is an estimate.
@@ -313,20 +370,30 @@ impl Solute<'_> {
 }
 
 /// How much of a substance that is not there yet would stay dissolved in a room and in the cold, in percent: nine tenths of
-/// the lower cap, since adding it takes the place of water. Nothing where no figure says so.
+/// the lower cap, since adding it takes the place of water. Of a salt what stays dissolved of its acid at this pH. Nothing where
+/// no figure says so.
 pub(super) fn most_dissolved(contents: &Contents<'_>, id: ConstituentId) -> Option<f64> {
-    let facts = contents.knowledge.facts(id)?;
+    let own = contents.knowledge.facts(id)?;
+    let salt = own.salt_of.and_then(|salt| {
+        let acid = contents.knowledge.facts(salt.acid)?;
+        Some((salt.acid, acid, as_acid(acid.molar_mass?.value, own.molar_mass?.value, &salt)?))
+    });
+    let (id, facts, factor) = salt.filter(|_| contents.ph().is_some()).unwrap_or((id, own, 1.0));
     let WaterSolubility::Limited(curve) = facts.water_solubility.as_ref()? else { return None };
+    let acid = facts.acid.as_ref();
     let solute = Solute {
         id,
         members: Vec::new(),
         present: 0.0,
         curve: Some(curve),
         log_kow: facts.log_kow.map(|cited| cited.value),
-        acid: None,
+        molar_mass: facts.molar_mass.map(|cited| cited.value),
+        coefficient: coefficient_of(facts),
+        liquid: facts.has(Trait::Liquid).is_some(),
+        acid: acid.map(|acid| (acid.steps.as_slice(), acid.citation)),
         salt: None,
     };
-    let at = |temperature| solute.capacity(contents, temperature).ok().map(|capacity| capacity.cap * 0.9);
+    let at = |temperature| solute.capacity(contents, temperature).ok().map(|capacity| capacity.cap * 0.9 / factor);
     let (room, cold) = (at(contents.conditions.room)?, at(contents.conditions.cold));
     Some(cold.map_or(room, |cold| cold.min(room)))
 }
@@ -339,11 +406,20 @@ pub(super) fn describe(
     capacity: Capacity,
     temperature: Temperature,
 ) -> Finding {
-    let Capacity { cap, working, citations, .. } = capacity;
+    let Capacity { cap, at_best, estimated, working, citations } = capacity;
     let lines = solute.members.iter().filter_map(|(id, _)| contents.find(*id)).flat_map(Present::lines);
+    // What is an estimate is shown with two digits and its range.
+    let mut finding = finding.with("present", Value::Percent(solute.present));
+    if estimated {
+        let rough = cap * cap / at_best.max(f64::MIN_POSITIVE);
+        finding = finding
+            .with("about", Value::Rough(cap))
+            .with("least", Value::Rough(rough))
+            .with("most", Value::Rough(at_best));
+    }
     let mut finding = finding
-        .with("present", Value::Percent(solute.present))
         .with("cap", Value::Percent(cap))
+        .with("comes-out", Value::Word(if solute.liquid { "solid.droplets" } else { "solid.crystals" }))
         .with("temperature", Value::Celsius(temperature.celsius()))
         .fed_by(lines)
         .cite(citations);

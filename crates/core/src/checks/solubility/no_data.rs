@@ -4,7 +4,7 @@
 
 use super::{Missing, asks_for_solvent, solutes};
 use crate::checks::contents::{Contents, Present};
-use crate::checks::facts::WaterSolubility;
+use crate::checks::facts::{Trait, WaterSolubility};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::material::{Class, ConstituentId};
 
@@ -25,7 +25,7 @@ const SOLIDS: [Class; 7] = [
 const WORTH_A_WORD: f64 = 0.05;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    if contents.water <= 0.0 {
+    if contents.water <= 0.0 || contents.is_dry() {
         return;
     }
     let unknown = contents.present.iter().filter(|each| {
@@ -41,7 +41,9 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         match (room, solute.capacity(contents, contents.conditions.cold)) {
             (Err(Missing::Temperature | Missing::Oil), _) => in_a_room.push(solute.id),
             // What stays far below its cap in a room stays dissolved in the cold, too.
-            (Ok(room), Err(_)) if solute.present > room.cap / FAR_BELOW => in_the_cold.push(solute.id),
+            (Ok(room), Err(_)) if !solute.liquid && solute.present > room.cap / FAR_BELOW => {
+                in_the_cold.push(solute.id);
+            }
             _ => {}
         }
     }
@@ -72,6 +74,8 @@ fn is_known(contents: &Contents<'_>, each: &Present<'_>) -> bool {
     has_figure(each.facts)
         || each.facts.salt_of.is_some_and(|salt| contents.knowledge.facts(salt.acid).is_some_and(has_figure))
         || matches!(each.facts.water_solubility, Some(WaterSolubility::Miscible(_)))
+        || each.facts.has(Trait::Liquid).is_some()
+        || each.facts.has(Trait::OilSoluble).is_some()
         || contents.oil > 0.0 && each.facts.log_kow.is_some_and(|log_kow| log_kow.value > super::PREFERS_OIL)
 }
 

@@ -5,7 +5,7 @@
 
 use super::{Solute, describe, solutes};
 use crate::checks::chart::{Axis, Chart, Mark};
-use crate::checks::contents::Contents;
+use crate::checks::contents::{Contents, PhBand, PhKnown};
 use crate::checks::cure::{Change, Cure, Round, lower, set_ph};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::Temperature;
@@ -13,6 +13,8 @@ use crate::chemistry::dissociation::undissociated;
 
 pub(super) const CODE: &str = "solubility.over-cap";
 
+/// A cure lands so far below what dissolves: saturated is no place to stay.
+pub(super) const MARGIN: f64 = 1.08;
 /// Highest pH a cure offers: above it skin and most preservatives suffer.
 const HIGHEST_PH: f64 = 7.0;
 
@@ -26,7 +28,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         let severity = if solute.present > capacity.at_best { Severity::Stop } else { Severity::Caution };
         let cap = capacity.cap;
         let cures = [
-            lower(contents, &solute.members, solute.present, cap),
+            lower(contents, &solute.members, solute.present, cap / MARGIN),
             by_ph(contents, &solute, cap),
             suspend(contents, &solute),
         ];
@@ -41,11 +43,13 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 fn by_ph(contents: &Contents<'_>, solute: &Solute<'_>, cap: f64) -> Option<Cure> {
     let (steps, _) = solute.acid?;
     let ph = contents.ph()?;
-    let needed = solute.present / cap;
-    let now = undissociated(steps, ph);
+    let needed = solute.present / cap * MARGIN;
+    let now = undissociated(steps, ph.low());
     // A tenth of a pH at a time: more than one step of dissociation has no closed form.
-    let higher = (1_u8..=80).map(|tenth| ph + f64::from(tenth) / 10.0).take_while(|ph| *ph <= HIGHEST_PH);
-    let enough = higher.into_iter().find(|ph| now / undissociated(steps, *ph) >= needed)?;
+    let higher = (1_u8..=80).map(|tenth| ph.value + f64::from(tenth) / 10.0).take_while(|ph| *ph <= HIGHEST_PH);
+    let enough = higher
+        .into_iter()
+        .find(|ph| now / undissociated(steps, PhBand { value: *ph, known: PhKnown::AimedAt }.low()) >= needed)?;
     let most = solute.salt.and_then(|(salt, factor)| Some(salt.at(contents.conditions.room).ok()? * factor));
     if most.is_some_and(|most| most * contents.solvent() / 100.0 <= solute.present) {
         return None;
@@ -61,7 +65,7 @@ fn suspend(contents: &Contents<'_>, solute: &Solute<'_>) -> Option<Cure> {
         let material = contents.formula.line(*line).and_then(|line| contents.material_of(line));
         material.is_some_and(|material| matches!(material.makeup, crate::Makeup::Simple(_)))
     };
-    if solute.members.len() > 1 || !lines.iter().all(simple) {
+    if solute.liquid || solute.members.len() > 1 || !lines.iter().all(simple) {
         return None;
     }
     let changes = lines.into_iter().map(|line| Change::Suspend { line }).collect();

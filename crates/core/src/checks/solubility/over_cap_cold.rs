@@ -2,13 +2,16 @@
 //!
 //! Says at which temperature they begin. Cured by less of it.
 
-use super::over_cap::picture;
+use super::over_cap::{MARGIN, picture};
 use super::{describe, solutes};
 use crate::checks::contents::Contents;
 use crate::checks::cure::lower;
 use crate::checks::finding::{Finding, Severity, Value};
 
 pub(super) const CODE: &str = "solubility.over-cap-cold";
+
+/// A solution bears about so much more than saturation before crystals begin by themselves: common practice.
+const METASTABLE: f64 = 1.25;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let (room, cold) = (contents.conditions.room, contents.conditions.cold);
@@ -21,11 +24,14 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         if too_much_already || solute.present <= capacity.cap {
             continue;
         }
-        let cure = lower(contents, &solute.members, solute.present, capacity.cap);
+        let cure = lower(contents, &solute.members, solute.present, capacity.cap / MARGIN);
+        // An estimate that leaves room is only a note, and so is what stays in solution for want of a first crystal.
+        let severity = if solute.present > capacity.at_best * METASTABLE { Severity::Caution } else { Severity::Note };
         let begins = solute.crystallises_at(contents);
         let mut finding =
-            describe(Finding::about(CODE, Severity::Caution, solute.id), contents, &solute, capacity, cold)
-                .cured_by(cure);
+            describe(Finding::about(CODE, severity, solute.id), contents, &solute, capacity, cold).cured_by(cure);
+        // A liquid separates all along; only crystals begin somewhere.
+        let begins = begins.filter(|_| !solute.liquid);
         finding.values.extend(begins.map(|begins| ("begins", Value::Celsius(begins))));
         finding.chart = contents.charts.then(|| picture(contents, &solute)).flatten();
         found.push(finding);
