@@ -98,6 +98,13 @@ pub struct StoredValue<'a> {
     pub origin: StoredOrigin<'a>,
 }
 
+impl StoredValue<'_> {
+    /// Whether it was read at the temperature of a room, as a density to compute with has to be.
+    pub fn is_at_room_temperature(&self) -> bool {
+        ["20 °C", "25 °C"].iter().any(|room| self.conditions.starts_with(room))
+    }
+}
+
 /// Everything a page needs at once.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Stored<'a> {

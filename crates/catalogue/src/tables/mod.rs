@@ -9,6 +9,7 @@ mod joined;
 mod pack;
 mod report;
 mod row;
+mod vocabulary;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -62,10 +63,20 @@ pub struct Tables {
     pub composites: Vec<Lined<CompositeRow>>,
     /// Values of materials and constituents.
     pub properties: Vec<Lined<PropertyRow>>,
+    /// Values that the import took out of open tables; it writes the whole file.
+    pub imported: Vec<Lined<PropertyRow>>,
     /// Numbers given out so far.
     pub numbers: Vec<Lined<NumberRow>>,
     /// The larger tables, by file name.
     pub extra: BTreeMap<&'static str, Vec<Lined<ExtraRow>>>,
+}
+
+impl Tables {
+    /// Every row of values with the file it stands in.
+    pub fn values(&self) -> impl Iterator<Item = (&'static str, &Lined<PropertyRow>)> {
+        let own = self.properties.iter().map(|row| (row::PROPERTIES, row));
+        own.chain(self.imported.iter().map(|row| (row::IMPORTED, row)))
+    }
 }
 
 /// Collects problems while files are read and checked.
@@ -90,6 +101,7 @@ pub fn read(folder: &Path) -> (Tables, Vec<Problem>) {
         materials: read_file(folder, row::MATERIALS, &mut findings),
         composites: read_file(folder, row::COMPOSITES, &mut findings),
         properties: read_file(folder, row::PROPERTIES, &mut findings),
+        imported: read_file(folder, row::IMPORTED, &mut findings),
         numbers: read_file(folder, row::NUMBERS, &mut findings),
         extra: BTreeMap::new(),
     };
@@ -97,6 +109,7 @@ pub fn read(folder: &Path) -> (Tables, Vec<Problem>) {
         tables.extra.insert(table.file, read_file(folder, table.file, &mut findings));
     }
     check::check(&tables, &mut findings);
+    vocabulary::check(&tables, &mut findings);
     findings.0.sort();
     (tables, findings.0)
 }

@@ -8,6 +8,7 @@ pub const FUNCTIONS: &str = "functions.csv";
 pub const MATERIALS: &str = "materials.csv";
 pub const COMPOSITES: &str = "composites.csv";
 pub const PROPERTIES: &str = "properties.csv";
+pub const IMPORTED: &str = "properties-imported.csv";
 pub const NUMBERS: &str = "numbers.csv";
 
 macro_rules! rows {
@@ -30,6 +31,8 @@ rows! {
         as_of,
         /// What it is: law, standard, handbook, dataset, paper, practice.
         kind,
+        /// Terms under which its figures may be used; one of [`super::vocabulary::LICENCES`].
+        licence,
     }
     /// A row of `constituents.csv`.
     ConstituentRow {
@@ -103,7 +106,7 @@ rows! {
         /// Basis.
         basis,
     }
-    /// A row of `properties.csv`.
+    /// A row of `properties.csv` or `properties-imported.csv`.
     PropertyRow {
         /// `material` or `constituent`.
         subject,
