@@ -1,17 +1,19 @@
 //! Checks the data files and reports what they hold.
 //!
 //! `data check` prints every problem, a line each, and ends with 1 if there is one. `data report` prints what the
-//! catalogue knows, by file and basis; `--json` prints the sums alone. `--folder PATH` reads other files than those
+//! catalogue knows, by file and basis, and two shares, by property and by source: of what can be looked up, and of what is
+//! common practice; `--json` prints the same as numbers. `--folder PATH` reads other files than those
 //! the catalogue is built from. `data pack FOLDER` writes the packed catalogue as a page carries it, for its size to be
 //! measured.
 #![forbid(unsafe_code)]
 
+use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 use stillroom_catalogue::Basis;
-use stillroom_catalogue::tables::{self, Report};
+use stillroom_catalogue::tables::{self, Count, Report, Share};
 
 fn main() -> ExitCode {
     let mut folder = PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/data"));
@@ -54,9 +56,30 @@ fn pack(tables: &tables::Tables, folder: Option<&str>) -> (String, u8) {
 }
 
 fn as_json(report: &Report) -> String {
+    // Names of properties and sources are plain words: nothing in them needs escaping.
+    let counts = |counts: &BTreeMap<String, Count>| {
+        let each = counts.iter().map(|(name, Count { values, published })| {
+            format!("\"{name}\":{{\"values\":{values},\"published\":{published}}}")
+        });
+        each.collect::<Vec<_>>().join(",")
+    };
+    let share = |share: &Share| {
+        format!(
+            "{{\"values\":{},\"published\":{},\"by_property\":{{{}}},\"by_source\":{{{}}}}}",
+            share.all.values,
+            share.all.published,
+            counts(&share.by_property),
+            counts(&share.by_source)
+        )
+    };
     format!(
-        "{{\"materials\":{},\"values\":{},\"published\":{},\"without_source\":{}}}\n",
-        report.materials, report.values, report.published, report.without_source
+        "{{\"materials\":{},\"values\":{},\"published\":{},\"without_source\":{},\"facts\":{},\"practice\":{}}}\n",
+        report.materials,
+        report.values,
+        report.published,
+        report.without_source,
+        share(&report.facts),
+        share(&report.practice)
     )
 }
 
@@ -78,13 +101,19 @@ fn as_table(report: &Report) -> String {
     }
     let sum = |basis| report.by_file.values().filter_map(|counts| counts.get(&basis)).sum::<usize>().to_string();
     lines.push(line("together", &report.values, Basis::ALL.map(sum)));
-    // A share in tenths of a percent, rounded down: no value counts as published that is not.
-    let tenths = (report.published * 1000).checked_div(report.values).unwrap_or(0);
-    lines.push(format!(
-        "\npublished: {}.{} %; without a source: {}\n",
-        tenths / 10,
-        tenths % 10,
-        report.without_source
-    ));
+    lines.push(format!("\nwithout a source: {}", report.without_source));
+    for (title, share) in [("checkable facts", &report.facts), ("practice values", &report.practice)] {
+        lines.push(format!("\n{title}: {}", as_share(&share.all)));
+        for (by, counts) in [("property", &share.by_property), ("source", &share.by_source)] {
+            lines.push(format!("  by {by}"));
+            lines.extend(counts.iter().map(|(name, count)| format!("    {name:<52}{}", as_share(count))));
+        }
+    }
+    lines.push(String::new());
     lines.join("\n")
+}
+
+fn as_share(count: &Count) -> String {
+    let tenths = count.tenths();
+    format!("{} of {} published, {}.{} %", count.published, count.values, tenths / 10, tenths % 10)
 }

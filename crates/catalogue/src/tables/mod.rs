@@ -17,7 +17,7 @@ use std::path::Path;
 
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
-pub use report::{Report, report};
+pub use report::{Count, Report, Share, report};
 pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
 
 /// One thing wrong with the data files.
