@@ -74,6 +74,10 @@ properties! {
     BoilingPoint "boiling-point" number("°C", -50.0, 600.0);
     /// Lowest temperature at which its vapour catches fire from a flame.
     FlashPoint "flash-point" number("°C", -60.0, 350.0);
+    /// Least share of its vapour in air that burns on.
+    LowerFlammableLimit "lower-flammable-limit" number("% by volume", 0.1, 30.0);
+    /// Heat it takes up when it evaporates.
+    HeatOfVaporization "heat-of-vaporization" number("kJ/kg", 50.0, 3000.0);
     /// Heat it takes up when it melts.
     HeatOfFusion "heat-of-fusion" number("kJ/kg", 20.0, 500.0);
     /// Relative permittivity (dielectric constant).

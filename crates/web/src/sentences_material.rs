@@ -151,6 +151,8 @@ pub(crate) const fn property(property: Property) -> &'static str {
         Property::SpecificHeat => "Specific heat",
         Property::BoilingPoint => "Boiling point",
         Property::FlashPoint => "Flash point",
+        Property::LowerFlammableLimit => "Vapour burns from",
+        Property::HeatOfVaporization => "Heat of vaporization",
         Property::HeatOfFusion => "Heat of fusion",
         Property::Permittivity => "Relative permittivity",
         Property::HansenDispersion => "Hansen parameter, dispersion",

@@ -46,6 +46,8 @@ KINDS = {
     "density": Kind("g/mL", 4, 0.6, 2.5, 0.01, True),
     "refractive-index": Kind("", 4, 1.3, 1.7, 0.004),
     "specific-heat": Kind("kJ/(kg K)", 3, 0.5, 4.5, 0.05, True),
+    "heat-of-vaporization": Kind("kJ/kg", 0, 50, 3000, 0.05, True),
+    "lower-flammable-limit": Kind("% by volume", 2, 0.1, 30, 0.3, True),
     "heat-of-fusion": Kind("kJ/kg", 0, 20, 500, 0.1, True),
     "permittivity": Kind("", 2, 1.5, 200, 0.05, True),
     "hansen-dispersion": Kind("MPa^0.5", 1, 10, 25, 1.5),
@@ -59,6 +61,8 @@ KINDS = {
 KNOWN_WRONG = {
     ("64-17-5", "flash-point", "serat-flash"): "ethanol flashes near 13 °C in a closed cup: the sign was lost",
     ("67-63-0", "flash-point", "serat-flash"): "2-propanol flashes near 12 °C in a closed cup",
+    ("57-13-6", "flash-point", "serat-flash"): "lies below the melting point of a solid without vapour",
+    ("69-72-7", "flash-point", "serat-flash"): "lies below the melting point of a solid without vapour",
     ("57-88-5", "boiling-point", "wikidata-constants"): "boils so low only at reduced pressure",
     ("124-04-9", "boiling-point", "wikidata-constants"): "boils so low only at reduced pressure",
 }
@@ -120,6 +124,20 @@ def gather(folder, masses):
     for cas, row in table(folder / "Safety" / "DIPPR T_flash Serat.csv"):
         if (value := number(row["T_flash"])) is not None:
             put(cas, "flash-point", Figure(celsius(value), "serat-flash", f"{row['T_flash']} K"))
+    for name, source in [("IS IEC 60079-20-1 2010.tsv", "iec-60079"), ("NFPA 497 2008.tsv", "nfpa-497")]:
+        for cas, row in table(folder / "Safety" / name):
+            if (value := number(row["T_flash"])) is not None:
+                put(cas, "flash-point", Figure(celsius(value), source, f"{row['T_flash']} K"))
+            if (value := number(row["LFL"])) is not None:
+                put(cas, "lower-flammable-limit", Figure(value * 100, source, f"LFL {row['LFL']}"))
+    for cas, row in table(phase / "CRC Handbook Heat of Vaporization.tsv"):
+        mass = masses.get(cas)
+        for column, at in [("Hvap298", "25 °C"), ("HvapTb", "")]:
+            value, boils = number(row[column]), number(row["Tb"])
+            if value and mass:
+                at = at or f"{round(celsius(boils))} °C"
+                put(cas, "heat-of-vaporization", Figure(value / mass, "crc-vaporization", f"{row[column]} J/mol", at))
+                break
     for cas, row in table(phase / "CRC Handbook Heat of Fusion.tsv"):
         value, mass = number(row["Hfus"]), masses.get(cas)
         if value and mass:
