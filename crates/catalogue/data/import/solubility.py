@@ -7,7 +7,12 @@ import csv
 import math
 from pathlib import Path
 
-from common import plain, pure_substances, read, write
+from common import Log, plain, pure_substances, read, write
+
+# Figures that another compilation contradicts far beyond the grade they have here; looked at one by one.
+KNOWN_WRONG = {
+    "54-12-6": "the pure form and the mixture of both forms dissolve differently, and the dataset does not tell them apart",
+}
 
 COLUMNS = [
     "constituent", "inci", "name", "cas", "molar_mass", "temperature", "grams_per_100_g_water", "described", "note",
@@ -32,6 +37,7 @@ def run(path):
     with open(path, encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
             table.setdefault(row["InChIKey"].split("-")[0], []).append(row)
+    refused = Log("refused.csv", ["constituent", "inci", "property", "value", "source", "reason"])
     rows, done = [], set()
     for cas, substance in substances.items():
         if substance["number"] in have | done or cas not in known:
@@ -47,6 +53,12 @@ def run(path):
         if not LEAST <= grams < MOST:
             continue
         done.add(substance["number"])
+        if reason := KNOWN_WRONG.get(cas):
+            refused.add(
+                constituent=substance["number"], inci=substance["inci"], property="water-solubility",
+                value=f"{grams / 10:.4g}", source="aqsoldb", reason=reason,
+            )
+            continue
         rows.append(
             {
                 "constituent": substance["number"], "inci": substance["inci"], "name": substance["inci"].lower(),
@@ -60,3 +72,4 @@ def run(path):
         )
     rows.sort(key=lambda row: int(row["constituent"]))
     write("solubility-imported.csv", rows, COLUMNS)
+    refused.save()

@@ -66,6 +66,8 @@ KNOWN_WRONG = {
     ("57-88-5", "boiling-point", "wikidata-constants"): "boils so low only at reduced pressure",
     ("124-04-9", "boiling-point", "wikidata-constants"): "boils so low only at reduced pressure",
 }
+# Two tables agree and a third differs, but the two are gathered from the same pages: both figures are kept.
+UNDECIDED = {("60-12-8", "melting-point"), ("102-76-1", "melting-point")}
 # Sold as a solution in water only: constants of the gas would mislead.
 NOT_ITSELF = {"7647-01-0"}
 
@@ -180,7 +182,7 @@ def identifiers(folder, wanted):
     return known
 
 
-def choose(figures, kind, refuse):
+def choose(figures, kind, refuse, undecided=False):
     """The figures of a property worth keeping: one, or two that differ. What is refused is told why."""
     rule = KINDS[kind]
     inside = []
@@ -197,7 +199,7 @@ def choose(figures, kind, refuse):
     limit = rule.differ * abs(middle) if rule.by_share else rule.differ
     near = [figure for figure in inside if abs(figure.value - middle) <= limit]
     far = [figure for figure in inside if abs(figure.value - middle) > limit]
-    if len(near) >= 2:
+    if len(near) >= 2 and not undecided:
         # Two that agree outvote one that is far off; it is kept in the log and not on the card.
         for figure in far:
             refuse(figure, f"{len(near)} other tables agree on {middle:g}")
@@ -261,7 +263,7 @@ def run(folder):
                 if abs(figure.value / stated[0] - 1) > 0.01:
                     refuse(figure, f"more than 1 % from {stated[0]:g} at 20 °C: read at another temperature")
                     figures.remove(figure)
-            for figure in choose(figures, kind, refuse):
+            for figure in choose(figures, kind, refuse, (cas, kind) in UNDECIDED):
                 imported.append(
                     {
                         "subject": "constituent", "number": number_of, "property": kind,
