@@ -290,6 +290,8 @@ impl Catalogue {
         self.materials.iter().zip(&self.details).zip(&self.stored.materials).map(|((material, details), stored)| {
             let mut texts = vec![(Field::Name, material.name.as_str().into())];
             texts.extend(details.other_names.iter().map(|name| (Field::OtherName, (*name).into())));
+            let further = stored.further_names.split(';').map(str::trim).filter(|name| !name.is_empty());
+            texts.extend(further.map(|name| (Field::FurtherName, name.into())));
             let parts = self.parts.get(&stored.number).into_iter().flatten();
             let inside = parts.filter_map(|component| self.material(component.part.material)).map(|part| &part.makeup);
             for (makeup, own) in inside.map(|makeup| (makeup, false)).chain([(&material.makeup, true)]) {

@@ -1,6 +1,6 @@
 //! Every rule the data files must obey.
 
-use super::row::{COMPOSITES, CONSTITUENTS, FUNCTIONS, MATERIALS, NUMBERS, SOURCES};
+use super::row::{COMPOSITES, CONSTITUENTS, FUNCTIONS, FURTHER_NAMES, MATERIALS, NUMBERS, SOURCES};
 use super::{EXTRA_TABLES, Findings, Lined, PropertyRow, Tables, extra};
 use crate::property::{Basis, Kind, Property};
 use rust_decimal::Decimal;
@@ -55,6 +55,7 @@ pub fn check(tables: &Tables, findings: &mut Findings) {
     let materials = materials(tables, &constituents, findings);
     functions(tables, &constituents, findings);
     composites(tables, &materials, findings);
+    further_names(tables, &materials, findings);
     properties(tables, &materials, &constituents, findings);
     numbers(tables, findings);
     for table in EXTRA_TABLES {
@@ -112,6 +113,7 @@ pub fn origins(tables: &Tables) -> Vec<(&'static str, u64, &str, &str)> {
     }
     collect! {
         constituents CONSTITUENTS; functions FUNCTIONS; materials MATERIALS; composites COMPOSITES;
+        further_names FURTHER_NAMES;
     }
     origins.extend(tables.values().map(|(file, Lined { line, row })| (file, *line, &*row.source, &*row.basis)));
     for (file, rows) in &tables.extra {
@@ -263,6 +265,21 @@ fn composites(tables: &Tables, materials: &BTreeSet<&str>, findings: &mut Findin
         if let Some(cycle) = find_cycle(material, &mut Vec::new(), &|number| parts_of(tables, number).collect()) {
             let message = format!("material {material} contains itself: {}", cycle.join(" > "));
             findings.add(COMPOSITES, first, "data.cycle", message);
+        }
+    }
+}
+
+fn further_names(tables: &Tables, materials: &BTreeSet<&str>, findings: &mut Findings) {
+    for Lined { line, row } in &tables.further_names {
+        let mut problem = |code, message| findings.add(FURTHER_NAMES, *line, code, message);
+        if !materials.contains(row.material.as_str()) {
+            problem("data.dangling", format!("there is no material {}", row.material));
+        }
+        if !["en", "de", "fr"].contains(&row.language.as_str()) {
+            problem("data.word", format!("`{}` is no language", row.language));
+        }
+        if listed(&row.names).next().is_none() {
+            problem("data.empty", "no name is there".to_owned());
         }
     }
 }

@@ -18,7 +18,9 @@ use std::path::Path;
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
 pub use report::{Count, Report, Share, report};
-pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
+pub use row::{
+    CompositeRow, ConstituentRow, FunctionRow, FurtherNameRow, MaterialRow, NumberRow, PropertyRow, SourceRow,
+};
 
 /// One thing wrong with the data files.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -59,6 +61,8 @@ pub struct Tables {
     pub functions: Vec<Lined<FunctionRow>>,
     /// Materials.
     pub materials: Vec<Lined<MaterialRow>>,
+    /// What materials are called besides.
+    pub further_names: Vec<Lined<FurtherNameRow>>,
     /// Parts of composites.
     pub composites: Vec<Lined<CompositeRow>>,
     /// Values of materials and constituents.
@@ -99,6 +103,7 @@ pub fn read(folder: &Path) -> (Tables, Vec<Problem>) {
         constituents: read_file(folder, row::CONSTITUENTS, &mut findings),
         functions: read_file(folder, row::FUNCTIONS, &mut findings),
         materials: read_file(folder, row::MATERIALS, &mut findings),
+        further_names: read_file(folder, row::FURTHER_NAMES, &mut findings),
         composites: read_file(folder, row::COMPOSITES, &mut findings),
         properties: read_file(folder, row::PROPERTIES, &mut findings),
         imported: read_file(folder, row::IMPORTED, &mut findings),

@@ -50,6 +50,7 @@ fn keep_for_main_job(stored: &mut Stored<'_>) {
         constituent.origin = nowhere.clone();
     }
     for material in &mut stored.materials {
+        material.further_names = "".into();
         material.origin = nowhere.clone();
     }
     for part in &mut stored.parts {
@@ -121,10 +122,13 @@ fn constituent<'a>(
 }
 
 fn material<'a>(tables: &Tables, Lined { line, row }: &'a Lined<MaterialRow>) -> Result<StoredMaterial<'a>, Problem> {
+    let further_names = tables.further_names.iter().filter(|names| names.row.material == row.number);
+    let further_names = further_names.map(|names| names.row.names.as_str());
     Ok(StoredMaterial {
         number: needed(MATERIALS, *line, row.number.parse().ok())?,
         name: &row.name,
         other_names: &row.other_names,
+        further_names: further_names.collect::<Vec<_>>().join("; ").into(),
         class: needed(MATERIALS, *line, word(&row.class))?,
         phase: needed(MATERIALS, *line, word(&row.phase))?,
         constituent: row.constituent.parse().ok(),

@@ -9,6 +9,7 @@ pub const MATERIALS: &str = "materials.csv";
 pub const COMPOSITES: &str = "composites.csv";
 pub const PROPERTIES: &str = "properties.csv";
 pub const IMPORTED: &str = "properties-imported.csv";
+pub const FURTHER_NAMES: &str = "further-names.csv";
 pub const NUMBERS: &str = "numbers.csv";
 
 macro_rules! rows {
@@ -82,6 +83,21 @@ rows! {
         phase,
         /// Number of the one constituent; empty for a composite.
         constituent,
+        /// Source.
+        source,
+        /// Spot in the source.
+        locator,
+        /// Basis.
+        basis,
+    }
+    /// A row of `further-names.csv`: what a material is called in another language or in a kitchen. Searched, not shown.
+    FurtherNameRow {
+        /// Number of the material.
+        material,
+        /// Language: `en`, `de`, `fr`.
+        language,
+        /// The names, parted by `;`.
+        names,
         /// Source.
         source,
         /// Spot in the source.
