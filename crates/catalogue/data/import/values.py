@@ -173,8 +173,9 @@ def gather(folder, masses):
 def identifiers(folder, wanted):
     """Formula and molar mass of the registry numbers asked for."""
     known = {}
-    for size in ["small", "large"]:
-        with open(folder / "Identifiers" / f"chemical identifiers pubchem {size}.tsv", encoding="utf-8") as file:
+    parts = ["pubchem small", "pubchem large", "example user db"]
+    for name in [f"chemical identifiers {part}.tsv" for part in parts] + ["Inorganic db.tsv"]:
+        with open(folder / "Identifiers" / name, encoding="utf-8") as file:
             for line in file:
                 cells = line.split("\t", 8)
                 if cells[1] in wanted:

@@ -3,7 +3,8 @@
 //! `data check` prints every problem, a line each, and ends with 1 if there is one. `data report` prints what the
 //! catalogue knows, by file and basis, and two shares, by property and by source: of what can be looked up, and of what is
 //! common practice; `--json` prints the same as numbers. `--folder PATH` reads other files than those
-//! the catalogue is built from. `data pack FOLDER` writes the packed catalogue as a page carries it, for its size to be
+//! the catalogue is built from. `data sample` draws published values, the same for the same seed, to be looked up again
+//! in their sources. `data pack FOLDER` writes the packed catalogue as a page carries it, for its size to be
 //! measured.
 #![forbid(unsafe_code)]
 
@@ -13,15 +14,18 @@ use std::io::Write;
 use std::path::PathBuf;
 use std::process::ExitCode;
 use stillroom_catalogue::Basis;
-use stillroom_catalogue::tables::{self, Count, Report, Share};
+use stillroom_catalogue::tables::{self, Count, Drawn, Report, Share};
 
 fn main() -> ExitCode {
     let mut folder = PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/data"));
     let (mut command, mut operand, mut json) = (None, None, false);
+    let (mut seed, mut count) = (1, 100);
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
         match argument.as_str() {
             "--json" => json = true,
+            "--seed" => seed = arguments.next().and_then(|text| text.parse().ok()).unwrap_or(seed),
+            "--count" => count = arguments.next().and_then(|text| text.parse().ok()).unwrap_or(count),
             "--folder" => folder = arguments.next().map_or(folder, PathBuf::from),
             _ if command.is_none() => command = Some(argument),
             _ => operand = Some(argument),
@@ -33,8 +37,9 @@ fn main() -> ExitCode {
         Some("check") => (problems.iter().map(|problem| problem.to_string() + "\n").collect(), 1),
         Some("report") if json => (as_json(&tables::report(&tables)), 0),
         Some("report") => (as_table(&tables::report(&tables)), 0),
+        Some("sample") => (as_csv(&tables::sample(&tables, seed, count)), 0),
         Some("pack") => pack(&tables, operand.as_deref()),
-        _ => ("data check | data report [--json] | data pack FOLDER   [--folder PATH]\n".to_owned(), 2),
+        _ => ("data check | data report [--json] | data sample [--seed N] [--count N] | data pack FOLDER   [--folder PATH]\n".to_owned(), 2),
     };
     // A reader that has gone away is no failure.
     let _ = std::io::stdout().write_all(text.as_bytes());
@@ -81,6 +86,17 @@ fn as_json(report: &Report) -> String {
         share(&report.facts),
         share(&report.practice)
     )
+}
+
+fn as_csv(drawn: &[Drawn]) -> String {
+    let quoted = |text: &str| format!("\"{}\"", text.replace('"', "\"\""));
+    let mut lines = vec!["file,line,subject,cas,property,value,source,locator\n".to_owned()];
+    lines.extend(drawn.iter().map(|drawn| {
+        let Drawn { file, line, subject, cas, property, value, source, locator } = drawn;
+        let texts = [subject, cas, property, value, source, locator].map(|text| quoted(text));
+        format!("{file},{line},{}\n", texts.join(","))
+    }));
+    lines.concat()
 }
 
 fn as_table(report: &Report) -> String {

@@ -9,6 +9,7 @@ mod joined;
 mod pack;
 mod report;
 mod row;
+mod sample;
 mod vocabulary;
 
 use std::collections::BTreeMap;
@@ -21,6 +22,7 @@ pub use report::{Count, Report, Share, report};
 pub use row::{
     CompositeRow, ConstituentRow, FunctionRow, FurtherNameRow, MaterialRow, NumberRow, PropertyRow, SourceRow,
 };
+pub use sample::{Drawn, sample};
 
 /// One thing wrong with the data files.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
