@@ -26,7 +26,6 @@ export function answerField({ answer }) {
  * @property {'decimal' | 'numeric' | 'text'} [keyboard]
  * @property {boolean} [long] several lines
  * @property {string} [class]
- * @property {number} [most] most characters
  */
 
 export class Field {
@@ -34,13 +33,13 @@ export class Field {
   #field;
 
   /** @param {FieldOptions} options */
-  constructor({ field, label, onText, unit, labelHidden = false, keyboard = 'decimal', long = false, class: kind = '', most = 60 }) {
+  constructor({ field, label, onText, unit, labelHidden = false, keyboard = 'decimal', long = false, class: kind = '' }) {
     this.#field = field;
     const id = freshId();
     const messageId = freshId();
     /** @type {HTMLInputElement | HTMLTextAreaElement} */
     this.input = long
-      ? make('textarea', { id, rows: 4, maxlength: most, 'aria-describedby': messageId })
+      ? make('textarea', { id, rows: 4, 'aria-describedby': messageId })
       : make('input', {
           id,
           type: 'text',
@@ -48,7 +47,6 @@ export class Field {
           autocomplete: 'off',
           spellcheck: 'false',
           enterkeyhint: 'next',
-          maxlength: most,
           'aria-describedby': messageId,
         });
     this.input.dataset.field = field;

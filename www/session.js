@@ -2,7 +2,8 @@
 
 // The page's side of the seam: sends commands, hands out updates, and has what changed kept once it is drawn.
 
-import open, { Stillroom } from './seam/stillroom.js';
+import { Log } from './log.js';
+import open, { Stillroom, fetchPiece } from './seam/stillroom.js';
 
 /** @typedef {import('./seam/stillroom.js').Command} Command */
 /** @typedef {import('./seam/stillroom.js').Update} Update */
@@ -10,8 +11,6 @@ import open, { Stillroom } from './seam/stillroom.js';
 
 /** Milliseconds after which what waits for the page to be idle is done even if it never is. */
 const REST_WITHIN = 150;
-/** Names of rooms are shorter than any formula in the address. */
-const SHORTEST_SHARED = 40;
 
 export class Session {
   /** @type {Stillroom} */
@@ -20,6 +19,11 @@ export class Session {
   #listeners = [];
   /** @type {(problem: unknown) => void} */
   #onBroken;
+  #log;
+  /** How many writings to the log are under way. */
+  #committing = 0;
+  /** Whether those that ended since it was last said so were all written. */
+  #allOnDisk = true;
   #restAsked = false;
   #broken = false;
   /** @type {Promise<void> | undefined} */
@@ -27,10 +31,12 @@ export class Session {
 
   /**
    * @param {Stillroom} seam
+   * @param {Log} log
    * @param {(problem: unknown) => void} onBroken called once if the seam itself fails, which no input should bring about
    */
-  constructor(seam, onBroken) {
+  constructor(seam, log, onBroken) {
     this.#seam = seam;
+    this.#log = log;
     this.#onBroken = onBroken;
     addEventListener('pagehide', () => this.#keep());
     document.addEventListener('visibilitychange', () => {
@@ -46,25 +52,12 @@ export class Session {
    * @param {(problem: unknown) => void} onBroken
    */
   static async open(onBroken) {
-    const options = /** @type {const} */ ({ decimalMark: decimalMark(), keepNothing: false });
-    // A page that was here before has everything at hand, and one that was sent a formula needs it to read that.
-    if (navigator.serviceWorker?.controller || location.hash.length > SHORTEST_SHARED) {
-      try {
-        const form = await fetchWhole();
-        const session = new Session(new form.Stillroom(options), onBroken);
-        session.#growing = Promise.resolve();
-        return session;
-      } catch (problem) {
-        console.warn(problem);
-      }
-    }
-    await open();
-    return new Session(new Stillroom(options), onBroken);
+    const [{ log, texts }] = await Promise.all([Log.open(), open()]);
+    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onBroken);
   }
 
   /**
-   * Fetches the whole seam in place of the first one, which holds only the main job. What is open stays open, and what is
-   * not kept yet and what can be undone go along.
+   * Fetches what lies beyond the main job.
    * @returns {Promise<void>} fulfilled once it is there
    */
   whole() {
@@ -77,17 +70,8 @@ export class Session {
   }
 
   async #grow() {
-    const form = await fetchWhole();
-    if (this.#broken) return;
-    const before = this.#seam;
-    const { formula, material } = before.showEverything();
-    const seam = new form.Stillroom({ decimalMark: decimalMark(), keepNothing: false });
-    seam.takeOver(before.handOver());
-    if (formula?.id) seam.apply({ do: 'open-formula', formula: formula.id });
-    if (material?.id) seam.apply({ do: 'open-material', material: material.id });
-    this.#seam = seam;
-    before.free();
-    this.showEverything();
+    await Promise.all([fetched('whole'), fetched('share')]);
+    this.act((seam) => seam.wholeArrived());
   }
 
   /**
@@ -138,9 +122,9 @@ export class Session {
   }
 
   /**
-   * Asks the whole seam something.
+   * Asks the seam something.
    * @template T
-   * @param {(seam: import('./whole/stillroom.js').Stillroom) => T} call
+   * @param {(seam: Stillroom) => T} call
    */
   ask(call) {
     return this.#try(() => call(this.#seam));
@@ -170,6 +154,7 @@ export class Session {
     const update = this.#try(ask);
     if (!update) return {};
     this.#tell(update);
+    this.#commit();
     if (!this.#restAsked) {
       this.#restAsked = true;
       const rest = () => this.#rest();
@@ -196,8 +181,7 @@ export class Session {
   #rest() {
     this.#restAsked = false;
     this.#keep();
-    // The first seam, which holds only the main job, checks nothing.
-    const update = this.#try(() => ('rest' in this.#seam ? this.#seam.rest() : {}));
+    const update = this.#try(() => this.#seam.rest());
     if (update) this.#tell(update, true);
   }
 
@@ -205,6 +189,35 @@ export class Session {
     if (this.#broken || !this.#seam.hasUnkept()) return;
     const update = this.#try(() => this.#seam.keep());
     if (update) this.#tell(update);
+    this.#commit();
+  }
+
+  /** Writes what was kept to the log; once it is on the disk, it is said to be kept. */
+  #commit() {
+    const written = this.#try(() => this.#seam.takeWritten()) ?? [];
+    if (written.length === 0) return;
+    this.#committing += 1;
+    /** @param {boolean} isOnDisk */
+    const settle = (isOnDisk) => {
+      this.#committing -= 1;
+      this.#allOnDisk &&= isOnDisk;
+      if (this.#committing > 0) return;
+      const update = this.#try(() => this.#seam.committed(this.#allOnDisk));
+      this.#allOnDisk = true;
+      if (update) this.#tell(update);
+    };
+    this.#log.write(written).then(
+      () => settle(true),
+      (problem) => {
+        console.warn(problem);
+        settle(false);
+      },
+    );
+  }
+
+  /** Forgets what need no longer be replayed. For a moment when nothing else is to be done. */
+  tidyLog() {
+    this.#log.forget().catch(console.warn);
   }
 
   /**
@@ -225,11 +238,13 @@ export class Session {
   }
 }
 
-/** The whole seam, opened. */
-async function fetchWhole() {
-  const form = /** @type {typeof import('./seam/stillroom.js')} */ (await import('./whole/stillroom.js'));
-  await form.default();
-  return form;
+/**
+ * A piece of the seam, there.
+ * @param {'share' | 'whole'} piece
+ * @returns {Promise<void>}
+ */
+async function fetched(piece) {
+  if (!(await new Promise((came) => fetchPiece(piece, came)))) throw new Error(`${piece} could not be fetched`);
 }
 
 /** @returns {'point' | 'comma'} */

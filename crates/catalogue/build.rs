@@ -33,10 +33,10 @@ fn main() -> Result<(), Box<dyn Error>> {
         println!("cargo::error=data/{problem}");
     }
     if problems.is_empty() {
-        let cards = std::env::var_os("CARGO_FEATURE_CARDS").is_some();
-        let extent = if cards { tables::Extent::Cards } else { tables::Extent::MainJob };
-        let bytes = tables::pack_bytes(&tables, extent).map_err(|problem| problem.to_string())?;
-        std::fs::write(out.join("catalogue.postcard"), bytes)?;
+        for (name, extent) in [("catalogue", tables::Extent::Cards), ("main-job", tables::Extent::MainJob)] {
+            let bytes = tables::pack_bytes(&tables, extent).map_err(|problem| problem.to_string())?;
+            std::fs::write(out.join(format!("{name}.postcard")), bytes)?;
+        }
         for table in tables::EXTRA_TABLES {
             let bytes = tables::pack_table(&tables, table).map_err(|problem| problem.to_string())?;
             std::fs::write(out.join(format!("{}.postcard", table.file)), bytes)?;

@@ -12,29 +12,36 @@ const SHORTEST_SAMPLE = 0.1;
 /** The built site. */
 export const builtSite = fileURLToPath(new URL('../../dist', import.meta.url));
 
-/** Where the built seam lies. @param {'seam' | 'reader' | 'whole'} form */
-async function seamFolder(form) {
+/** Where the built seam lies. */
+async function seamFolder() {
   if (process.env.STILLROOM_BUILT) {
-    return join(process.env.STILLROOM_BUILT, form);
+    return join(process.env.STILLROOM_BUILT, 'seam');
   }
   const version = (await readdir(builtSite)).find((name) => name.startsWith('v-'));
   if (!version) {
     throw new Error('there is no built site: run `cargo xtask build` first');
   }
-  return join(builtSite, version, form);
+  return join(builtSite, version, 'seam');
 }
+
+// Node fetches no files, which is where the pieces of the seam lie here.
+globalThis.fetch = async (/** @type {string | URL | Request} */ address) =>
+  new Response(await readFile(fileURLToPath(String(address))), { headers: { 'content-type': 'application/wasm' } });
 
 /**
  * Loads the built seam without a page.
- * @param {'seam' | 'reader' | 'whole'} [form] the whole, the first that a visit opens with, or the one that reads a shared formula
+ * @param {('share' | 'whole')[]} [pieces] fetched beside what the main job needs
  * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */
-export async function loadSeam(form = 'whole', copy = '') {
-  const folder = await seamFolder(form);
+export async function loadSeam(pieces = ['share', 'whole'], copy = '') {
+  const folder = await seamFolder();
   const address = pathToFileURL(join(folder, 'stillroom.js')).href;
   const seam = await import(copy ? `${address}?copy=${copy}` : address);
   seam.initSync({ module: await readFile(join(folder, 'stillroom_bg.wasm')) });
+  for (const piece of pieces) {
+    if (!(await new Promise((came) => seam.fetchPiece(piece, came)))) throw new Error(`${piece} did not come`);
+  }
   return seam;
 }
 

@@ -5,7 +5,7 @@
 import { readFile } from 'node:fs/promises';
 import { loadSeam, measure } from './harness.mjs';
 
-const seam = await loadSeam('reader');
+const seam = await loadSeam(['share']);
 for (const name of ['example', 'orchard']) {
   const link = (await readFile(new URL(`../../crates/exchange/golden/link-1-${name}.txt`, import.meta.url), 'utf8')).trim();
   const lines = seam.readShared(link, {}).update.lines?.length ?? 0;

@@ -50,7 +50,7 @@ const reader = /** @type {const} */ ({ decimalMark: 'point' });
 /** @type {(typeof seam)[]} */
 const fresh = [];
 for (let at = 0; at < 60; at += 1) {
-  fresh.push(await loadSeam('seam', String(at)));
+  fresh.push(await loadSeam([], String(at)));
 }
 measure(
   'open.empty (catalogue, example and first view)',

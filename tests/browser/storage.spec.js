@@ -15,13 +15,21 @@ import { readBuild } from './built-site.js';
  * session finds must be all of the old state or all of the new one. A storage shim, not a killed process: what it cannot
  * show is a browser that tears a single write apart.
  */
-test('a thousand sessions end between any two storage writes and nothing is lost', async ({ page }) => {
+for (const pieces of [[], ['share', 'whole']]) {
+  test(`a thousand sessions end between any two storage writes and nothing is lost${pieces.length ? '' : ', before the rest is fetched'}`, async ({ page }) => {
+    await endAThousand(page, pieces);
+  });
+}
+
+/** @param {Page} page @param {string[]} pieces */
+async function endAThousand(page, pieces) {
   test.setTimeout(240_000);
   const { version } = await readBuild();
   await page.goto('./icons/icon.svg');
-  const seen = await page.evaluate(async (folder) => {
-    const seam = await import(`${location.origin}/${folder}/whole/stillroom.js`);
+  const seen = await page.evaluate(async ([folder, ...pieces]) => {
+    const seam = await import(`${location.origin}/${folder}/seam/stillroom.js`);
     await seam.default();
+    for (const piece of pieces) await new Promise((came) => seam.fetchPiece(piece, came));
     const { setItem, removeItem } = Storage.prototype;
     let left = Infinity;
     const lives = () => (left -= 1) >= 0;
@@ -52,7 +60,7 @@ test('a thousand sessions end between any two storage writes and nothing is lost
       const session = open();
       const before = shown(session);
       const view = session.showEverything();
-      const kind = below(3);
+      const kind = below(pieces.length ? 3 : 2);
       if (kind === 0) {
         session.apply({ do: 'set-notes', text: `note ${turn}` });
         session.apply({ do: 'new-material', composite: true, name: `own ${turn}` });
@@ -85,12 +93,12 @@ test('a thousand sessions end between any two storage writes and nothing is lost
     Storage.prototype.setItem = setItem;
     Storage.prototype.removeItem = removeItem;
     return counts;
-  }, `v-${version}`);
+  }, [`v-${version}`, ...pieces]);
   console.log(`1000 sessions ended: ${seen.old} left the old state, ${seen.new} the new one`);
   expect(seen.neither).toBe(0);
   expect(seen.old).toBeGreaterThan(50);
   expect(seen.new).toBeGreaterThan(200);
-});
+}
 
 test('a page that is really closed right after an edit has kept it', async ({ page, context }) => {
   await openStillroom(page);

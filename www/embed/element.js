@@ -13,7 +13,7 @@ import { words } from './words-embed.js';
 const bench = new URL('../../', import.meta.url);
 const NAME = 'stillroom-formula';
 
-/** @type {Promise<typeof import('../reader/stillroom.js')> | undefined} */
+/** @type {Promise<typeof import('../seam/stillroom.js')> | undefined} */
 let seam;
 /** Tells one attempt from the next: a browser may not ask twice for a module that failed to arrive. */
 let attempt = '';
@@ -21,8 +21,9 @@ let attempt = '';
 /** The seam, fetched once for every element of the page. */
 function fetchSeam() {
   seam ??= (async () => {
-    const form = /** @type {typeof import('../reader/stillroom.js')} */ (await import(`../reader/stillroom.js${attempt}`));
+    const form = /** @type {typeof import('../seam/stillroom.js')} */ (await import(`../seam/stillroom.js${attempt}`));
     await form.default();
+    if (!(await new Promise((came) => form.fetchPiece('share', came)))) throw new Error('what reads a link could not be fetched');
     return form;
   })().catch((problem) => {
     // Without a network now: the next element, or the next look, tries again.

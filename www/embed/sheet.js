@@ -5,8 +5,8 @@
 import { button, freshId, make } from '../element.js';
 import { words } from './words-embed.js';
 
-/** @typedef {import('../whole/stillroom.js').ReadingView} ReadingView */
-/** @typedef {import('../whole/stillroom.js').ReadingOptions} ReadingOptions */
+/** @typedef {import('../seam/stillroom.js').ReadingView} ReadingView */
+/** @typedef {import('../seam/stillroom.js').ReadingOptions} ReadingOptions */
 
 /**
  * @typedef {object} SheetOptions

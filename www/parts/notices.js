@@ -13,20 +13,23 @@ const MOST_AT_ONCE = 3;
 export function createNotices(session) {
   const root = /** @type {HTMLElement} */ (document.getElementById('notices'));
 
+  /** What the buttons of notices take back. @type {Map<HTMLElement, number>} */
+  const undoing = new Map();
+
   /**
    * @param {string} text
-   * @param {{ label: string, act: () => void }} [action]
+   * @param {number} [change] what it is about, if that can be taken back from here
    */
-  function say(text, action) {
+  function say(text, change) {
     const notice = make('div', { class: 'notice' }, make('p', {}, text));
     const away = () => notice.remove();
-    if (action) {
-      notice.append(
-        button(action.label, () => {
-          away();
-          action.act();
-        }),
-      );
+    if (change !== undefined) {
+      const undo = button(words.undo, () => {
+        away();
+        session.send({ do: 'undo-act', change });
+      });
+      undoing.set(undo, change);
+      notice.append(undo);
     }
     notice.append(button('×', away, { class: 'plain', 'aria-label': words.close }));
     root.append(notice);
@@ -34,9 +37,14 @@ export function createNotices(session) {
     setTimeout(away, STAYS);
   }
 
-  session.listen((update) => {
-    for (const notice of update.notices ?? []) {
-      say(notice.text, notice.undo ? { label: words.undo, act: () => session.send({ do: 'undo' }) } : undefined);
+  session.listen(({ history, notices = [] }) => {
+    for (const notice of notices) say(notice.text, notice.undo);
+    if (!history) return;
+    // Once something else was done, a notice can no longer take back its own act, and takes back no other.
+    for (const [undo, change] of undoing) {
+      if (change === history.undoes) continue;
+      undo.remove();
+      undoing.delete(undo);
     }
   });
   return say;

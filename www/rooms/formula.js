@@ -145,7 +145,6 @@ function createHead(session) {
     label: text.name,
     keyboard: 'text',
     class: 'name-field',
-    most: 200,
     onText: (typed) => session.send({ do: 'rename-formula', formula, name: typed }),
   });
   const purpose = chooser({
@@ -184,7 +183,6 @@ function createMethod(session) {
     label: text.steps,
     keyboard: 'text',
     long: true,
-    most: 20000,
     onText: (typed) => session.send({ do: 'set-steps', text: typed }),
   });
   const notes = new Field({
@@ -192,7 +190,6 @@ function createMethod(session) {
     label: text.notes,
     keyboard: 'text',
     long: true,
-    most: 20000,
     onText: (typed) => session.send({ do: 'set-notes', text: typed }),
   });
   return {
@@ -243,7 +240,6 @@ function createPhase(session, phase, page, formula) {
     field: `phase.name:${phase}`,
     label: text.phaseName,
     keyboard: 'text',
-    most: 200,
     onText: (typed) => session.send({ do: 'rename-phase', phase, name: typed }),
   });
   const kind = chooser({
@@ -350,7 +346,6 @@ function createLine(session, line, page) {
     field: `line.note:${line}`,
     label: text.note,
     keyboard: 'text',
-    most: 2000,
     onText: (typed) => session.send({ do: 'set-line-note', line, text: typed }),
   });
   const makeQs = button(text.makeQs, () => session.send({ do: 'set-quantum-satis', line }));

@@ -102,7 +102,6 @@ function createCard(session, formula, go) {
     field: `formula.name:${formula}`,
     label: text.nameOf,
     keyboard: 'text',
-    most: 200,
     onText: (typed) => session.send({ do: 'rename-formula', formula, name: typed }),
   });
   const tools = make(

@@ -31,7 +31,6 @@ export function createCardFields(session, { onEnter } = {}) {
       unit: view.unit || undefined,
       keyboard: view.keyboard === 'long' || view.keyboard === 'day' ? 'text' : view.keyboard,
       long: view.keyboard === 'long',
-      most: view.keyboard === 'text' || view.keyboard === 'long' ? 400 : 30,
       onText(typed) {
         made.typed = typed;
         // What is typed is the field's own until it is sent.
@@ -52,11 +51,13 @@ export function createCardFields(session, { onEnter } = {}) {
     return made;
   }
 
-  /** @param {{ field: Field, view: CardField, typed: string }} made */
+  /** @param {{ field: Field, view: CardField, typed: string }} made @returns {boolean} whether it was understood */
   function send(made) {
     const { act, on } = made.view;
     const { answer } = session.send({ do: 'act-on-batch', act, on, text: made.typed });
-    if (!answer?.error && made.view.button) clear(made);
+    if (answer?.error) return false;
+    if (made.view.button) clear(made);
+    return true;
   }
 
   /** @param {{ field: Field, typed: string, shown?: string }} made */
@@ -95,6 +96,24 @@ export function createCardFields(session, { onEnter } = {}) {
         return made.root;
       });
       arrange(root, shown);
+    },
+    /**
+     * Sends what was typed into fields with a button of their own, before something leaves them: a reading that stands in
+     * its field was meant. Starting a timer is no reading.
+     * @returns {boolean} whether all of it was understood
+     */
+    keep() {
+      let good = true;
+      for (const made of [...fields.values()]) {
+        const { view, typed, shown } = made;
+        if (view.withNext || view.act === 'timer' || typed === shown || typed.trim() === '') continue;
+        if (!send(made)) good = false;
+      }
+      return good;
+    },
+    /** Whether something was typed that goes along with the large area and did not go yet. */
+    waits() {
+      return [...fields.values()].some(({ view, typed, shown }) => view.withNext && typed !== shown && typed.trim() !== '');
     },
     /** What goes along with the large area, a line for each field. */
     typed() {

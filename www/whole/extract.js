@@ -28,7 +28,7 @@ export function createExtracts(session, page, place) {
   const stock = createStock(session, form, page);
   const cards = make('ul', { class: 'extract-cards' });
   const empty = make('p', { class: 'quiet', hidden: true }, text.empty);
-  const name = form.field('name', text.name, { keyboard: 'text', most: 200, class: 'name-field' });
+  const name = form.field('name', text.name, { keyboard: 'text', class: 'name-field' });
   let open = '';
   const remove = button(text.remove, () => session.send({ do: 'delete-extract', extract: open }), { class: 'take-out' });
   const problem = make('p', { class: 'finding caution', hidden: true });
@@ -199,7 +199,7 @@ const MASS = { unit: 'mass' };
 /** @param {Form} form */
 function createPlan(form) {
   const plant = form.choice('plant', text.plant, { '': text.ownPlant });
-  const plantName = form.field('plant-name', text.plantName, { keyboard: 'text', most: 80 });
+  const plantName = form.field('plant-name', text.plantName, { keyboard: 'text' });
   const waterFrom = form.choice('water-from', text.waterFrom, text.waterFroms);
   const percent = form.field('plant-water', text.plantWater);
   const fresh = form.field('sample-fresh', text.sampleFresh, MASS);
@@ -443,8 +443,8 @@ function createUse(session, form) {
       'div',
       { class: 'grid' },
       dateField,
-      form.field('lot', text.lot, { keyboard: 'text', most: 40 }).root,
-      form.field('note', text.note, { keyboard: 'text', most: 400, class: 'wide' }).root,
+      form.field('lot', text.lot, { keyboard: 'text' }).root,
+      form.field('note', text.note, { keyboard: 'text', class: 'wide' }).root,
     ),
     shelve.root,
     make('div', { class: 'row' }, percent.root, use.root),

@@ -130,7 +130,7 @@ function createFinding(session, key, names) {
   const sourcesTitle = make('h4', {}, words.sources);
   const sources = make('ul', { class: 'from' });
   const lines = make('p', { class: 'found-lines' });
-  const reason = new Field({ field: `finding.reason:${key}`, label: words.reason, keyboard: 'text', most: 400, onText: () => {} });
+  const reason = new Field({ field: `finding.reason:${key}`, label: words.reason, keyboard: 'text', onText: () => {} });
   const keepReason = button(words.keepReason, () => session.send({ do: 'set-aside-finding', key, text: reason.input.value }));
   const asideForm = make('div', { hidden: true }, reason.root, keepReason);
   const setAside = button(words.setAside, () => {

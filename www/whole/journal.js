@@ -4,7 +4,7 @@
 
 import { arrange, button, freshId, make, setText, show } from '../element.js';
 import { createCardFields, createCurve, figure, saveFile } from './card-fields.js';
-import { getPhoto, paint, putPhoto, shrinkPhoto } from './photos.js';
+import { getPhoto, paint, putPhoto, removePhoto, shrinkPhoto } from './photos.js';
 import { runWords as text } from './words-run.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -72,9 +72,9 @@ export function createJournal(session) {
       }
       due.replaceChildren(
         ...journal.due.map((each) =>
-          make('li', { 'data-done': String(each.done) },
+          make('li', { 'data-state': each.state },
             make('button', { type: 'button', onclick: () => begin(each.day) },
-              make('b', {}, each.label), make('small', {}, each.date), make('small', {}, each.done ? `✓ ${text.seen}` : text.due)))),
+              make('b', {}, each.label), make('small', {}, each.date), make('small', {}, each.about)))),
       );
       figures.replaceChildren(...journal.colour.map(figure));
       curve.show(journal.curve);
@@ -208,7 +208,14 @@ function createColourReader(session) {
       try {
         const { canvas, blob } = await shrinkPhoto(file);
         await putPhoto(name, blob);
-        session.send({ do: 'act-on-batch', act: 'entry-photo', on: entry, text: name });
+        const refused = session.send({ do: 'act-on-batch', act: 'entry-photo', on: entry, text: name }).answer?.error;
+        if (refused) {
+          await removePhoto(name);
+          setText(hint, '');
+          setText(problem, refused);
+          show(problem, true);
+          return;
+        }
         canvas.addEventListener('click', (event) => {
           const patch = patchAt(canvas, /** @type {PointerEvent} */ (event));
           if (!white) {

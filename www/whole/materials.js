@@ -50,7 +50,6 @@ export function createMaterials(session, page, place) {
     type: 'search',
     autocomplete: 'off',
     spellcheck: 'false',
-    maxlength: 80,
     oninput: () => find(),
   });
   const card = createCard(session, page);
@@ -125,7 +124,6 @@ function createCard(session, page) {
       field: `material.${field}`,
       label,
       keyboard: 'text',
-      most: 200,
       onText: (typed) => session.send({ do: 'set-material-text', field, text: typed }),
       ...more,
     });
@@ -134,7 +132,7 @@ function createCard(session, page) {
   const name = textField('name', text.name, { class: 'wide' });
   const inci = textField('inci', text.inci, { class: 'wide' });
   const density = textField('density', text.density, { keyboard: 'decimal', unit: 'g/mL' });
-  const note = textField('note', text.note, { long: true, most: 20000, class: 'wide' });
+  const note = textField('note', text.note, { long: true, class: 'wide' });
   const kind = chooser({ label: text.class, choices: words.classes, onChoice: (chosen) => session.send({ do: 'set-material-class', class: chosen }) });
   const phase = chooser({
     label: text.phase,
@@ -290,15 +288,15 @@ function createHolding(session, material) {
       ...more,
     });
   const price = field('price', text.price);
-  const currency = field('currency', text.currency, { keyboard: 'text', most: 3 });
+  const currency = field('currency', text.currency, { keyboard: 'text' });
   const pack = field('pack', text.pack);
   const stock = field('stock', text.stock);
-  const lot = field('lot', text.lot, { keyboard: 'text', most: 200 });
-  const expiry = field('expiry', text.expiry, { keyboard: 'text', most: 10 });
+  const lot = field('lot', text.lot, { keyboard: 'text' });
+  const expiry = field('expiry', text.expiry, { keyboard: 'text' });
   expiry.input.setAttribute('type', 'date');
   const density = field('density', text.ownDensity, { unit: 'g/mL' });
-  const usual = field('usual', text.ownUsual, { keyboard: 'text', most: 60 });
-  const note = field('note', text.ownNote, { keyboard: 'text', long: true, most: 20000, class: 'wide' });
+  const usual = field('usual', text.ownUsual, { keyboard: 'text' });
+  const note = field('note', text.ownNote, { keyboard: 'text', long: true, class: 'wide' });
   const remarks = make('div', {});
   const all = { price, currency, pack, stock, lot, expiry, density, usual, note };
   return {

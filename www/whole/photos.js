@@ -31,7 +31,7 @@ async function inStore(mode, ask) {
   const database = await open();
   try {
     return await new Promise((resolve, reject) => {
-      const transaction = database.transaction(STORE, mode);
+      const transaction = database.transaction(STORE, mode, { durability: 'strict' });
       const request = ask(transaction.objectStore(STORE));
       transaction.oncomplete = () => resolve(request.result);
       transaction.onerror = () => reject(transaction.error);

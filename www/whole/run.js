@@ -104,11 +104,20 @@ function createRun(session, act) {
   const progress = make('progress', { 'aria-label': text.done });
   const takeBack = button('↶', () => act('take-back'), { class: 'bar-act' });
   const opener = button('≡', () => toggleList(), { class: 'bar-act', 'aria-label': text.list, 'aria-expanded': 'false' });
-  const bar = make('header', { class: 'run-bar' }, button('✕', () => askToLeave(), { class: 'bar-act', 'aria-label': text.leave }), name, takeBack, opener, progress);
+  const left = make('p', {});
+  /** What is known of keeping. @type {{ state: string, text: string }} */
+  let status = { state: 'keeping', text: '' };
+  const kept = make('small', { class: 'run-kept', role: 'status' });
+  session.listen((update) => {
+    if (!update.status) return;
+    status = update.status;
+    setText(kept, status.state === 'keeping' ? '' : status.text);
+  });
+  const bar = make('header', { class: 'run-bar' }, button('✕', () => askToLeave(), { class: 'bar-act', 'aria-label': text.leave }), make('div', {}, name, kept), takeBack, opener, progress);
   const leaving = make(
     'div',
     { class: 'leaving', role: 'alertdialog', 'aria-label': text.leave, hidden: true },
-    make('p', {}, text.left),
+    left,
     make('div', { class: 'acts' }, button(text.stay, () => show(leaving, false), { class: 'main-act' }), button(text.go, () => leave())),
   );
   const steps = make('ol', { class: 'run-steps' });
@@ -129,8 +138,13 @@ function createRun(session, act) {
   const card = make('div', { class: 'run-card' }, warnings, eyebrow, title, number, timer.root, cautions, about, fields.root, choices, curve.root, figures);
   const nextLabel = make('span', {});
   const next = make('button', { type: 'button', class: 'run-next', onclick: () => goOn() }, nextLabel, make('small', { class: 'on-desk' }, text.hint));
+  // Trouble lies under a run like everything else: while one is open it stands within.
+  const troubles = make('div', {});
+  const alerts = document.getElementById('alerts');
+  const alertsPlace = document.createComment('alerts');
+  alerts?.before(alertsPlace);
   const awake = make('small', { class: 'awake', hidden: true }, text.awake);
-  const root = make('div', { class: 'run', hidden: true }, bar, make('div', { class: 'run-body' }, leaving, list, card, awake), next);
+  const root = make('div', { class: 'run', hidden: true }, bar, make('div', { class: 'run-body' }, troubles, leaving, list, card, awake), next);
   const light = createWakeLock((on) => show(awake, on));
 
   /** @type {RunView | undefined} */
@@ -140,10 +154,34 @@ function createRun(session, act) {
 
   function goOn() {
     if (!view || view.card.next.refused) return;
+    const step = view.card.step;
     const { act: what, on, text: fixed } = view.card.next;
     timer.hear();
+    // What was typed beside the large area is a reading, too. If it has led on already, there is nothing left to do here.
+    if (!fields.keep() || view.card.step !== step) return;
     const { answer } = act(what, on, fixed || fields.typed());
     if (!answer?.error) fields.taken();
+  }
+
+  /** Takes in everything that was filled in, before the step is left otherwise. Says whether all of it was understood. */
+  function keepTyped() {
+    if (!view) return true;
+    if (!fields.keep()) return false;
+    if (!fields.waits() || view.card.next.refused) return true;
+    const { act: what, on } = view.card.next;
+    const { answer } = act(what, on, fields.typed());
+    if (answer?.error) return false;
+    fields.taken();
+    return true;
+  }
+
+  function placeAlerts() {
+    if (!alerts) return;
+    if (inSight()) {
+      if (alerts.parentElement !== troubles) troubles.append(alerts);
+    } else if (alerts.previousSibling !== alertsPlace) {
+      alertsPlace.after(alerts);
+    }
   }
 
   function toggleList() {
@@ -155,12 +193,14 @@ function createRun(session, act) {
   }
 
   function askToLeave() {
+    setText(left, status.state === 'kept' ? text.left : `${status.text}. ${text.leftUnkept}`);
     show(leaving, true);
     leaving.querySelector('button')?.focus();
   }
 
   function leave() {
     show(leaving, false);
+    if (!keepTyped()) return;
     guarded = false;
     act('close');
   }
@@ -195,6 +235,7 @@ function createRun(session, act) {
   return {
     root,
     enter() {
+      placeAlerts();
       light.wish(inSight());
       guard();
     },
@@ -205,6 +246,7 @@ function createRun(session, act) {
       view = running ? shown : undefined;
       show(root, running);
       document.body.classList.toggle('at-bench', running);
+      placeAlerts();
       light.wish(running && document.body.dataset.room === 'batches');
       if (!running) {
         guarded = false;
@@ -243,6 +285,9 @@ function createRun(session, act) {
           type: 'button',
           'aria-current': step.here && 'step',
           onclick: () => {
+            show(list, false);
+            show(card, true);
+            if (!keepTyped()) return;
             act('focus', step.step);
             show(list, false);
             show(card, true);

@@ -7,8 +7,8 @@ import { getPhoto, listPhotos, putPhoto, removePhoto } from './photos.js';
 import { words } from './words-share.js';
 
 /** @typedef {import('../session.js').Session} Session */
-/** @typedef {import('./stillroom.js').ComparisonView} ComparisonView */
-/** @typedef {import('./stillroom.js').BackupView} BackupView */
+/** @typedef {import('../seam/stillroom.js').ComparisonView} ComparisonView */
+/** @typedef {import('../seam/stillroom.js').BackupView} BackupView */
 /** @typedef {{ go: (room: string) => void, say: (text: string) => void }} Page */
 
 /**

@@ -13,6 +13,7 @@ export const runWords = Object.freeze({
 
   leave: 'Leave the run',
   left: 'This run is kept as it stands. Leave it for now?',
+  leftUnkept: 'Leave it for now all the same?',
   stay: 'Stay',
   go: 'Leave',
   list: 'All steps',
@@ -57,8 +58,6 @@ export const runWords = Object.freeze({
   onDay: 'Or of another day',
   write: 'Write',
   reminders: 'Remind me: save a calendar file',
-  seen: 'looked at',
-  due: 'to come',
   addPhoto: 'Add a photo and read its colour',
   photoHelp: 'Put white paper beside the product, in the same light, without flash. Photos stay on this device.',
   tapWhite: 'Tap on the white paper.',

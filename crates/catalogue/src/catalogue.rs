@@ -12,6 +12,7 @@ use stillroom_core::{
 };
 
 static PACKED: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/catalogue.postcard"));
+static PACKED_FOR_MAIN_JOB: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/main-job.postcard"));
 
 /// Size of the packed catalogue in bytes, before compression.
 #[must_use]
@@ -144,11 +145,21 @@ impl Catalogue {
     #[must_use]
     pub fn get() -> &'static Self {
         static CATALOGUE: OnceLock<Catalogue> = OnceLock::new();
-        CATALOGUE.get_or_init(|| {
-            // The build packed what is decoded here; a test decodes it.
-            let packed: Packed<&'static str> = postcard::from_bytes(PACKED).unwrap_or_default();
-            Self::from_stored(packed.unpack())
-        })
+        CATALOGUE.get_or_init(|| Self::decode(PACKED))
+    }
+
+    /// The part of the catalogue that a first visit waits for: names, compositions and densities, with the same numbers
+    /// as in the whole. It has no cards, and its search knows no registry number and no function.
+    #[must_use]
+    pub fn for_main_job() -> &'static Self {
+        static CATALOGUE: OnceLock<Catalogue> = OnceLock::new();
+        CATALOGUE.get_or_init(|| Self::decode(PACKED_FOR_MAIN_JOB))
+    }
+
+    fn decode(bytes: &'static [u8]) -> Self {
+        // The build packed what is decoded here; a test decodes it.
+        let packed: Packed<&'static str> = postcard::from_bytes(bytes).unwrap_or_default();
+        Self::from_stored(packed.unpack())
     }
 
     fn from_stored(stored: Stored<'static>) -> Self {

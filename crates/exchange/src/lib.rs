@@ -6,7 +6,6 @@
 //! **Must not know** where a record is kept or how an error is worded. It never panics on what it reads.
 #![forbid(unsafe_code)]
 
-#[cfg(feature = "archive")]
 pub mod archive;
 pub mod backup;
 pub mod batch;

@@ -44,12 +44,15 @@ impl Session {
             }
         }
         // What is on screen counts, kept or not.
-        for slot in self.every_slot() {
-            if let Some(text) = write_slot(&slot, 0, self.around.now()) {
-                records.insert(key_of(&slot), text);
-            }
-        }
+        records.extend(self.written_records(self.around.now()));
         backup::write(&Backup { made_at: self.around.now(), records: records.into_iter().collect() })
+    }
+
+    /// Every record as it stands on screen, by its key, written as if at a moment.
+    #[must_use]
+    pub fn written_records(&self, moment: u64) -> BTreeMap<String, String> {
+        let slots = self.every_slot();
+        slots.iter().filter_map(|slot| Some((key_of(slot), write_slot(slot, 0, moment)?))).collect()
     }
 
     /// Begins the file for everything on this device and its photos.

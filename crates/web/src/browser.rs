@@ -1,10 +1,8 @@
 //! The browser: its storage, its clock and its dice. The only module beside the seam that knows of it.
 
 use crate::keeping::{Store, StoreError, Surroundings};
-#[cfg(feature = "whole")]
 use js_sys::Uint8Array;
 use js_sys::{Date, Math};
-#[cfg(feature = "whole")]
 use std::io::{self, Read, Seek, SeekFrom};
 use web_sys::Storage;
 
@@ -88,14 +86,12 @@ impl Surroundings for BrowserSurroundings {
 }
 
 /// A file that the page holds, read where it lies: a large one is not copied as a whole.
-#[cfg(feature = "whole")]
 #[derive(Debug)]
 pub struct PageFile {
     bytes: Uint8Array,
     at: u64,
 }
 
-#[cfg(feature = "whole")]
 impl PageFile {
     /// Reads from the beginning.
     #[must_use]
@@ -104,7 +100,6 @@ impl PageFile {
     }
 }
 
-#[cfg(feature = "whole")]
 impl Read for PageFile {
     fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
         let length = self.bytes.length();
@@ -117,7 +112,6 @@ impl Read for PageFile {
     }
 }
 
-#[cfg(feature = "whole")]
 impl Seek for PageFile {
     fn seek(&mut self, to: SeekFrom) -> io::Result<u64> {
         let to = match to {

@@ -89,6 +89,11 @@ commands! {
 
     /// Take back the last change.
     "undo" Undo {},
+    /// Take back one change, if it is the last one.
+    "undo-act" UndoAct {
+        /// Its number.
+        change: u32 as "number",
+    },
     /// Make the change that was taken back.
     "redo" Redo {},
 
@@ -379,7 +384,6 @@ commands! {
         offer: String as "ExtractOffer",
     },
     /// Do something at the bench, or write into a journal.
-    #[cfg(feature = "whole")]
     "act-on-batch" ActOnBatch {
         /// What.
         act: String as "BatchAct",

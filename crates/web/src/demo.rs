@@ -1,11 +1,9 @@
 //! The example on the shelf at the first visit: an invented scenario, marked as invented.
 
-#[cfg(feature = "whole")]
 use crate::edit_formula::made;
 use crate::history::Slot;
 use crate::sentences;
 use crate::session::Session;
-#[cfg(feature = "whole")]
 use crate::view::Answer;
 use litemap::LiteMap;
 use rust_decimal::{Decimal, dec};
@@ -191,7 +189,6 @@ impl Session {
         Rc::new(ExtractRecord { id: EXTRACT, revision: 0, changed_at, extract })
     }
 
-    #[cfg(feature = "whole")]
     /// Puts the example among the extracts and opens it. One that is there already is left as it is.
     pub(crate) fn put_extract_example(&mut self) -> Answer {
         if !self.extracts.contains_key(&EXTRACT) {

@@ -98,15 +98,21 @@ impl Session {
         } else {
             read_mass(text, mark, self.settings.mass_unit, density)
         };
+        let mut full = false;
         let result = read.map(|available| {
             self.plan_batch("batch.stock", Some(&field), |plan| {
                 if let Some(each) = plan.stock.iter_mut().find(|each| each.material == material) {
                     each.available = available;
                 } else if plan.stock.len() < MOST_STOCK {
                     plan.stock.push(Stock { material, available });
+                } else {
+                    full = true;
                 }
             });
         });
+        if full {
+            self.notice("batch.too-many-materials", sentences::too_many_materials_at_hand(MOST_STOCK), false);
+        }
         about(&field, result, mark)
     }
 

@@ -106,7 +106,7 @@ impl Session {
     fn set_extract(&mut self, field: &str, text: &str) -> Answer {
         let typed_in = format!("extract.{field}");
         if field == "name" {
-            self.change_extract("extract.set", Some(&typed_in), |extract| extract.name = cut_name(text));
+            self.change_extract("extract.set", Some(&typed_in), |extract| text.clone_into(&mut extract.name));
             return Answer { field: Some(typed_in), ..Answer::default() };
         }
         let Some((takes, usual)) = rule(field) else { return Answer::default() };
@@ -136,7 +136,7 @@ impl Session {
                 Takes::Material if !trimmed.is_empty() && trimmed.parse::<MaterialId>().is_err() => {
                     return Answer::default();
                 }
-                Takes::Text => Ok(if field == "note" { cut_text(text) } else { cut_name(text) }),
+                Takes::Text => Ok(text.to_owned()),
                 Takes::Day | Takes::Choice(_) | Takes::Material => Ok(trimmed.to_owned()),
             };
         let result = read.map(|value| self.put_value(field, &typed_in, value));
@@ -145,6 +145,7 @@ impl Session {
 
     fn put_value(&mut self, field: &str, typed_in: &str, value: String) {
         let blended = field.starts_with(BLENDED);
+        let mut full = false;
         self.change_extract("extract.set", Some(typed_in), |extract| {
             // Where the step of a refractometer was never said, it follows the scale it is read in.
             if field == "optical" && !extract.values.contains_key("optical-step") && value == "index" {
@@ -157,7 +158,8 @@ impl Session {
             }
             if blended {
                 let chosen = extract.values.keys().filter(|key| key.starts_with(BLENDED)).count();
-                if chosen >= MOST_BLENDED && !extract.values.contains_key(field) {
+                full = chosen >= MOST_BLENDED && !extract.values.contains_key(field);
+                if full {
                     return;
                 }
             }
@@ -167,6 +169,9 @@ impl Session {
                 extract.values.insert(field.to_owned(), value);
             }
         });
+        if full {
+            self.notice("extract.too-many-batches", crate::sentences::too_many_parts(MOST_BLENDED), false);
+        }
     }
 
     // ---- taking an offer --------------------------------------------------------------------------------------
@@ -180,12 +185,14 @@ impl Session {
                 self.change_extract("extract.solve", None, |extract| fill_in(extract, &plan));
                 Answer::default()
             }
+            Some(Effect::Step(_)) if record.extract.steps.len() >= MOST_STEPS => {
+                self.notice("extract.too-many-steps", sentences::too_many_steps(MOST_STEPS), false);
+                Answer::default()
+            }
             Some(Effect::Step(step)) => {
                 self.change_extract("extract.step", None, |extract| {
-                    if extract.steps.len() < MOST_STEPS {
-                        extract.steps.push(step);
-                        extract.values.remove("mass-now");
-                    }
+                    extract.steps.push(step);
+                    extract.values.remove("mass-now");
                 });
                 Answer::default()
             }

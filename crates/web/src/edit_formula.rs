@@ -2,6 +2,7 @@
 
 use crate::command::Command;
 use crate::history::Slot;
+use crate::limits::{LONGEST_NAME, LONGEST_TEXT};
 use crate::sentences;
 use crate::session::Session;
 use crate::view::Answer;
@@ -18,9 +19,6 @@ use stillroom_exchange::record::FormulaRecord;
 const MOST_LINES: usize = 500;
 /// Most phases a formula takes.
 const MOST_PHASES: usize = 50;
-/// Longest name, note and method, in characters.
-const LONGEST_NAME: usize = 200;
-const LONGEST_TEXT: usize = 20_000;
 
 /// An answer about one field.
 pub(crate) fn about(field: &str, result: Result<(), NumberError>, mark: stillroom_core::number::DecimalMark) -> Answer {
@@ -82,7 +80,7 @@ impl Session {
             Command::RenameFormula { formula, name } => {
                 let field = format!("formula.name:{formula}");
                 self.change_formula_of(formula, "formula.rename", Some(&field), |formula| {
-                    formula.name = cut_name(&name);
+                    formula.name = name;
                 });
                 Answer { field: Some(field), ..Answer::default() }
             }
@@ -119,10 +117,10 @@ impl Session {
             }
             Command::SetTargetPh { text } => return self.set_target_ph(&text),
             Command::SetNotes { text } => {
-                self.change_formula("formula.notes", Some("formula.notes"), |formula| formula.notes = cut_text(&text));
+                self.change_formula("formula.notes", Some("formula.notes"), |formula| formula.notes = text);
             }
             Command::SetSteps { text } => {
-                let steps = cut_text(&text).lines().map(str::to_owned).collect();
+                let steps = text.lines().map(str::to_owned).collect();
                 self.change_formula("formula.steps", Some("formula.steps"), |formula| formula.steps = steps);
             }
             Command::WriteIn { basis: written_in } => self.write_in(written_in),
@@ -134,7 +132,7 @@ impl Session {
                 let field = format!("line.note:{}", line.0);
                 self.change_formula("line.note", Some(&field), |formula| {
                     if let Some(line) = formula.line_mut(line) {
-                        line.note = cut_text(&text);
+                        line.note = text;
                     }
                 });
             }
@@ -166,7 +164,7 @@ impl Session {
                 let field = format!("phase.name:{}", phase.0);
                 self.change_formula("phase.rename", Some(&field), |formula| {
                     if let Some(phase) = formula.phase_mut(phase) {
-                        phase.name = cut_name(&name);
+                        phase.name = name;
                     }
                 });
             }

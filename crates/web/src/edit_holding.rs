@@ -1,7 +1,7 @@
 //! What the maker has of materials, and tables of their own materials in and out.
 
 use crate::command::HoldingField;
-use crate::edit_formula::{about, cut_name, cut_text};
+use crate::edit_formula::about;
 use crate::history::Slot;
 use crate::sentences_material;
 use crate::session::Session;
@@ -79,8 +79,8 @@ impl Session {
             }
             HoldingField::Pack => holding.pack = mass(text)?,
             HoldingField::Stock => holding.stock = mass(text)?,
-            HoldingField::Lot => holding.lot = cut_name(text),
-            HoldingField::Note => holding.note = cut_text(text),
+            HoldingField::Lot => text.clone_into(&mut holding.lot),
+            HoldingField::Note => text.clone_into(&mut holding.note),
             HoldingField::Expiry if text.is_empty() || is_day(text) => text.clone_into(&mut holding.expiry),
             HoldingField::Expiry => return Err(HoldingError::Day),
             HoldingField::Density if text.is_empty() => holding.density = None,
@@ -88,7 +88,7 @@ impl Session {
                 let value = read_plain(text, mark, Density::MINIMUM, Density::MAXIMUM).map_err(HoldingError::Number)?;
                 holding.density = Density::new(value).ok();
             }
-            HoldingField::Usual => holding.usual = cut_name(text),
+            HoldingField::Usual => text.clone_into(&mut holding.usual),
         }
         Ok(())
     }

@@ -1,6 +1,6 @@
 //! Acts on the journal of a batch: what was seen on which day, its photos and colours.
 
-use crate::edit_formula::{about, cut_text};
+use crate::edit_formula::about;
 use crate::history::Slot;
 use crate::sentences_run as sentences;
 use crate::session::Session;
@@ -12,6 +12,7 @@ use stillroom_core::Ph;
 use stillroom_core::colour::{ColourError, Patch, mean_of_pixels, read_against_white};
 use stillroom_core::day::Day;
 use stillroom_core::number::read_plain;
+use stillroom_exchange::archive::LONGEST_PHOTO_NAME;
 use stillroom_exchange::batch::{BatchId, Entry, Journal, JournalRecord, MOST_ENTRIES, ReadColour};
 
 /// What is noted in words on a day.
@@ -25,13 +26,23 @@ impl Session {
             "entry-new" => self.begin_entry(text),
             "entry" => self.set_entry(on, text),
             "entry-photo" => {
-                let photo: String = text.chars().take(80).collect();
+                let mut full = text.is_empty() || text.chars().count() > LONGEST_PHOTO_NAME;
                 self.change_entry("run.entry-photo", None, on, |entry| {
-                    if !photo.is_empty() && entry.photos.len() < MOST_PHOTOS && !entry.photos.contains(&photo) {
-                        entry.photos.push(photo);
+                    full |= entry.photos.len() >= MOST_PHOTOS;
+                    if !full && !entry.photos.iter().any(|photo| photo == text) {
+                        entry.photos.push(text.to_owned());
                     }
                 });
-                Answer::default()
+                if !full {
+                    return Answer::default();
+                }
+                let error = Some(sentences::too_many_photos(MOST_PHOTOS));
+                Answer {
+                    field: Some(format!("run.entry-photo:{on}")),
+                    error,
+                    code: Some("run.too-many-photos"),
+                    made: None,
+                }
             }
             "entry-remove" => {
                 let Ok(at) = on.parse::<usize>() else { return Answer::default() };
@@ -75,6 +86,14 @@ impl Session {
             let id = self.at_bench.open;
             position = id.and_then(|id| self.journal_of(id).entries.iter().position(|entry| entry.day == day));
         }
+        if position.is_none() && self.at_bench.open.is_some() {
+            return Answer {
+                field: Some("run.entry-new".to_owned()),
+                error: Some(sentences::too_many_days(MOST_ENTRIES)),
+                code: Some("run.too-many-days"),
+                made: None,
+            };
+        }
         Answer {
             field: Some("run.entry-new".to_owned()),
             made: position.map(|position| position.to_string()),
@@ -92,7 +111,7 @@ impl Session {
                 Err(error) => return about(&field, Err(error), self.mark()),
             }
         } else {
-            cut_text(text)
+            text.to_owned()
         };
         if name == "ph" || NOTED.contains(&name) {
             self.change_entry("run.entry", Some(&field), at, |entry| {

@@ -1,7 +1,7 @@
 //! Acts on the maker's own materials.
 
 use crate::command::{Command, MaterialField};
-use crate::edit_formula::{about, cut_name, cut_text, made};
+use crate::edit_formula::{about, cut_name, made};
 use crate::history::Slot;
 use crate::sentences;
 use crate::session::Session;
@@ -91,7 +91,7 @@ impl Session {
 
     fn new_material(&mut self, composite: bool, name: &str) -> Answer {
         let number = self.around.random();
-        let name = cut_name(name.trim());
+        let name = name.trim().to_owned();
         let name = if name.is_empty() { sentences::name_of_new_material(composite).to_owned() } else { name };
         let constituent = Constituent { id: ConstituentId::Own(number), inci: String::new(), class: Class::Other };
         let makeup = if composite { Makeup::Composite(Vec::new()) } else { Makeup::Simple(constituent.id) };
@@ -138,9 +138,9 @@ impl Session {
         };
         let mut result = Ok(());
         match which {
-            MaterialField::Name => self.change_own(field, Some(field), |own| own.material.name = cut_name(text)),
-            MaterialField::Note => self.change_own(field, Some(field), |own| own.note = cut_text(text)),
-            MaterialField::Inci => self.set_inci(&cut_name(text)),
+            MaterialField::Name => self.change_own(field, Some(field), |own| text.clone_into(&mut own.material.name)),
+            MaterialField::Note => self.change_own(field, Some(field), |own| text.clone_into(&mut own.note)),
+            MaterialField::Inci => self.set_inci(text),
             MaterialField::Density => {
                 let read = if text.trim().is_empty() {
                     Ok(None)
@@ -192,6 +192,9 @@ impl Session {
                 parts.push(Part { material, amount });
             }
         });
+        if position.is_none() {
+            self.notice("part.too-many", sentences::too_many_parts(MOST_PARTS), false);
+        }
         position.map_or_else(Answer::default, |at| made(&at))
     }
 

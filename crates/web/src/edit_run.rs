@@ -1,6 +1,6 @@
 //! Acts at the bench: beginning a batch, what is weighed and done, taking back, finishing.
 
-use crate::edit_formula::{about, cut_name, cut_text, made};
+use crate::edit_formula::{about, made};
 use crate::history::Slot;
 use crate::sentences_run as sentences;
 use crate::session::Session;
@@ -76,7 +76,7 @@ impl Session {
             }
             "delete" => self.delete_batch(on),
             "lot" => {
-                let lot = cut_name(text.trim());
+                let lot = text.trim().to_owned();
                 self.change_batch("run.lot", Some("run.lot"), |batch| batch.lot = lot);
                 Answer { field: Some("run.lot".to_owned()), ..Answer::default() }
             }
@@ -193,6 +193,10 @@ impl Session {
         let Some(state) = replay(&record.batch.plan, &record.batch.events) else { return Answer::default() };
         let field = format!("run.{act}:{on}");
         match self.read_deeds(&record.batch, &state, act, on, text) {
+            // The last place is for finishing.
+            Ok(deeds) if record.batch.events.len() + deeds.len() >= MOST_EVENTS => {
+                Answer { field: Some(field), ..run_is_full() }
+            }
             Ok(deeds) => {
                 self.add_deeds(deeds);
                 Answer { field: Some(field), ..Answer::default() }
@@ -207,8 +211,7 @@ impl Session {
 
     fn add_deeds(&mut self, deeds: Vec<Deed>) {
         let at = self.around.now();
-        let full = self.open_batch().is_some_and(|record| record.batch.events.len() + deeds.len() > MOST_EVENTS);
-        if full || deeds.is_empty() {
+        if deeds.is_empty() {
             return;
         }
         let focus = self.at_bench.focus;
@@ -270,7 +273,7 @@ impl Session {
             }
             "fill" => self.read_filling(text),
             "say" => {
-                let said = cut_text(text.trim());
+                let said = text.trim().to_owned();
                 let known = state.said.get(on).map_or("", String::as_str);
                 if on.is_empty() || on.len() > 60 || said == known {
                     return Err(Refusal::Nothing);
@@ -416,6 +419,9 @@ impl Session {
         if state.finished_at.is_some() {
             return Answer::default();
         }
+        if record.batch.events.len() >= MOST_EVENTS {
+            return self.as_notice_without_field(run_is_full());
+        }
         let (drawn, mut before, mut after) = self.draw_stock(&record.batch, &state);
         let at = self.around.now();
         let event = Event { at, deed: Deed::Finished(drawn.clone()) };
@@ -457,6 +463,9 @@ impl Session {
         let Some(last) = standing(&record.batch.events).last().map(|(_, event)| event.deed.clone()) else {
             return Answer::default();
         };
+        if record.batch.events.len() + 1 >= MOST_EVENTS {
+            return self.as_notice_without_field(run_is_full());
+        }
         let (mut before, mut after) = (Vec::new(), Vec::new());
         if let Deed::Finished(drawn) = &last {
             for (material, mass) in drawn {
@@ -475,6 +484,15 @@ impl Session {
         self.keep_unkept();
         self.at_bench.focus = None;
         Answer::default()
+    }
+}
+
+/// An entry more than a record of a run could be read with.
+fn run_is_full() -> Answer {
+    Answer {
+        error: Some(sentences::too_many_deeds(MOST_EVENTS)),
+        code: Some("run.too-many-deeds"),
+        ..Answer::default()
     }
 }
 

@@ -21,9 +21,6 @@ use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{read_plain, with_unit, write_between};
 use stillroom_core::{Celsius, Formula, Grams, SetAside};
 
-/// Longest reason kept, in characters.
-const LONGEST_REASON: usize = 400;
-
 impl Session {
     /// Lets the checks follow when the page is at rest ([`Session::rest`]), so that what was typed is drawn first.
     pub fn check_at_rest(&mut self) {
@@ -274,7 +271,7 @@ impl Session {
 
     fn set_aside(&mut self, key: &str, text: &str) -> Answer {
         let field = format!("finding.reason:{key}");
-        let reason: String = text.trim().chars().take(LONGEST_REASON).collect();
+        let reason = text.trim().to_owned();
         if reason.is_empty() {
             return Answer {
                 field: Some(field),

@@ -1,9 +1,7 @@
 //! What can be undone: every change as the records before and after it.
 
-use std::borrow::Cow;
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
-#[cfg(feature = "whole")]
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::Holding;
@@ -13,9 +11,6 @@ use crate::settings::Settings;
 
 /// Most changes that can be taken back. A change holds the record before it, about 4 kB for a long formula.
 const MOST_CHANGES: usize = 300;
-/// How changes of the two lists are marked when they are handed over.
-const DONE: &str = "done";
-const UNDONE: &str = "undone";
 /// Typing in one field within this time is one change.
 const ONE_CHANGE_MS: u64 = 4_000;
 
@@ -31,20 +26,70 @@ pub(crate) enum Slot {
     /// What the maker has of a material.
     Holding(MaterialId, Option<Rc<Holding>>),
     /// A batch.
-    #[cfg(feature = "whole")]
     Batch(BatchId, Option<Rc<BatchRecord>>),
     /// The journal of a batch.
-    #[cfg(feature = "whole")]
     Journal(BatchId, Option<Rc<JournalRecord>>),
     /// The settings.
     Settings(Rc<Settings>),
 }
 
+impl Slot {
+    /// Whether two are the very same state of the same record. What a session puts in place it shares, so that nothing
+    /// need be compared.
+    pub(crate) fn is(&self, other: &Self) -> bool {
+        fn same<T>(one: Option<&Rc<T>>, other: Option<&Rc<T>>) -> bool {
+            match (one, other) {
+                (Some(one), Some(other)) => Rc::ptr_eq(one, other),
+                (one, other) => one.is_none() && other.is_none(),
+            }
+        }
+        match (self, other) {
+            (Self::Formula(id, one), Self::Formula(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Material(id, one), Self::Material(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Extract(id, one), Self::Extract(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Holding(id, one), Self::Holding(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Batch(id, one), Self::Batch(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Journal(id, one), Self::Journal(other_id, other)) => {
+                id == other_id && same(one.as_ref(), other.as_ref())
+            }
+            (Self::Settings(one), Self::Settings(other)) => Rc::ptr_eq(one, other),
+            _ => false,
+        }
+    }
+
+    /// Whether both are states of the same record.
+    fn is_of(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Formula(id, _), Self::Formula(other, _)) => id == other,
+            (Self::Material(id, _), Self::Material(other, _)) => id == other,
+            (Self::Extract(id, _), Self::Extract(other, _)) => id == other,
+            (Self::Holding(id, _), Self::Holding(other, _)) => id == other,
+            (Self::Batch(id, _), Self::Batch(other, _)) | (Self::Journal(id, _), Self::Journal(other, _)) => {
+                id == other
+            }
+            (Self::Settings(_), Self::Settings(_)) => true,
+            _ => false,
+        }
+    }
+}
+
 /// One change.
 #[derive(Debug, Clone)]
 pub(crate) struct Change {
+    /// Tells it from every other of this page; the history gives it.
+    pub(crate) number: u32,
     /// What the maker did, as a code for its sentence.
-    pub(crate) act: Cow<'static, str>,
+    pub(crate) act: &'static str,
     /// Field it was typed in; typing there again continues the change.
     pub(crate) field: Option<String>,
     /// When.
@@ -64,23 +109,31 @@ pub(crate) struct Change {
 pub(crate) struct History {
     done: Vec<Change>,
     undone: Vec<Change>,
+    /// Number of the newest change there ever was.
+    newest: u32,
 }
 
 impl History {
-    /// Remembers a change, as part of the last one if that was typing in the same field just before.
+    /// Remembers a change, as part of the last one if that was typing in the same field of the same record just before.
     pub(crate) fn remember(&mut self, change: Change) {
         self.undone.clear();
         if let Some(last) = self.done.last_mut()
             && change.field.is_some()
             && last.field == change.field
             && last.act == change.act
+            && last.open_after == change.open_before
             && change.at.saturating_sub(last.at) < ONE_CHANGE_MS
+            // It goes on from where the last one ended, and from nowhere else: then the two are one, whatever they changed.
+            && last.after.len() == change.before.len()
+            && last.after.iter().zip(&change.before).all(|(ended, begins)| ended.is(begins))
         {
             last.at = change.at;
+            last.open_after = change.open_after;
             last.after = change.after;
             return;
         }
-        self.done.push(change);
+        self.newest += 1;
+        self.done.push(Change { number: self.newest, ..change });
         if self.done.len() > MOST_CHANGES {
             self.done.remove(0);
         }
@@ -101,75 +154,42 @@ impl History {
     }
 
     /// What the next undo takes back.
-    pub(crate) fn next_undo(&self) -> Option<&str> {
-        self.done.last().map(|change| &*change.act)
+    pub(crate) fn next_undo(&self) -> Option<&Change> {
+        self.done.last()
     }
 
     /// What the next redo makes again.
-    pub(crate) fn next_redo(&self) -> Option<&str> {
-        self.undone.last().map(|change| &*change.act)
-    }
-
-    /// Writes every change as texts, each record as the two texts that `write` makes of it.
-    pub(crate) fn hand_over(&self, texts: &mut Vec<String>, write: impl Fn(&Slot) -> [String; 2]) {
-        for (changes, name) in [(&self.done, DONE), (&self.undone, UNDONE)] {
-            for change in changes {
-                let open = |id: Option<FormulaId>| id.map_or_else(String::new, |id| id.to_string());
-                texts.extend([
-                    name.to_owned(),
-                    change.act.to_string(),
-                    change.field.clone().unwrap_or_default(),
-                    change.at.to_string(),
-                    open(change.open_before),
-                    open(change.open_after),
-                ]);
-                for slots in [&change.before, &change.after] {
-                    texts.push(slots.len().to_string());
-                    texts.extend(slots.iter().flat_map(&write));
-                }
-            }
-        }
-    }
-
-    /// Reads changes that [`History::hand_over`] wrote, in place of those here. Returns whether all were understood; from
-    /// the first that was not, none is taken.
-    pub(crate) fn take_over(
-        &mut self,
-        texts: &mut impl Iterator<Item = String>,
-        read: impl Fn(&str, &str) -> Option<Slot>,
-    ) -> bool {
-        self.clear();
-        while let Some(name) = texts.next() {
-            let Some(change) = read_change(texts, &read) else { return false };
-            if name == DONE { self.done.push(change) } else { self.undone.push(change) }
-        }
-        true
+    pub(crate) fn next_redo(&self) -> Option<&Change> {
+        self.undone.last()
     }
 
     /// Every record as it was before or after a change.
-    #[cfg(feature = "whole")]
     pub(crate) fn slots(&self) -> impl Iterator<Item = &Slot> {
         let changes = self.done.iter().chain(&self.undone);
         changes.flat_map(|change| change.before.iter().chain(&change.after))
     }
 
-    /// Forgets everything, for when records changed under it.
+    /// Forgets what cannot be taken back exactly any more because a record changed by another hand: every change of that
+    /// record, and of what was changed together with it before.
+    pub(crate) fn forget(&mut self, record: &Slot) {
+        for changes in [&mut self.done, &mut self.undone] {
+            let mut changed: Vec<Slot> = vec![record.clone()];
+            // The next to be taken back, or made again, stands last.
+            for at in (0..changes.len()).rev() {
+                let touches = |change: &Change| {
+                    let mut slots = change.before.iter();
+                    slots.any(|slot| changed.iter().any(|record| record.is_of(slot)))
+                };
+                if touches(&changes[at]) {
+                    changed.extend(changes.remove(at).before);
+                }
+            }
+        }
+    }
+
+    /// Forgets everything.
     pub(crate) fn clear(&mut self) {
         self.done.clear();
         self.undone.clear();
     }
-}
-
-fn read_change(texts: &mut impl Iterator<Item = String>, read: &impl Fn(&str, &str) -> Option<Slot>) -> Option<Change> {
-    let act = Cow::Owned(texts.next()?);
-    let field = Some(texts.next()?).filter(|field| !field.is_empty());
-    let at = texts.next()?.parse().ok()?;
-    let open_before = FormulaId::try_from(texts.next()?).ok();
-    let open_after = FormulaId::try_from(texts.next()?).ok();
-    let mut slots = || {
-        let count: usize = texts.next()?.parse().ok()?;
-        (0..count).map(|_| read(&texts.next()?, &texts.next()?)).collect::<Option<Vec<Slot>>>()
-    };
-    let (before, after) = (slots()?, slots()?);
-    Some(Change { act, field, at, open_before, open_after, before, after })
 }

@@ -4,6 +4,7 @@ use litemap::LiteMap;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use stillroom_core::day::Day;
+use stillroom_exchange::record;
 
 /// Why a record was not kept or not found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,6 +85,107 @@ impl Store for MemoryStore {
     fn keys(&self) -> Result<Vec<String>, StoreError> {
         self.check_reading()?;
         Ok(self.texts.borrow().keys().cloned().collect())
+    }
+}
+
+/// A record as it was written, for a log that is on the disk sooner than the store.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Written {
+    /// Key of the record.
+    pub key: String,
+    /// How often the record was written, with this; of one that is gone, how often before.
+    pub revision: u64,
+    /// Its text; nothing where it was removed.
+    pub text: Option<String>,
+}
+
+/// A store that also hands out what is written to it. A browser puts its local storage on the disk seconds later, and a
+/// process that is killed takes those seconds along; the page writes what it gets from here to where it stays at once.
+#[derive(Debug)]
+pub struct LoggedStore<S> {
+    store: S,
+    log: WriteLog,
+    /// Records that earlier pages removed, and how often each had been written.
+    gone: Vec<(String, u64)>,
+}
+
+/// What was written to a [`LoggedStore`] and not handed out yet. Clones share it.
+#[derive(Debug, Clone, Default)]
+pub struct WriteLog(Rc<RefCell<Vec<Written>>>);
+
+impl WriteLog {
+    /// Hands out what was written since the last time, in order.
+    #[must_use]
+    pub fn take(&self) -> Vec<Written> {
+        self.0.take()
+    }
+
+    /// Whether there is something to hand out.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0.borrow().is_empty()
+    }
+
+    fn add(&self, key: &str, revision: u64, text: Option<&str>) {
+        self.0.borrow_mut().push(Written { key: key.to_owned(), revision, text: text.map(str::to_owned) });
+    }
+}
+
+impl<S: Store> LoggedStore<S> {
+    /// A store whose log goes on from what a log of earlier pages holds: what never reached the store is put there.
+    pub fn new(store: S, earlier: &[Written]) -> Self {
+        for Written { key, revision, text } in earlier {
+            let stored = store.get(key).ok().flatten();
+            // What cannot be read is no version of it.
+            let known = stored.as_deref().and_then(|text| record::read_revision(text).ok());
+            let _ = match text {
+                Some(text) if known.is_none_or(|known| known < *revision) => store.set(key, text),
+                None if known.is_some_and(|known| known <= *revision) => store.remove(key),
+                _ => Ok(()),
+            };
+        }
+        let gone = earlier.iter().filter(|written| written.text.is_none());
+        let gone = gone.map(|written| (written.key.clone(), written.revision)).collect();
+        Self { store, log: WriteLog::default(), gone }
+    }
+
+    /// What is written from now on.
+    pub fn log(&self) -> WriteLog {
+        self.log.clone()
+    }
+
+    /// Records that earlier pages removed, and how often each had been written: one that comes back goes on from there, or
+    /// what the disk still has of it would be taken for newer.
+    pub fn gone(&self) -> Vec<(String, u64)> {
+        self.gone.clone()
+    }
+}
+
+impl<S: Store> Store for LoggedStore<S> {
+    fn get(&self, key: &str) -> Result<Option<String>, StoreError> {
+        self.store.get(key)
+    }
+
+    fn set(&self, key: &str, text: &str) -> Result<(), StoreError> {
+        self.store.set(key, text)?;
+        // Of texts without a revision, such as the one that belongs together is written to first, nothing is logged.
+        if let Ok(revision) = record::read_revision(text) {
+            self.log.add(key, revision, Some(text));
+        }
+        Ok(())
+    }
+
+    fn remove(&self, key: &str) -> Result<(), StoreError> {
+        let stored = self.store.get(key)?;
+        self.store.remove(key)?;
+        if let Some(revision) = stored.and_then(|text| record::read_revision(&text).ok()) {
+            self.log.add(key, revision, None);
+        }
+        Ok(())
+    }
+
+    fn keys(&self) -> Result<Vec<String>, StoreError> {
+        self.store.keys()
     }
 }
 

@@ -45,13 +45,19 @@ impl MaterialSource for Materials {
 impl Materials {
     pub(crate) fn new() -> Self {
         Self {
-            catalogue: Catalogue::get(),
+            catalogue: Catalogue::for_main_job(),
             own: LiteMap::new(),
             formulas: LiteMap::new(),
             holdings: LiteMap::new(),
             measured: LiteMap::new(),
             index: None,
         }
+    }
+
+    /// Takes in cards, and what else a search may look for.
+    pub(crate) fn take_whole_catalogue(&mut self) {
+        self.catalogue = Catalogue::get();
+        self.index = None;
     }
 
     pub(crate) fn catalogue(&self) -> &'static Catalogue {
@@ -84,7 +90,6 @@ impl Materials {
     }
 
     /// What the maker has, by material.
-    #[cfg(feature = "whole")]
     pub(crate) fn kept_holdings(&self) -> impl Iterator<Item = (MaterialId, &Rc<Holding>)> {
         self.holdings.iter().map(|(material, holding)| (*material, holding))
     }

@@ -1,5 +1,6 @@
 //! The open formula as the page shows it.
 
+use crate::lazy::lazy;
 use crate::sentences;
 use crate::session::Session;
 use crate::view::{FormulaView, LineInput, LineView, PhaseView, ProblemView, Update, if_changed};
@@ -28,8 +29,7 @@ impl Session {
             update.formula = if_changed(&mut self.last.formula, FormulaView::default());
             self.last.lines.clear();
             self.last.line_inputs.clear();
-            #[cfg(feature = "whole")]
-            self.forget_findings(update);
+            forget_findings(self, update);
             return;
         };
         let formula = &record.formula;
@@ -44,8 +44,7 @@ impl Session {
         self.present_lines(formula, &evaluation, update);
         let batch = self.present_batch(formula, &evaluation);
         update.batch = if_changed(&mut self.last.batch, batch);
-        #[cfg(feature = "whole")]
-        self.check_in_time(formula, &evaluation, update);
+        check_in_time(self, formula, &evaluation, update);
         self.present_jar(evaluation, update);
     }
 
@@ -264,4 +263,16 @@ fn percent_decimals(shares: &[LineShare]) -> u32 {
     let most = shares.iter().map(|share| decimals_of(share.percent.value())).max().unwrap_or(0);
     // Shares of a formula in grams run on for ever: four decimals say enough.
     if most > MOST_DECIMALS { 4 } else { most.max(FEWEST_DECIMALS) }
+}
+
+lazy! {
+    whole "04" fn check_in_time(session: &mut Session, formula: &Formula, evaluation: &Evaluation, update: &mut Update) {
+        session.check_in_time(formula, evaluation, update);
+    } else {}
+}
+
+lazy! {
+    whole "05" fn forget_findings(session: &mut Session, update: &mut Update) {
+        session.forget_findings(update);
+    } else {}
 }

@@ -2,7 +2,7 @@
 
 use crate::calendar::{Reminder, write_calendar};
 use crate::edit_journal::{NOTED, patch_of};
-use crate::sentences_run as sentences;
+use crate::sentences_run::{self as sentences, ColourShift};
 use crate::session::Session;
 use crate::view_extract::FigureView;
 use crate::view_run::{CardField, CurveView, DueView, EntryView, JournalView};
@@ -27,20 +27,30 @@ impl Session {
         let Some(made) = begun.or_else(|| self.around.today().parse().ok()) else { return JournalView::default() };
         let colours = read_colours(&journal, made);
         let (colour, curve) = self.present_fade(&colours);
-        let due = DUE.iter().filter_map(|number| {
+        let today: Option<Day> = self.around.today().parse().ok();
+        let due = DUE.iter().enumerate().filter_map(|(at, number)| {
             let day = made.plus_days(*number)?;
+            let seen = was_looked_at(&journal, made, at);
+            let past = today.map_or(-1, |today| today.since(day));
             Some(DueView {
                 label: sentences::due_label(*number),
                 date: sentences::day(day),
-                done: journal.entries.iter().any(|entry| entry.day == day),
+                about: sentences::due_state(seen, past),
+                state: match past {
+                    _ if seen => "seen",
+                    ..0 => "to-come",
+                    0 => "due",
+                    _ => "overdue",
+                },
                 day: day.to_string(),
             })
         });
         let reminders: Vec<Reminder> = DUE
             .iter()
-            .filter_map(|number| {
+            .enumerate()
+            .filter_map(|(at, number)| {
                 let day = made.plus_days(*number)?;
-                let seen = journal.entries.iter().any(|entry| entry.day == day);
+                let seen = was_looked_at(&journal, made, at);
                 (!seen && *number > 0).then(|| Reminder {
                     uid: format!("{}-{number}@stillroom", record.id),
                     day,
@@ -118,11 +128,20 @@ impl Session {
         let number =
             |value: f64, decimals| write_fixed(Decimal::from_f64(value).unwrap_or_default(), decimals, self.mark());
         let mut figures = Vec::new();
+        let difference = first.difference(*last);
         if colours.len() > 1 {
             figures.push(FigureView {
                 label: sentences::CHANGE.to_owned(),
-                value: format!("ΔE00 {}", number(first.difference(*last), 1)),
-                range: String::new(),
+                value: format!("ΔE00 {}", number(difference, 1)),
+                range: sentences::colour_verdict(
+                    difference,
+                    ColourShift {
+                        lightness: last.lightness - first.lightness,
+                        chroma: last.chroma() - first.chroma(),
+                        red: last.a - first.a,
+                        yellow: last.b - first.b,
+                    },
+                ),
                 how: sentences::CHANGE_HOW.to_owned(),
                 source: sentences::CHANGE_SOURCE.to_owned(),
             });
@@ -136,7 +155,7 @@ impl Session {
                     sentences::half_life(&number(half.estimate, 0), &number(half.low, 0), high.as_deref());
                 (value, range, self.draw_fade(fade, colours))
             }
-            Err(error) => (String::new(), sentences::no_fade(*error).to_owned(), None),
+            Err(error) => (String::new(), sentences::no_fade(*error, difference).to_owned(), None),
         };
         figures.push(FigureView {
             label: sentences::FADE.to_owned(),
@@ -158,6 +177,13 @@ impl Session {
             sentences::due_label(time(day).parse().unwrap_or(0))
         }))
     }
+}
+
+/// Whether a look counts for the day on which one was due: on that day or later, before the next is due.
+fn was_looked_at(journal: &Journal, made: Day, due: usize) -> bool {
+    let from = DUE.get(due).copied().unwrap_or_default();
+    let until = DUE.get(due + 1).copied().unwrap_or(i64::MAX);
+    journal.entries.iter().map(|entry| entry.day.since(made)).any(|day| (from..until).contains(&day))
 }
 
 /// The colour of an entry, if one was read.

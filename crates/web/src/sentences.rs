@@ -4,9 +4,8 @@
 //! is another file like this one.
 
 use crate::keeping::StoreError;
-#[cfg(feature = "whole")]
+use crate::lazy::lazy;
 use crate::sentences_extract;
-#[cfg(feature = "whole")]
 use crate::sentences_run;
 use crate::view::{KeepState, LayerView, Origin};
 use rust_decimal::Decimal;
@@ -71,10 +70,7 @@ fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "formula.ph" => format!("a pH from 0 to 14 such as {}, or nothing", write_fixed(Decimal::new(55, 1), 1, mark)),
         "phase.temperature" => "a temperature in °C such as 70, or nothing".to_owned(),
         "setting.tolerance" => format!("a percent such as {}", write_fixed(Decimal::from(5), 0, mark)),
-        #[cfg(feature = "whole")]
-        kind if kind.starts_with("extract.") => sentences_extract::what_field_takes(field, mark),
-        #[cfg(feature = "whole")]
-        kind if kind.starts_with("run.") => sentences_run::what_field_takes(kind, mark),
+        kind if kind.starts_with("extract.") || kind.starts_with("run.") => what_field_beyond_takes(kind, field, mark),
         _ => format!("a mass such as {half}, {half} g or 2 oz"),
     }
 }
@@ -461,6 +457,26 @@ pub(crate) fn material_deleted(name: &str, users: usize) -> String {
 }
 
 /// A formula that is full.
+/// A text that is longer than its field holds.
+pub(crate) fn text_too_long(length: usize, most: usize) -> String {
+    format!("This is {length} characters long; up to {most} fit. Nothing was cut: shorten it, and it is kept.")
+}
+
+/// A batch that is held against as many materials as it may be.
+pub(crate) fn too_many_materials_at_hand(most: usize) -> String {
+    format!("A batch is held against at most {most} materials.")
+}
+
+/// A blend that is full.
+pub(crate) fn too_many_parts(most: usize) -> String {
+    format!("A blend takes at most {most} parts.")
+}
+
+/// A record that would be too large to be read again.
+pub(crate) fn record_too_large() -> &'static str {
+    "That is more than one record holds (about 1 MB). Nothing was changed: shorten its notes, or split it in two."
+}
+
 pub(crate) fn too_many_lines(most: usize) -> String {
     format!("A formula takes at most {most} lines.")
 }
@@ -482,6 +498,11 @@ pub(crate) fn keep_state(state: KeepState, at: Option<u64>, minutes_ahead: i64) 
         KeepState::Blocked => store_error(StoreError::Blocked).to_owned(),
         KeepState::Conflict => "Changed in another tab too".to_owned(),
     }
+}
+
+/// Where only the browser's own storage keeps, which reaches the disk late.
+pub(crate) fn kept_loosely(kept: &str) -> String {
+    format!("{kept}; if the browser or the power fails now, the last minute may be lost")
 }
 
 const fn store_error(error: StoreError) -> &'static str {
@@ -546,11 +567,8 @@ fn act_name(act: &str) -> &'static str {
         "formula.notes" => "notes",
         "formula.steps" => "method",
         "formula.write-in" => "percent and grams",
-        #[cfg(feature = "whole")]
         "formula.keep-copy" => "copy kept",
-        #[cfg(feature = "whole")]
         "formula.version" => "earlier version",
-        #[cfg(feature = "whole")]
         "backup.restore" => "backup restored",
         "formula.cure" | "finding.cure" => "cure applied",
         "finding.set-aside" => "finding set aside",
@@ -580,10 +598,23 @@ fn act_name(act: &str) -> &'static str {
         "material.import" => "materials taken in",
         "part.add" | "part.amount" | "part.remove" => "parts of a composite",
         act if act.starts_with("material.") => "material",
-        #[cfg(feature = "whole")]
-        act if act.starts_with("extract.") => sentences_extract::act_name(act),
-        #[cfg(feature = "whole")]
-        act if act.starts_with("run.") => sentences_run::act_name(act),
+        act if act.starts_with("extract.") || act.starts_with("run.") => name_of_act_beyond(act),
         _ => "last change",
     }
+}
+
+lazy! {
+    whole "06" fn what_field_beyond_takes(kind: &str, field: &str, mark: DecimalMark) -> String {
+        if kind.starts_with("run.") {
+            sentences_run::what_field_takes(kind, mark)
+        } else {
+            sentences_extract::what_field_takes(field, mark)
+        }
+    } else { String::new() }
+}
+
+lazy! {
+    whole "07" fn name_of_act_beyond(act: &str) -> &'static str {
+        if act.starts_with("run.") { sentences_run::act_name(act) } else { sentences_extract::act_name(act) }
+    } else { "last change" }
 }

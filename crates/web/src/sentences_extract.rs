@@ -624,6 +624,11 @@ pub(crate) const fn alcohol_caution() -> &'static str {
     "Strong alcohol and its vapour burn: no flame, fresh air, closed vessel. Densities: OIML R 22 (1975)."
 }
 
+/// An extract that is full.
+pub(crate) fn too_many_steps(most: usize) -> String {
+    format!("An extract takes at most {most} steps. Take one out first, or begin another.")
+}
+
 /// Acts of the extract room, for the labels of undo.
 pub(crate) fn act_name(act: &str) -> &'static str {
     match act {

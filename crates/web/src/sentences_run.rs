@@ -500,6 +500,21 @@ pub(crate) fn thirty_months(months: Option<u32>) -> String {
     }
 }
 
+/// A run that is full.
+pub(crate) fn too_many_deeds(most: usize) -> String {
+    format!("This run has {most} entries, and more do not fit. Finish it and begin another.")
+}
+
+/// A day of the journal that is full.
+pub(crate) fn too_many_photos(most: usize) -> String {
+    format!("A day takes {most} photos. Take one out first, or write down another day.")
+}
+
+/// A journal that is full.
+pub(crate) fn too_many_days(most: usize) -> String {
+    format!("A journal takes {most} days.")
+}
+
 // ---- the journal -------------------------------------------------------------------------------------------------
 
 pub(crate) fn noted_label(name: &str) -> &'static str {
@@ -518,12 +533,57 @@ pub(crate) fn due_label(number: i64) -> String {
     format!("Day {number}")
 }
 
+/// Where a day on which to look stands: looked at, to come, due or past, with the days since.
+pub(crate) fn due_state(seen: bool, days_past: i64) -> String {
+    match (seen, days_past) {
+        (true, _) => "✓ looked at".to_owned(),
+        (false, ..0) => "to come".to_owned(),
+        (false, 0) => "due today".to_owned(),
+        (false, 1) => "overdue by a day".to_owned(),
+        (false, days) => format!("overdue by {days} days"),
+    }
+}
+
 pub(crate) fn colour_in_numbers(lightness: &str, a: &str, b: &str) -> String {
     format!("L* {lightness}, a* {a}, b* {b}")
 }
 
 pub(crate) fn colour_difference(numbers: &str, difference: &str) -> String {
     format!("{numbers} · ΔE00 {difference} from the first")
+}
+
+/// How a colour went from the first look to the last.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct ColourShift {
+    /// Lighter above nothing, darker below.
+    pub(crate) lightness: f64,
+    /// Stronger above nothing, paler below.
+    pub(crate) chroma: f64,
+    /// Redder above nothing, greener below.
+    pub(crate) red: f64,
+    /// Yellower above nothing, bluer below.
+    pub(crate) yellow: f64,
+}
+
+/// The verdict on a colour in words: how large its change is, and where it went. Sizes in ΔE00: what two photos of the
+/// same thing may differ by is taken as 2 (common practice); above 5 nobody takes one for the other.
+pub(crate) fn colour_verdict(difference: f64, shift: ColourShift) -> String {
+    let size = match difference {
+        size if size < 2.0 => return "No change that photos can tell.".to_owned(),
+        size if size < 5.0 => "Changed, to be seen side by side",
+        _ => "Clearly changed",
+    };
+    let of = |value: f64, up: &'static str, down: &'static str| (value.abs(), if value > 0.0 { up } else { down });
+    let mut ways = vec![
+        of(shift.lightness, "lighter", "darker"),
+        of(shift.red, "redder", "greener"),
+        of(shift.yellow, "yellower", "bluer"),
+        of(shift.chroma, "stronger", "paler"),
+    ];
+    ways.retain(|(much, _)| *much >= 1.5);
+    ways.sort_by(|one, other| other.0.total_cmp(&one.0));
+    let ways: Vec<&str> = ways.into_iter().map(|(_, way)| way).take(3).collect();
+    if ways.is_empty() { format!("{size}.") } else { format!("{size}: {}.", ways.join(", ")) }
 }
 
 pub(crate) const CHANGE: &str = "Change since the first";
@@ -544,11 +604,15 @@ pub(crate) fn half_life(days: &str, low: &str, high: Option<&str>) -> (String, S
     (format!("{days} days"), range)
 }
 
-pub(crate) fn no_fade(error: DecayError) -> &'static str {
+/// Why there is no fade to fit, beside what the colour did instead.
+pub(crate) fn no_fade(error: DecayError, difference: f64) -> &'static str {
     match error {
         DecayError::TooFew => "Photos of two days are needed.",
         DecayError::UnderFloor => "The colour is grey already.",
-        DecayError::DoesNotFall | DecayError::NeverReached => "The colour does not fade, as far as the photos tell.",
+        DecayError::DoesNotFall | DecayError::NeverReached if difference < 2.0 => {
+            "It holds, as far as photos can tell."
+        }
+        DecayError::DoesNotFall | DecayError::NeverReached => "It does not get paler, but it changes: see above.",
     }
 }
 

@@ -196,9 +196,7 @@ pub(crate) const fn kind_of_record(slot: &Slot) -> &'static str {
         Slot::Material(..) => "Material",
         Slot::Extract(..) => "Extract",
         Slot::Holding(..) => "Stock and price",
-        #[cfg(feature = "whole")]
         Slot::Batch(..) => "Batch record",
-        #[cfg(feature = "whole")]
         Slot::Journal(..) => "Journal",
         Slot::Settings(_) => "Settings",
     }

@@ -3,7 +3,9 @@
 
 use crate::command::Command;
 use crate::history::{Change, History, Slot};
-use crate::keeping::{Store, Surroundings};
+use crate::keeping::{LoggedStore, Store, Surroundings, WriteLog};
+use crate::lazy::lazy;
+use crate::limits::{fits, refuse_long_text};
 use crate::materials::Materials;
 use crate::sentences;
 use crate::settings::Settings;
@@ -13,29 +15,23 @@ use crate::view::{
 use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_catalogue::Filter;
-#[cfg(feature = "whole")]
 use stillroom_core::checks::Finding;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
-#[cfg(feature = "whole")]
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
 
 pub(crate) use records::key_of;
-#[cfg(feature = "whole")]
 pub(crate) use records::{FORMULA_KEY, MATERIAL_KEY};
-#[cfg(feature = "whole")]
 pub(crate) use records::{absent, read_slot, write_slot};
 
-#[cfg(feature = "whole")]
 mod journal;
 mod records;
 
 /// What is in sight of the batches.
-#[cfg(feature = "whole")]
 #[derive(Debug, Clone, Copy, Default)]
 pub(crate) struct AtBench {
     /// Whether the page shows them: they are worked out only then.
@@ -47,7 +43,6 @@ pub(crate) struct AtBench {
 }
 
 /// The checks of the open formula.
-#[cfg(feature = "whole")]
 #[derive(Debug, Default)]
 pub(crate) struct Checking {
     /// What they found.
@@ -75,15 +70,10 @@ pub struct Session {
     pub(crate) open_material: Option<MaterialId>,
     pub(crate) extracts: LiteMap<ExtractId, Rc<ExtractRecord>>,
     pub(crate) open_extract: Option<ExtractId>,
-    #[cfg(feature = "whole")]
     pub(crate) looking_at_extracts: bool,
-    #[cfg(feature = "whole")]
     pub(crate) batches: LiteMap<BatchId, Rc<BatchRecord>>,
-    #[cfg(feature = "whole")]
     pub(crate) journals: LiteMap<BatchId, Rc<JournalRecord>>,
-    #[cfg(feature = "whole")]
     pub(crate) at_bench: AtBench,
-    #[cfg(feature = "whole")]
     pub(crate) checking: Checking,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
@@ -99,12 +89,19 @@ pub struct Session {
     conflicts: LiteMap<String, String>,
     pub(crate) unreadable: LiteMap<String, RecordError>,
     keep_state: KeepState,
+    /// What was written and is not on the disk yet, where the page keeps a log of it.
+    log: Option<WriteLog>,
+    /// Whether the page is writing to its log.
+    committing: bool,
+    /// Whether the page could not write to its log.
+    log_failed: bool,
     kept_at: Option<u64>,
     notices: Vec<Notice>,
+    /// Whether what was asked for would have made a record too large to be kept.
+    too_large: bool,
     /// Materials of a table that was read and waits to be taken in.
     pub(crate) waiting: Vec<OwnMaterial>,
     /// A backup that was read and waits to be restored.
-    #[cfg(feature = "whole")]
     pub(crate) waiting_backup: crate::backup::Waiting,
     /// Whether every constituent is handed out with its trail, for a page that cannot ask.
     pub(crate) hands_out_trails: bool,
@@ -126,6 +123,23 @@ impl Session {
         session
     }
 
+    /// The same on a store whose writing is logged: what is written counts as kept once the log is on the disk
+    /// ([`Session::committed`]).
+    #[must_use]
+    pub fn open_logged<S: Store + 'static>(
+        store: LoggedStore<S>,
+        around: Box<dyn Surroundings>,
+        browser_mark: DecimalMark,
+    ) -> Self {
+        let (log, gone) = (store.log(), store.gone());
+        let mut session = Self::open(Box::new(store), around, browser_mark);
+        session.log = Some(log);
+        for (key, revision) in gone {
+            session.revisions.entry(key).or_insert(revision);
+        }
+        session
+    }
+
     /// A session that has read nothing yet.
     pub(crate) fn empty(store: Box<dyn Store>, around: Box<dyn Surroundings>, browser_mark: DecimalMark) -> Self {
         Self {
@@ -139,15 +153,10 @@ impl Session {
             open_material: None,
             extracts: LiteMap::new(),
             open_extract: None,
-            #[cfg(feature = "whole")]
             looking_at_extracts: false,
-            #[cfg(feature = "whole")]
             batches: LiteMap::new(),
-            #[cfg(feature = "whole")]
             journals: LiteMap::new(),
-            #[cfg(feature = "whole")]
             at_bench: AtBench::default(),
-            #[cfg(feature = "whole")]
             checking: Checking::default(),
             materials: Materials::new(),
             makeups: Makeups::default(),
@@ -160,10 +169,13 @@ impl Session {
             conflicts: LiteMap::new(),
             unreadable: LiteMap::new(),
             keep_state: KeepState::Kept,
+            log: None,
+            committing: false,
+            log_failed: false,
             kept_at: None,
             notices: Vec::new(),
+            too_large: false,
             waiting: Vec::new(),
-            #[cfg(feature = "whole")]
             waiting_backup: crate::backup::Waiting::default(),
             hands_out_trails: false,
             last: LastView::default(),
@@ -172,12 +184,11 @@ impl Session {
 
     /// Acts, and says what of the view changed.
     pub fn apply(&mut self, command: Command) -> Update {
-        let answer = self.act(command);
+        let answer = self.act_or_refuse(command);
         self.present(Some(answer))
     }
 
     /// Says what became of something, and what of the view changed.
-    #[cfg(feature = "whole")]
     pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
     }
@@ -188,9 +199,40 @@ impl Session {
         self.present(None)
     }
 
+    /// Acts, unless that would make something larger than can be kept: then nothing changes, and the answer says why.
+    fn act_or_refuse(&mut self, command: Command) -> Answer {
+        if let Some(refusal) = refuse_long_text(&command) {
+            return self.as_notice_without_field(refusal);
+        }
+        let said = self.notices.len();
+        let answer = self.act(command);
+        if !std::mem::take(&mut self.too_large) {
+            return answer;
+        }
+        // What was to be said of it did not come about.
+        self.notices.truncate(said);
+        let error = Some(sentences::record_too_large().to_owned());
+        self.as_notice_without_field(Answer { error, code: Some("record.too-large"), made: None, ..answer })
+    }
+
+    /// An error that belongs beside no field is said as a notice.
+    pub(crate) fn as_notice_without_field(&mut self, answer: Answer) -> Answer {
+        if let (None, Some(error), Some(code)) = (&answer.field, &answer.error, answer.code) {
+            self.notice(code, error.clone(), false);
+        }
+        answer
+    }
+
     pub(crate) fn act(&mut self, command: Command) -> Answer {
         match command {
             Command::Undo {} => self.undo(),
+            Command::UndoAct { change } => {
+                if self.history.next_undo().is_some_and(|next| next.number == change) {
+                    self.undo()
+                } else {
+                    Answer::default()
+                }
+            }
             Command::Redo {} => self.redo(),
             Command::LookAtShelf { looking } => {
                 self.looking_at_shelf = looking;
@@ -220,7 +262,6 @@ impl Session {
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
             | Command::DeleteMaterial { .. } => self.act_on_material(command),
-            #[cfg(feature = "whole")]
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }
@@ -229,24 +270,18 @@ impl Session {
             | Command::SetExtract { .. }
             | Command::RemoveFromBlend { .. }
             | Command::RemoveExtractStep { .. }
-            | Command::TakeExtractOffer { .. } => self.act_on_extract_if_whole(command),
-            #[cfg(feature = "whole")]
-            Command::ActOnBatch { act, on, text } => self.act_on_batches(&act, &on, &text),
-            #[cfg(feature = "whole")]
-            Command::KeepCopy { link } => self.keep_copy(&link),
-            #[cfg(feature = "whole")]
-            Command::RestoreBackup { differing } => self.restore_backup(differing == "theirs"),
-            #[cfg(feature = "whole")]
-            Command::RestoreVersion { formula, version } => self.restore_version(formula, &version),
-            #[cfg(feature = "whole")]
-            Command::OpenFinding { .. }
+            | Command::TakeExtractOffer { .. }
+            | Command::ActOnBatch { .. }
+            | Command::ImportTable {}
+            | Command::RestoreBackup { .. }
+            | Command::OpenFinding { .. }
             | Command::CureFinding { .. }
             | Command::SetAsideFinding { .. }
             | Command::TakeFindingBack { .. }
             | Command::SetSuspended { .. }
-            | Command::SetColdStorage { .. } => self.act_on_finding(command),
+            | Command::SetColdStorage { .. } => act_beyond(self, command),
+            Command::KeepCopy { .. } | Command::RestoreVersion { .. } => act_on_shared(self, command),
             Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
-            Command::ImportTable {} => self.import_table(),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -255,18 +290,6 @@ impl Session {
             | Command::RestoreExample {} => self.act_on_shelf(command),
             other => self.act_on_formula(other),
         }
-    }
-
-    /// Extracts are a room beyond the main job: without the whole seam, nothing of them is worked out.
-    fn act_on_extract_if_whole(&mut self, command: Command) -> Answer {
-        #[cfg(feature = "whole")]
-        let answer = self.act_on_extract(command);
-        #[cfg(not(feature = "whole"))]
-        let answer = {
-            drop(command);
-            Answer::default()
-        };
-        answer
     }
 
     // ---- changing records -------------------------------------------------------------------------------------
@@ -281,6 +304,12 @@ impl Session {
     #[must_use]
     pub fn formula(&self) -> Option<&Formula> {
         self.open.and_then(|id| self.shelf.get(&id)).map(|record| &record.formula)
+    }
+
+    /// Which formula is open.
+    #[must_use]
+    pub fn open_formula(&self) -> Option<FormulaId> {
+        self.open
     }
 
     /// The open formula and what it comes to.
@@ -322,7 +351,8 @@ impl Session {
         );
     }
 
-    /// Puts records in place as one act that can be undone.
+    /// Puts records in place as one act that can be undone. Where one would be too large to be kept nothing changes, and
+    /// the answer to the command will say so.
     pub(crate) fn commit(
         &mut self,
         act: &'static str,
@@ -331,6 +361,10 @@ impl Session {
         before: Vec<Slot>,
         after: Vec<Slot>,
     ) {
+        if !after.iter().all(fits) {
+            self.too_large = true;
+            return;
+        }
         let open_before = self.open;
         for slot in &after {
             self.put(slot.clone());
@@ -338,7 +372,7 @@ impl Session {
         self.open = open_after;
         let field = field.map(str::to_owned);
         let at = self.around.now();
-        self.history.remember(Change { act: act.into(), field, at, open_before, open_after, before, after });
+        self.history.remember(Change { number: 0, act, field, at, open_before, open_after, before, after });
     }
 
     fn undo(&mut self) -> Answer {
@@ -418,7 +452,6 @@ impl Session {
                 };
                 self.open_extract = self.open_extract.filter(|id| self.extracts.contains_key(id));
             }
-            #[cfg(feature = "whole")]
             Slot::Batch(id, record) => {
                 match record {
                     Some(record) => self.batches.insert(id, record),
@@ -426,7 +459,6 @@ impl Session {
                 };
                 self.at_bench.open = self.at_bench.open.filter(|id| self.batches.contains_key(id));
             }
-            #[cfg(feature = "whole")]
             Slot::Journal(id, record) => {
                 match record {
                     Some(record) => self.journals.insert(id, record),
@@ -470,7 +502,9 @@ impl Session {
         FormulaId(self.around.random())
     }
 
+    /// Says something once. With `undo` it offers to take back the change that was made last, and none but that.
     pub(crate) fn notice(&mut self, code: &'static str, text: String, undo: bool) {
+        let undo = self.history.next_undo().filter(|_| undo).map(|change| change.number);
         self.notices.push(Notice { code, text, undo });
     }
 
@@ -495,18 +529,11 @@ impl Session {
             let cards = self.present_shelf();
             update.shelf = if_changed(&mut self.last.shelf, cards);
         }
-        #[cfg(feature = "whole")]
-        if self.looking_at_extracts {
-            let extracts = self.present_extracts();
-            update.extracts = if_changed(&mut self.last.extracts, extracts);
-            let extract = self.present_open_extract();
-            update.extract = if_changed(&mut self.last.extract, extract);
-        }
-        #[cfg(feature = "whole")]
-        self.present_at_bench(&mut update);
+        present_beyond(self, &mut update);
         let history = HistoryView {
-            undo: self.history.next_undo().map(sentences::undo_label),
-            redo: self.history.next_redo().map(sentences::redo_label),
+            undo: self.history.next_undo().map(|change| sentences::undo_label(change.act)),
+            undoes: self.history.next_undo().map(|change| change.number),
+            redo: self.history.next_redo().map(|change| sentences::redo_label(change.act)),
         };
         update.history = if_changed(&mut self.last.history, history);
         let status = self.present_status();
@@ -515,7 +542,10 @@ impl Session {
     }
 
     pub(crate) fn present_status(&self) -> StatusView {
-        let text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
+        let mut text = sentences::keep_state(self.keep_state, self.kept_at, self.around.minutes_ahead());
+        if self.keep_state == KeepState::Kept && self.log_failed {
+            text = sentences::kept_loosely(&text);
+        }
         let conflict = |(key, name): (&String, &String)| ConflictView {
             key: key.clone(),
             text: sentences::changed_elsewhere(name),
@@ -533,6 +563,45 @@ impl Session {
         let found = self.materials.search(query, filter);
         found.into_iter().map(|id| self.present_hit(id)).collect()
     }
+}
+
+lazy! {
+    whole "01" fn act_beyond(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::ActOnBatch { act, on, text } => session.act_on_batches(&act, &on, &text),
+            Command::ImportTable {} => session.import_table(),
+            Command::RestoreBackup { differing } => session.restore_backup(differing == "theirs"),
+            Command::OpenFinding { .. }
+            | Command::CureFinding { .. }
+            | Command::SetAsideFinding { .. }
+            | Command::TakeFindingBack { .. }
+            | Command::SetSuspended { .. }
+            | Command::SetColdStorage { .. } => session.act_on_finding(command),
+            of_an_extract => session.act_on_extract(of_an_extract),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    share "02" fn act_on_shared(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::KeepCopy { link } => session.keep_copy(&link),
+            Command::RestoreVersion { formula, version } => session.restore_version(formula, &version),
+            _ => Answer::default(),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    whole "03" fn present_beyond(session: &mut Session, update: &mut Update) {
+        if session.looking_at_extracts {
+            let extracts = session.present_extracts();
+            update.extracts = if_changed(&mut session.last.extracts, extracts);
+            let extract = session.present_open_extract();
+            update.extract = if_changed(&mut session.last.extract, extract);
+        }
+        session.present_at_bench(update);
+    } else {}
 }
 
 fn parts_of(own: &OwnMaterial) -> impl Iterator<Item = MaterialId> {

@@ -1,10 +1,7 @@
 //! What the page shows: texts and numbers formatted for the reader, and what was not understood.
 
-#[cfg(feature = "whole")]
 use crate::view_extract::{ExtractView, ExtractsView};
-#[cfg(feature = "whole")]
 use crate::view_findings::FindingsView;
-#[cfg(feature = "whole")]
 use crate::view_run::{BatchesView, JournalView, RunView};
 use serde::Serialize;
 use std::rc::Rc;
@@ -53,8 +50,7 @@ pub struct Update {
     #[tsify(type = "string[]")]
     pub constituent_order: Option<Vec<Rc<str>>>,
     /// What the checks found.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::findings")]
     pub findings: Option<FindingsView>,
     /// The batch and how it was come by.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -66,24 +62,19 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub material: Option<MaterialView>,
     /// The maker's extracts.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::extracts")]
     pub extracts: Option<ExtractsView>,
     /// The open extract.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::extract")]
     pub extract: Option<ExtractView>,
     /// The maker's batches.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::batches")]
     pub batches: Option<BatchesView>,
     /// The open batch.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::run")]
     pub run: Option<RunView>,
     /// Its journal.
-    #[cfg(feature = "whole")]
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::journal")]
     pub journal: Option<JournalView>,
     /// What the maker should hear once.
     #[serde(skip_serializing_if = "Vec::is_empty")]
@@ -119,8 +110,9 @@ pub struct Notice {
     pub code: &'static str,
     /// The sentence.
     pub text: String,
-    /// Whether it can be taken back with undo.
-    pub undo: bool,
+    /// The change that [`UndoAct`](crate::command::Command::UndoAct) takes back from here, while nothing was done since.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub undo: Option<u32>,
 }
 
 /// What is kept where.
@@ -170,6 +162,9 @@ pub struct HistoryView {
     /// Label of undo, if there is something to undo.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub undo: Option<String>,
+    /// Number of the change that undo takes back.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub undoes: Option<u32>,
     /// Label of redo, if there is something to redo.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub redo: Option<String>,
@@ -633,17 +628,11 @@ pub struct LastView {
     /// Whether an own material changed since.
     pub(crate) own_materials_stale: bool,
     pub(crate) material: Option<MaterialView>,
-    #[cfg(feature = "whole")]
     pub(crate) findings: Option<FindingsView>,
-    #[cfg(feature = "whole")]
     pub(crate) extracts: Option<ExtractsView>,
-    #[cfg(feature = "whole")]
     pub(crate) extract: Option<ExtractView>,
-    #[cfg(feature = "whole")]
     pub(crate) batches: Option<BatchesView>,
-    #[cfg(feature = "whole")]
     pub(crate) run: Option<RunView>,
-    #[cfg(feature = "whole")]
     pub(crate) journal: Option<JournalView>,
 }
 
@@ -682,4 +671,37 @@ pub(crate) fn if_changed<T: PartialEq + Clone>(last: &mut Option<T>, now: T) -> 
     }
     *last = Some(now.clone());
     Some(now)
+}
+
+/// Turns what only a piece makes into what the page gets, in that piece: readers of large types need not be in the first
+/// file.
+mod beyond {
+    use super::{BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, RunView};
+    use crate::lazy::lazy;
+    use serde::Serializer;
+    use serde_wasm_bindgen::preserve;
+    use tsify::Tsify as _;
+    use wasm_bindgen::JsValue;
+
+    macro_rules! in_piece {
+        ($($id:literal $name:ident $hand:ident $view:ident,)*) => { $(
+            #[expect(clippy::ref_option, reason = "serde hands the field over as it is")]
+            pub(super) fn $name<S: Serializer>(view: &Option<$view>, to: S) -> Result<S::Ok, S::Error> {
+                view.as_ref().map_or(Ok(JsValue::UNDEFINED), |view| Ok($hand(view))).and_then(|page| preserve::serialize(&page, to))
+            }
+            lazy! {
+                whole $id fn $hand(view: &$view) -> JsValue {
+                    view.into_ts().map_or(JsValue::UNDEFINED, |page| page.js_value().clone())
+                } else { JsValue::UNDEFINED }
+            }
+        )* };
+    }
+    in_piece! {
+        "10" findings hand_findings FindingsView,
+        "11" extracts hand_extracts ExtractsView,
+        "12" extract hand_extract ExtractView,
+        "13" batches hand_batches BatchesView,
+        "14" run hand_run RunView,
+        "15" journal hand_journal JournalView,
+    }
 }

@@ -344,8 +344,11 @@ pub struct DueView {
     pub label: String,
     /// The date.
     pub date: String,
-    /// Whether it was looked at.
-    pub done: bool,
+    /// Where it stands, in words.
+    pub about: String,
+    /// The same: `seen`, `to-come`, `due` or `overdue`.
+    #[tsify(type = "\"seen\" | \"to-come\" | \"due\" | \"overdue\"")]
+    pub state: &'static str,
     /// The day as a record writes it.
     pub day: String,
 }

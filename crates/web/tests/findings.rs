@@ -3,8 +3,7 @@
 
 use rust_decimal::Decimal;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
-use stillroom_exchange::FormulaId;
+use stillroom_core::{Amount, FormulaId, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
 use stillroom_web::command::Command;
 use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
@@ -49,7 +48,7 @@ fn a_cure_is_one_act_that_can_be_undone() {
     let cure = Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() };
     let update = session.apply(cure);
     assert!(about(found(&update), &over.key).is_none());
-    assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo));
+    assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo.is_some()));
     session.apply(Command::Undo {});
     assert_eq!(session.formula().unwrap(), &before);
 }

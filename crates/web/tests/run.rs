@@ -1,5 +1,5 @@
 //! A run at the bench without a browser: every act kept at once, broken off and taken up again, finished and taken back.
-#![cfg(all(not(target_arch = "wasm32"), feature = "whole"))]
+#![cfg(not(target_arch = "wasm32"))]
 // The hands of these tests fail a test as it would itself.
 #![allow(clippy::unwrap_used)]
 
@@ -251,4 +251,49 @@ fn a_journal_notes_a_day_reads_a_colour_and_fits_the_fade() {
     assert!(!journal.calendar.contains("VALUE=DATE:20251202"), "that day was looked at already");
     let dark = page.session.read_colour("0", &pixels(150, 180, 90), &pixels(20, 20, 20));
     assert_eq!(dark.answer.unwrap().code, Some("colour.white-too-dark"));
+}
+
+#[test]
+fn the_verdict_on_a_colour_never_says_other_than_its_numbers() {
+    let mut page = Page::begin();
+    page.next("");
+    let pixels = |red: u8, green: u8, blue: u8| [red, green, blue, 255].repeat(64);
+    let white = pixels(245, 245, 245);
+    let read = |page: &mut Page, day: &str, (red, green, blue)| {
+        let made = page.act("entry-new", "", day).answer.unwrap().made.unwrap();
+        let update = page.session.read_colour(&made, &pixels(red, green, blue), &white);
+        assert_eq!(update.answer.unwrap().error, None);
+    };
+    // A cream that turned tan: its chroma rose, so that there is no fade to speak of, and yet it changed for all to see.
+    read(&mut page, "2025-11-25", (232, 224, 205));
+    read(&mut page, "2025-12-02", (205, 180, 140));
+    let figures = page.session.show_everything().journal.unwrap().colour;
+    assert!(figures[0].range.starts_with("Clearly changed:"), "{figures:?}");
+    assert!(figures[0].range.contains("darker") && figures[0].range.contains("yellower"), "{figures:?}");
+    assert!(!figures[1].range.contains("does not fade") && !figures[1].range.contains("holds"), "{figures:?}");
+    // One that stayed as it was.
+    let mut page = Page::begin();
+    page.next("");
+    read(&mut page, "2025-11-25", (232, 224, 205));
+    read(&mut page, "2025-12-02", (232, 224, 205));
+    let figures = page.session.show_everything().journal.unwrap().colour;
+    assert_eq!(figures[0].range, "No change that photos can tell.");
+    assert!(figures[1].range.starts_with("It holds"), "{figures:?}");
+}
+
+#[test]
+fn a_look_that_is_due_or_overdue_is_not_to_come() {
+    let mut page = Page::begin();
+    page.next("");
+    let due = |page: &mut Page| {
+        let due = page.session.show_everything().journal.unwrap().due;
+        due.iter().map(|each| format!("{} {}", each.state, each.about)).collect::<Vec<_>>()
+    };
+    let day = 24 * 60 * 60 * 1000;
+    assert_eq!(due(&mut page)[..2], ["due due today", "to-come to come"]);
+    page.bench.wait(day);
+    assert_eq!(due(&mut page)[..3], ["overdue overdue by a day", "due due today", "to-come to come"]);
+    page.bench.wait(8 * day);
+    page.act("entry-new", "", "");
+    assert_eq!(due(&mut page)[1..4], ["overdue overdue by 8 days", "seen ✓ looked at", "to-come to come"]);
 }

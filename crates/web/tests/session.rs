@@ -7,6 +7,7 @@ use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use stillroom_web::command::{Command, HoldingField, MaterialField};
 use stillroom_web::keeping::{MemoryStore, QuietRoom, Store, StoreError};
+use stillroom_web::lazy::{Piece, set_here};
 use stillroom_web::session::Session;
 use stillroom_web::settings::SettingName;
 use stillroom_web::view::{KeepState, LineView, Update};
@@ -394,25 +395,32 @@ proptest! {
     }
 
     #[test]
-    fn a_session_that_takes_over_can_undo_what_the_other_did(commands in prop::collection::vec(any_command(), 1..20)) {
+    fn what_was_done_before_the_rest_was_fetched_is_the_same_and_can_be_taken_back(
+        commands in prop::collection::vec(any_command(), 1..20)
+    ) {
         let store = MemoryStore::default();
-        let mut first = open_on(&store);
-        let before = seen(&mut first);
-        let acts = commands.len();
-        for command in commands {
-            first.apply(command);
+        let mut with_everything = open_on(&MemoryStore::default());
+        let before = seen(&mut with_everything);
+        for piece in Piece::ALL {
+            set_here(piece, false);
         }
-        let open = first.show_everything().shelf.unwrap().open;
-        let mut second = open_on(&store);
-        prop_assert!(second.take_over(first.hand_over()));
-        if let Some(open) = open {
-            second.apply(Command::OpenFormula { formula: open.try_into().unwrap() });
+        let mut first_visit = open_on(&store);
+        for command in &commands {
+            first_visit.apply(command.clone());
         }
-        prop_assert_eq!(seen(&mut second), seen(&mut first));
-        for _ in 0..acts {
-            second.apply(Command::Undo {});
+        first_visit.keep();
+        for piece in Piece::ALL {
+            set_here(piece, true);
         }
-        prop_assert_eq!(seen(&mut second), before);
+        first_visit.whole_arrived();
+        for command in &commands {
+            with_everything.apply(command.clone());
+        }
+        prop_assert_eq!(seen(&mut first_visit), seen(&mut with_everything));
+        for _ in 0..commands.len() {
+            first_visit.apply(Command::Undo {});
+        }
+        prop_assert_eq!(seen(&mut first_visit), before);
     }
 
     #[test]

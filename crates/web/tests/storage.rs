@@ -14,7 +14,7 @@ use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
 use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, QuietRoom, Store, StoreError};
+use stillroom_web::keeping::{LoggedStore, MemoryStore, QuietRoom, Store, StoreError, Written};
 use stillroom_web::session::Session;
 use stillroom_web::view::{KeepState, Update};
 use stillroom_web::view_backup::{BackupView, Fate};
@@ -106,7 +106,10 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
         }
         _ => {
             // Several records in one act: a copy and all it is made of.
-            let id = view.formula.and_then(|formula| formula.id).unwrap();
+            let Some(id) = view.formula.and_then(|formula| formula.id) else {
+                session.apply(Command::RestoreExample {});
+                return;
+            };
             let link = session.link_of(FormulaId::try_from(id.clone()).unwrap(), "https://maker.example/").fragment;
             session.apply(Command::DeleteFormula { formula: FormulaId::try_from(id).unwrap() });
             let own = session.show_everything().own_materials.unwrap_or_default();
@@ -116,6 +119,78 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
             session.apply(Command::KeepCopy { link });
         }
     }
+}
+
+/// What a browser that is killed finds of its storage again: everything as it was some time before, while the log is as it
+/// was last confirmed.
+#[test]
+fn three_hundred_browsers_are_killed_with_a_storage_that_reaches_the_disk_late_and_nothing_confirmed_is_lost() {
+    let on_disk = MemoryStore::default();
+    let mut log: Vec<Written> = Vec::new();
+    let around = room();
+    let mut dice = Dice(0x5eed_cafe_5eed_cafe);
+    let mut acts = 0;
+    for turn in 0..300 {
+        // The browser has in memory what was on the disk.
+        let store = MemoryStore::default();
+        for key in on_disk.keys().unwrap() {
+            store.set(&key, &on_disk.get(&key).unwrap().unwrap()).unwrap();
+        }
+        let mut page =
+            Session::open_logged(LoggedStore::new(store.clone(), &log), Box::new(around.clone()), DecimalMark::Point);
+        let mut confirmed = page.written_records(0);
+        for _ in 0..=dice.below(4) {
+            act(&mut page, &mut dice, turn);
+            if dice.below(4) == 0 {
+                page.apply(Command::Undo {});
+            }
+            acts += 1;
+            page.keep();
+            let said_to_be_kept = page.show_everything().status.unwrap().state == KeepState::Kept;
+            let written = page.take_written();
+            assert_eq!(said_to_be_kept, written.is_empty(), "nothing is called kept before it is on the disk");
+            for written in written {
+                log.retain(|earlier| earlier.key != written.key);
+                log.push(written);
+            }
+            page.committed(true);
+            assert_eq!(page.show_everything().status.unwrap().state, KeepState::Kept);
+            confirmed = page.written_records(0);
+            // Now and then the browser gets round to it.
+            if dice.below(6) == 0 {
+                for key in on_disk.keys().unwrap() {
+                    on_disk.remove(&key).unwrap();
+                }
+                for key in store.keys().unwrap() {
+                    on_disk.set(&key, &store.get(&key).unwrap().unwrap()).unwrap();
+                }
+            }
+        }
+        drop(page);
+        let store = MemoryStore::default();
+        for key in on_disk.keys().unwrap() {
+            store.set(&key, &on_disk.get(&key).unwrap().unwrap()).unwrap();
+        }
+        let mut next =
+            Session::open_logged(LoggedStore::new(store, &log), Box::new(around.clone()), DecimalMark::Point);
+        let found = next.written_records(0);
+        let lost: Vec<&String> = confirmed.keys().filter(|key| found.get(*key) != confirmed.get(*key)).collect();
+        assert!(lost.is_empty() && found.len() == confirmed.len(), "turn {turn}: {lost:?}");
+        assert!(next.show_everything().status.unwrap().unreadable.is_empty());
+    }
+    println!("300 browsers killed after {acts} acts");
+}
+
+#[test]
+fn a_log_that_cannot_be_written_is_said() {
+    let store = LoggedStore::new(MemoryStore::default(), &[]);
+    let mut page = Session::open_logged(store, Box::new(room()), DecimalMark::Point);
+    page.apply(Command::SetNotes { text: "kept?".into() });
+    page.keep();
+    assert!(!page.take_written().is_empty() && page.take_written().is_empty());
+    let status = page.committed(false).status.unwrap();
+    assert_eq!(status.state, KeepState::Kept);
+    assert!(status.text.contains("the last minute may be lost"), "{}", status.text);
 }
 
 #[test]

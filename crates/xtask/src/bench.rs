@@ -1,7 +1,7 @@
 //! Runs the benchmarks of `tests/bench`, in Node over the built seam and in a browser over the built page, and collects
 //! what they print.
 
-use crate::site::{self, Shrink};
+use crate::site::{self, Form};
 use crate::toolchain;
 use crate::workspace::{Workspace, capture, ending, files_below, say};
 use anyhow::{Context, Result, bail};
@@ -24,7 +24,7 @@ pub struct Times {
 
 /// Builds the site and runs every benchmark, or those whose file name contains a word.
 pub fn measure(workspace: &Workspace, only: Option<&str>) -> Result<Vec<Times>> {
-    let built = site::build(workspace, true, Shrink::Required)?;
+    let built = site::build(workspace, Form::Released)?;
     let node = toolchain::ensure_node_packages(workspace)?;
     let browser = toolchain::chromium();
     toolchain::ensure_programs(&[(&browser, "chromium")])?;

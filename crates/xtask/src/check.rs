@@ -1,7 +1,7 @@
 //! Runs every test there is, step by step, and sums up.
 
 use crate::delegate;
-use crate::site::{self, Built, Shrink};
+use crate::site::{self, Built, Form};
 use crate::tidy;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, run_showing, say};
@@ -180,7 +180,7 @@ impl Bench<'_> {
     /// The site, built at most once a run.
     fn built(&mut self) -> Result<&Built> {
         if self.built.is_none() {
-            self.built = Some(site::build(self.workspace, true, Shrink::Required)?);
+            self.built = Some(site::build(self.workspace, Form::Released)?);
         }
         self.built.as_ref().context("the site was not built")
     }

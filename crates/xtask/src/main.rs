@@ -16,14 +16,14 @@ mod workspace;
 
 use anyhow::{Context, Result, bail};
 use arguments::Arguments;
-use site::Shrink;
+use site::Form;
 use std::process::ExitCode;
 use workspace::Workspace;
 
 const HELP: &str = "\
 The developer's commands of Stillroom:
-  cargo xtask serve [--port N] [--debug] [--no-build] [--folder PATH]
-                                  build the site and serve it on this machine
+  cargo xtask serve [--port N] [--release] [--no-build] [--folder PATH]
+                                  build the site, soon done or as released, and serve it on this machine
   cargo xtask build               build the site into dist/, as small as it gets
   cargo xtask test [--only STEP,...]
                                   run every test: fmt, clippy, native, doc, tidy, site, seam, types, wasm, browser, fuzz
@@ -101,13 +101,11 @@ fn serve_site(mut arguments: Arguments) -> Result<ExitCode> {
     let port = arguments.option("--port")?.unwrap_or(serve::USUAL_PORT);
     let folder = arguments.option::<std::path::PathBuf>("--folder")?;
     let no_build = arguments.flag("--no-build");
-    let debug = arguments.flag("--debug");
-    // Release is what is served anyway; the flag lets a script say so.
-    arguments.flag("--release");
+    let released = arguments.flag("--release");
     arguments.finish()?;
     let workspace = Workspace::find()?;
     if !no_build && folder.is_none() {
-        site::build(&workspace, !debug, Shrink::IfPresent)?;
+        site::build(&workspace, if released { Form::Released } else { Form::Quick })?;
     }
     serve::serve(&folder.unwrap_or_else(|| workspace.dist()), port)?;
     Ok(ExitCode::SUCCESS)
@@ -116,7 +114,7 @@ fn serve_site(mut arguments: Arguments) -> Result<ExitCode> {
 fn build_site(arguments: Arguments) -> Result<ExitCode> {
     arguments.finish()?;
     let workspace = Workspace::find()?;
-    let built = site::build(&workspace, true, Shrink::Required)?;
+    let built = site::build(&workspace, Form::Released)?;
     site::keep_types(&workspace, &built)?;
     println!("{}", workspace.dist().display());
     Ok(ExitCode::SUCCESS)
@@ -132,7 +130,7 @@ fn show_size(mut arguments: Arguments) -> Result<ExitCode> {
     let json = arguments.flag("--json");
     arguments.finish()?;
     let workspace = Workspace::find()?;
-    let built = site::build(&workspace, true, Shrink::Required)?;
+    let built = site::build(&workspace, Form::Released)?;
     let report = size::measure(&workspace, &built)?;
     if json {
         println!("{}", serde_json::to_string(&report)?);

@@ -1,10 +1,10 @@
 //! What the first visit costs: bytes per file of the built site, held against a budget.
 //!
-//! The first load is what the page needs before the main job can be done. The whole seam and the icons come later, in the
-//! background, for use without a network; they are shown apart.
+//! The first load is what the page needs before the main job can be done. The pieces of the seam, the rooms beyond the main
+//! job and the icons come later; they are shown apart.
 
 use crate::compress;
-use crate::site::{Built, READER_SEAM, WHOLE_SEAM};
+use crate::site::{Built, FIRST_OF_SEAM, SEAM};
 use crate::workspace::{Workspace, ending, files_below, run};
 use anyhow::{Context, Result};
 use serde::{Deserialize, Serialize};
@@ -73,9 +73,6 @@ pub fn measure(workspace: &Workspace, built: &Built) -> Result<SizeReport> {
     Ok(report)
 }
 
-/// Modules the page imports when a room is first entered.
-const OF_LATER_ROOMS: [&str; 2] = ["rooms/extract.js", "words-extract.js"];
-
 /// Packs the catalogue as the build does and measures it on its own: its share of a seam.
 fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, usize)>> {
     let folder = workspace.target.join("xtask/catalogue");
@@ -94,9 +91,12 @@ fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, 
 
 /// Whether the page does its main job before it has this file.
 fn is_later(path: &str) -> bool {
+    let mut folders = path.split('/').rev();
+    let name = folders.next().unwrap_or_default();
+    let folder = folders.next().unwrap_or_default();
     path.starts_with("icons/")
-        || OF_LATER_ROOMS.iter().any(|module| path.ends_with(module))
-        || path.split('/').any(|folder| [WHOLE_SEAM, READER_SEAM, "embed"].contains(&folder))
+        || path.split('/').any(|folder| ["whole", "embed"].contains(&folder))
+        || (folder == SEAM && !FIRST_OF_SEAM.contains(&name))
 }
 
 fn read_budget(text: &str) -> Result<Budget> {
@@ -140,8 +140,8 @@ impl SizeReport {
         let width = self.files.iter().map(|file| file.path.len()).max().unwrap_or(0).max(14);
         let mut table = format!("{:<width$} {:>9} {:>9} {:>9}\n", "file", "raw", "wasm-opt", "brotli");
         for file in &self.files {
-            let folder = file.path.rsplit('/').nth(1).unwrap_or_default();
-            let before = self.wasm_before_shrinking.get(folder).filter(|_| ending(&file.path) == "wasm");
+            let name = file.path.rsplit('/').next().unwrap_or_default();
+            let before = self.wasm_before_shrinking.get(name);
             let shrunk = before.map_or_else(String::new, |_| file.raw.to_string());
             let raw = before.unwrap_or(&file.raw);
             let mark = if file.later { "  later" } else { "" };

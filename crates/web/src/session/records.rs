@@ -2,16 +2,16 @@
 //! same browser changed one.
 
 use super::Session;
-#[cfg(feature = "whole")]
 use super::journal::{self, Entry};
 use crate::history::Slot;
-use crate::keeping::StoreError;
+use crate::keeping::{StoreError, WriteLog, Written};
+use crate::lazy::{self, Piece, lazy};
+use crate::materials::Materials;
 use crate::sentences;
 use crate::settings::SettingsRecord;
 use crate::view::{Answer, KeepState, Update, if_changed};
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
-#[cfg(feature = "whole")]
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::holding::HoldingRecord;
@@ -21,36 +21,38 @@ pub(crate) const FORMULA_KEY: &str = "stillroom.formula.";
 pub(crate) const MATERIAL_KEY: &str = "stillroom.material.";
 const HOLDING_KEY: &str = "stillroom.holding.";
 const EXTRACT_KEY: &str = "stillroom.extract.";
-#[cfg(feature = "whole")]
 const BATCH_KEY: &str = "stillroom.batch.";
-#[cfg(feature = "whole")]
 const JOURNAL_KEY: &str = "stillroom.journal.";
 const SETTINGS_KEY: &str = "stillroom.settings";
 
 /// How the keys of records begin. Of others the session knows nothing.
-const KINDS: &[&str] = &[
-    FORMULA_KEY,
-    MATERIAL_KEY,
-    HOLDING_KEY,
-    EXTRACT_KEY,
-    #[cfg(feature = "whole")]
-    BATCH_KEY,
-    #[cfg(feature = "whole")]
-    JOURNAL_KEY,
-];
+const FIRST_KINDS: [&str; 4] = [FORMULA_KEY, MATERIAL_KEY, HOLDING_KEY, EXTRACT_KEY];
+/// Those that are read once what lies beyond the main job is there.
+const LATER_KINDS: [&str; 2] = [BATCH_KEY, JOURNAL_KEY];
 
 impl Session {
     pub(super) fn read_everything(&mut self) {
-        #[cfg(feature = "whole")]
         journal::finish(&*self.store);
+        self.read_kinds(|key| key == SETTINGS_KEY || FIRST_KINDS.iter().any(|kind| key.starts_with(kind)));
+        if lazy::is_here(Piece::Whole) {
+            self.whole_arrived();
+        }
+    }
+
+    /// What lies beyond the main job is there: takes in the whole catalogue and reads the records of batches.
+    pub fn whole_arrived(&mut self) {
+        take_whole_catalogue(&mut self.materials);
+        self.read_kinds(|key| LATER_KINDS.iter().any(|kind| key.starts_with(kind)));
+        self.last.forget_inputs();
+    }
+
+    fn read_kinds(&mut self, is_wanted: impl Fn(&str) -> bool) {
         let Ok(keys) = self.store.keys() else {
             self.keep_state = KeepState::Blocked;
             return;
         };
-        for key in keys {
-            if key == SETTINGS_KEY || KINDS.iter().any(|kind| key.starts_with(kind)) {
-                self.read_record(&key);
-            }
+        for key in keys.iter().filter(|key| is_wanted(key)) {
+            self.read_record(key);
         }
     }
 
@@ -63,10 +65,7 @@ impl Session {
 
     /// Reads the text of a record into the session.
     fn read_text(&mut self, key: &str, text: &str) {
-        #[cfg(feature = "whole")]
         let read = journal::check(text).and_then(|()| read_slot(key, text));
-        #[cfg(not(feature = "whole"))]
-        let read = read_slot(key, text);
         match read {
             Ok(Some((revision, slot))) => {
                 self.unreadable.remove(key);
@@ -98,39 +97,36 @@ impl Session {
             None if !self.conflicts.is_empty() => KeepState::Conflict,
             // A store that cannot even be listed keeps nothing, whether or not there was something to keep.
             None if self.keep_state == KeepState::Blocked && self.store.keys().is_err() => KeepState::Blocked,
+            None if self.awaits_commit() => KeepState::Keeping,
             None => KeepState::Kept,
         };
     }
 
-    /// Keeps records one by one: what the first seam does in the second before the whole one takes its place.
-    #[cfg(not(feature = "whole"))]
-    fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
-        let mut failure = None;
-        for key in keys {
-            if let Err(error) = self.keep_one(key) {
-                failure = Some(error);
-            }
-        }
-        failure
+    /// Whether something that was written is not on the disk yet, as far as this page knows.
+    fn awaits_commit(&self) -> bool {
+        self.committing || self.log.as_ref().is_some_and(|log| !log.is_empty())
     }
 
-    #[cfg(not(feature = "whole"))]
-    fn keep_one(&mut self, key: String) -> Result<(), StoreError> {
-        if !self.is_ours_to_write(&key)? {
-            self.conflicts.insert(key.clone(), self.name_of(&key));
-            return Ok(());
+    /// Hands out what was written since the last time, for the page's log.
+    pub fn take_written(&mut self) -> Vec<Written> {
+        let written = self.log.as_ref().map(WriteLog::take).unwrap_or_default();
+        self.committing |= !written.is_empty();
+        written
+    }
+
+    /// All that was handed out is on the disk, or could not be put there: then the store alone has it.
+    pub fn committed(&mut self, is_on_disk: bool) -> Update {
+        self.committing = false;
+        self.log_failed = !is_on_disk;
+        if self.keep_state == KeepState::Keeping && self.unkept.is_empty() && !self.awaits_commit() {
+            self.keep_state = KeepState::Kept;
+            self.kept_at = Some(self.around.now());
         }
-        let text = self.text_of(&key, self.revisions.get(&key).map_or(1, |known| known + 1));
-        match &text {
-            Some(text) => self.store.set(&key, text)?,
-            None => self.store.remove(&key)?,
-        }
-        self.kept(&key, text.is_some());
-        Ok(())
+        let status = self.present_status();
+        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
     }
 
     /// Keeps records so that a crash leaves all of them old or all of them new.
-    #[cfg(feature = "whole")]
     fn keep_all(&mut self, keys: Vec<String>) -> Option<StoreError> {
         let mut entries = Vec::new();
         let mut failure = None;
@@ -159,16 +155,15 @@ impl Session {
     /// A record is in the store as it is here, or is gone from both.
     fn kept(&mut self, key: &str, there: bool) {
         self.unkept.remove(key);
+        // One that is gone keeps its number: if it comes back, what is written then is newer than all before.
+        let revision = self.revisions.entry(key.to_owned()).or_insert(0);
         if there {
-            *self.revisions.entry(key.to_owned()).or_insert(0) += 1;
-        } else {
-            self.revisions.remove(key);
+            *revision += 1;
         }
         self.kept_at = Some(self.around.now());
     }
 
     /// How often a formula was written: its version.
-    #[cfg(feature = "whole")]
     pub(crate) fn revision_of(&self, id: FormulaId) -> u64 {
         self.revisions.get(&key_of(&Slot::Formula(id, None))).copied().unwrap_or(0)
     }
@@ -180,13 +175,11 @@ impl Session {
     }
 
     /// Every key of the store; none where it cannot be read.
-    #[cfg(feature = "whole")]
     pub(crate) fn store_keys(&self) -> Vec<String> {
         self.store.keys().unwrap_or_default()
     }
 
     /// The text under a key of the store.
-    #[cfg(feature = "whole")]
     pub(crate) fn stored_text(&self, key: &str) -> Option<String> {
         self.store.get(key).ok().flatten()
     }
@@ -200,7 +193,6 @@ impl Session {
     }
 
     /// What is to be written of one record.
-    #[cfg(feature = "whole")]
     fn entry_of(&mut self, key: String) -> Entry {
         let stored = self.stored_text(&key);
         if stored.is_none() && self.revisions.contains_key(&key) && self.stored_text(SETTINGS_KEY).is_none() {
@@ -215,7 +207,6 @@ impl Session {
     }
 
     /// The browser forgot everything this page had kept: all that is here is to be kept anew.
-    #[cfg(feature = "whole")]
     fn storage_was_cleared(&mut self) {
         self.revisions.clear();
         for slot in self.every_slot() {
@@ -225,13 +216,11 @@ impl Session {
     }
 
     /// Puts a text beside the records, if there is room.
-    #[cfg(feature = "whole")]
     pub(crate) fn store_beside(&self, key: &str, text: &str) {
         let _ = self.store.set(key, text);
     }
 
     /// What the maker should know about the storage of this device, a sentence each.
-    #[cfg(feature = "whole")]
     #[must_use]
     pub fn storage_remarks(&self) -> Vec<String> {
         /// Clocks differ a little, and a day off is no harm.
@@ -255,9 +244,7 @@ impl Session {
                 Slot::Holding(material, self.materials.holding(material).map(Rc::clone))
             }
             Some(Slot::Extract(id, _)) => Slot::Extract(id, self.extracts.get(&id).map(Rc::clone)),
-            #[cfg(feature = "whole")]
             Some(Slot::Batch(id, _)) => Slot::Batch(id, self.batches.get(&id).map(Rc::clone)),
-            #[cfg(feature = "whole")]
             Some(Slot::Journal(id, _)) => Slot::Journal(id, self.journals.get(&id).map(Rc::clone)),
             Some(settings @ Slot::Settings(_)) => settings,
         })
@@ -266,37 +253,6 @@ impl Session {
     /// A record as it is kept; nothing where it was deleted.
     fn text_of(&self, key: &str, revision: u64) -> Option<String> {
         write_slot(&self.slot_at(key)?, revision, self.around.now())
-    }
-
-    /// What another session needs to take this one's place: records that are not kept yet, and what can be undone.
-    #[must_use]
-    pub fn hand_over(&self) -> Vec<String> {
-        let revision = |key: &str| self.revisions.get(key).copied().unwrap_or(0);
-        let mut texts = vec![self.unkept.len().to_string()];
-        for key in self.unkept.keys() {
-            texts.extend([key.clone(), self.text_of(key, revision(key)).unwrap_or_default()]);
-        }
-        self.history
-            .hand_over(&mut texts, |slot| [key_of(slot), write_slot(slot, 0, self.around.now()).unwrap_or_default()]);
-        texts
-    }
-
-    /// Takes the place of a session that handed over. Returns whether all of it was understood.
-    pub fn take_over(&mut self, texts: Vec<String>) -> bool {
-        let mut texts = texts.into_iter();
-        let count = texts.next().and_then(|count| count.parse().ok()).unwrap_or(0);
-        for _ in 0..count {
-            let (Some(key), Some(text)) = (texts.next(), texts.next()) else { return false };
-            if text.is_empty() {
-                self.take_out(&key);
-            } else {
-                self.read_text(&key, &text);
-            }
-            self.unkept.insert(key, ());
-        }
-        self.history.take_over(&mut texts, |key, text| {
-            if text.is_empty() { absent(key) } else { read_slot(key, text).ok().flatten().map(|(_, slot)| slot) }
-        })
     }
 
     /// Takes the record under a key out of the session.
@@ -332,8 +288,10 @@ impl Session {
             }
             Err(_) => return,
         }
-        // Undo would bring back records that are no longer what they were.
-        self.history.clear();
+        // Undo would bring back a record that is no longer what it was.
+        if let Some(slot) = self.slot_at(key) {
+            self.history.forget(&slot);
+        }
         self.open = self.open.filter(|id| self.shelf.contains_key(id)).or_else(|| self.last_changed());
     }
 
@@ -367,7 +325,6 @@ impl Session {
         if let Some(id) = extract_of(key) {
             return self.extracts.get(&id).map(|record| record.extract.name.clone()).unwrap_or_default();
         }
-        #[cfg(feature = "whole")]
         if let Some(id) = batch_of(key).or_else(|| journal_of(key)) {
             return self.batches.get(&id).map(|record| record.batch.lot.clone()).unwrap_or_default();
         }
@@ -382,9 +339,7 @@ pub(crate) fn key_of(slot: &Slot) -> String {
         Slot::Formula(id, _) => format!("{FORMULA_KEY}{id}"),
         Slot::Material(number, _) => format!("{MATERIAL_KEY}{number:016x}"),
         Slot::Extract(id, _) => format!("{EXTRACT_KEY}{id}"),
-        #[cfg(feature = "whole")]
         Slot::Batch(id, _) => format!("{BATCH_KEY}{id}"),
-        #[cfg(feature = "whole")]
         Slot::Journal(id, _) => format!("{JOURNAL_KEY}{id}"),
         Slot::Holding(material, _) => format!("{HOLDING_KEY}{material}"),
         Slot::Settings(_) => SETTINGS_KEY.to_owned(),
@@ -407,12 +362,10 @@ fn extract_of(key: &str) -> Option<ExtractId> {
     ExtractId::try_from(key.strip_prefix(EXTRACT_KEY)?.to_owned()).ok()
 }
 
-#[cfg(feature = "whole")]
 fn batch_of(key: &str) -> Option<BatchId> {
     BatchId::try_from(key.strip_prefix(BATCH_KEY)?.to_owned()).ok()
 }
 
-#[cfg(feature = "whole")]
 fn journal_of(key: &str) -> Option<BatchId> {
     BatchId::try_from(key.strip_prefix(JOURNAL_KEY)?.to_owned()).ok()
 }
@@ -424,7 +377,6 @@ pub(crate) fn absent(key: &str) -> Option<Slot> {
     let holding = || holding_of(key).map(|material| Slot::Holding(material, None));
     let extract = || extract_of(key).map(|id| Slot::Extract(id, None));
     let known = formula.or_else(material).or_else(holding).or_else(extract);
-    #[cfg(feature = "whole")]
     let known = known
         .or_else(|| batch_of(key).map(|id| Slot::Batch(id, None)))
         .or_else(|| journal_of(key).map(|id| Slot::Journal(id, None)));
@@ -459,16 +411,7 @@ pub(crate) fn read_slot(key: &str, text: &str) -> Result<Option<(u64, Slot)>, Re
             let record: ExtractRecord = record::read(text)?;
             Some((record.revision, Slot::Extract(record.id, Some(Rc::new(record)))))
         }
-        #[cfg(feature = "whole")]
-        Some(Slot::Batch(..)) => {
-            let record: BatchRecord = record::read(text)?;
-            Some((record.revision, Slot::Batch(record.id, Some(Rc::new(record)))))
-        }
-        #[cfg(feature = "whole")]
-        Some(Slot::Journal(..)) => {
-            let record: JournalRecord = record::read(text)?;
-            Some((record.revision, Slot::Journal(record.batch, Some(Rc::new(record)))))
-        }
+        Some(Slot::Batch(..) | Slot::Journal(..)) => return read_of_batch(key, text),
     })
 }
 
@@ -484,9 +427,38 @@ pub(crate) fn write_slot(slot: &Slot, revision: u64, changed_at: u64) -> Option<
             record::write(&HoldingRecord { revision, material: *material, holding: (**holding.as_ref()?).clone() })
         }
         Slot::Extract(_, record) => record::write(&ExtractRecord { revision, ..(**record.as_ref()?).clone() }),
-        #[cfg(feature = "whole")]
-        Slot::Batch(_, record) => record::write(&BatchRecord { revision, ..(**record.as_ref()?).clone() }),
-        #[cfg(feature = "whole")]
-        Slot::Journal(_, record) => record::write(&JournalRecord { revision, ..(**record.as_ref()?).clone() }),
+        Slot::Batch(..) | Slot::Journal(..) => return write_of_batch(slot, revision),
     })
+}
+
+lazy! {
+    whole "08" fn read_of_batch(key: &str, text: &str) -> Result<Option<(u64, Slot)>, RecordError> {
+        Ok(if batch_of(key).is_some() {
+            let record: BatchRecord = record::read(text)?;
+            Some((record.revision, Slot::Batch(record.id, Some(Rc::new(record)))))
+        } else {
+            let record: JournalRecord = record::read(text)?;
+            Some((record.revision, Slot::Journal(record.batch, Some(Rc::new(record)))))
+        })
+    } else { Ok(None) }
+}
+
+lazy! {
+    whole "09" fn write_of_batch(slot: &Slot, revision: u64) -> Option<String> {
+        match slot {
+            Slot::Batch(_, record) => {
+                Some(record::write(&BatchRecord { revision, ..(**record.as_ref()?).clone() }))
+            }
+            Slot::Journal(_, record) => {
+                Some(record::write(&JournalRecord { revision, ..(**record.as_ref()?).clone() }))
+            }
+            _ => None,
+        }
+    } else { None }
+}
+
+lazy! {
+    whole "0a" fn take_whole_catalogue(materials: &mut Materials) {
+        materials.take_whole_catalogue();
+    } else {}
 }

@@ -1,0 +1,144 @@
+//! Undo and redo over several records: what is taken back is what was done, where it was done, and nothing else.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::unwrap_used, reason = "what goes wrong in a test is to be seen at once")]
+
+mod trial;
+
+use stillroom_core::number::DecimalMark;
+use stillroom_core::{FormulaId, MaterialId, WrittenIn};
+use stillroom_web::command::{Command, MaterialField};
+use stillroom_web::keeping::{MemoryStore, QuietRoom};
+use stillroom_web::session::Session;
+use stillroom_web::view::Update;
+
+/// 27 November 2026, eight o'clock, in a room where a tenth of a second passes between two acts.
+fn open() -> Session {
+    let room = QuietRoom::at(1_795_766_400_000, 100);
+    Session::open(Box::new(MemoryStore::default()), Box::new(room), DecimalMark::Point)
+}
+
+fn new_formula(session: &mut Session) -> FormulaId {
+    let made = session.apply(Command::NewFormula { basis: WrittenIn::Percent }).answer.unwrap().made.unwrap();
+    FormulaId::try_from(made).unwrap()
+}
+
+fn notes(session: &mut Session, formula: FormulaId) -> String {
+    session.apply(Command::OpenFormula { formula });
+    session.show_everything().formula.unwrap().notes
+}
+
+fn write(session: &mut Session, text: &str) {
+    session.apply(Command::SetNotes { text: text.to_owned() });
+}
+
+#[test]
+fn notes_typed_in_one_formula_right_after_another_are_two_changes() {
+    let mut session = open();
+    let (a, b) = (new_formula(&mut session), new_formula(&mut session));
+    session.apply(Command::OpenFormula { formula: a });
+    write(&mut session, "of a");
+    session.apply(Command::OpenFormula { formula: b });
+    write(&mut session, "of b");
+    session.apply(Command::Undo {});
+    assert_eq!(notes(&mut session, a), "of a");
+    assert_eq!(notes(&mut session, b), "");
+    session.apply(Command::Redo {});
+    assert_eq!(notes(&mut session, a), "of a");
+    assert_eq!(notes(&mut session, b), "of b");
+    session.apply(Command::Undo {});
+    session.apply(Command::Undo {});
+    assert_eq!(notes(&mut session, a), "");
+    session.apply(Command::Redo {});
+    session.apply(Command::Redo {});
+    assert_eq!((notes(&mut session, a), notes(&mut session, b)), ("of a".to_owned(), "of b".to_owned()));
+}
+
+#[test]
+fn typing_on_in_one_field_stays_one_change() {
+    let mut session = open();
+    let a = new_formula(&mut session);
+    for text in ["o", "on", "one"] {
+        write(&mut session, text);
+    }
+    session.apply(Command::Undo {});
+    assert_eq!(notes(&mut session, a), "");
+}
+
+#[test]
+fn own_materials_typed_in_one_right_after_another_are_two_changes() {
+    let mut session = open();
+    let mut made = || {
+        let name = "mine".to_owned();
+        let made = session.apply(Command::NewMaterial { composite: false, name }).answer.unwrap().made.unwrap();
+        made.parse::<MaterialId>().unwrap()
+    };
+    let (a, b) = (made(), made());
+    let inci = |session: &mut Session, material, text: &str| {
+        session.apply(Command::OpenMaterial { material });
+        session.apply(Command::SetMaterialText { field: MaterialField::Inci, text: text.to_owned() });
+    };
+    inci(&mut session, a, "Aqua A");
+    inci(&mut session, b, "Aqua B");
+    session.apply(Command::Undo {});
+    let shown = |session: &mut Session, material| {
+        session.apply(Command::OpenMaterial { material });
+        format!("{:?}", session.show_everything().material.unwrap())
+    };
+    assert!(shown(&mut session, a).contains("Aqua A"));
+    assert!(!shown(&mut session, b).contains("Aqua B"));
+}
+
+/// The number by which the undo of a notice takes back its own act.
+fn undo_of(update: &Update) -> u32 {
+    update.notices.iter().find_map(|notice| notice.undo).unwrap()
+}
+
+#[test]
+fn the_undo_of_a_notice_takes_back_its_own_act_or_nothing() {
+    let mut session = open();
+    let (a, b) = (new_formula(&mut session), new_formula(&mut session));
+    let first = undo_of(&session.apply(Command::DeleteFormula { formula: a }));
+    let second = undo_of(&session.apply(Command::DeleteFormula { formula: b }));
+    let here = |session: &mut Session| {
+        session.show_everything().shelf.unwrap().cards.iter().map(|card| card.id.clone()).collect::<Vec<_>>()
+    };
+    let before = here(&mut session);
+    let update = session.apply(Command::UndoAct { change: first });
+    assert_eq!(here(&mut session), before, "the second act stands in between");
+    assert_eq!(update.history.and_then(|history| history.undoes).unwrap_or(second), second);
+    session.apply(Command::UndoAct { change: second });
+    assert!(here(&mut session).contains(&b.to_string()) && !here(&mut session).contains(&a.to_string()));
+    session.apply(Command::UndoAct { change: first });
+    assert!(here(&mut session).contains(&a.to_string()));
+    let before = here(&mut session);
+    session.apply(Command::UndoAct { change: first });
+    assert_eq!(here(&mut session), before, "what is taken back is not taken back again");
+}
+
+/// A generator of bytes for choosing what happens (Marsaglia's xorshift); the seed is printed where something fails.
+fn bytes(seed: u64, count: usize) -> Vec<u8> {
+    let mut state = seed;
+    let mut next = || {
+        state ^= state << 13;
+        state ^= state >> 7;
+        state ^= state << 17;
+        state.to_le_bytes()[2]
+    };
+    (0..count).map(|_| next()).collect()
+}
+
+#[test]
+fn any_acts_over_several_records_can_be_taken_back_and_made_again() {
+    let mut all = trial::Tally::default();
+    for seed in 1..=40_u64 {
+        println!("seed {seed}");
+        let tally = trial::run(&bytes(seed.wrapping_mul(0x9e37_79b9_7f4a_7c15), 400));
+        all.commands += tally.commands;
+        all.undone += tally.undone;
+        all.redone += tally.redone;
+        all.reopened += tally.reopened;
+        all.elsewhere += tally.elsewhere;
+    }
+    println!("{all:?}");
+    assert!(all.undone > 200 && all.redone > 50 && all.reopened > 20 && all.elsewhere > 5, "{all:?}");
+}
