@@ -77,7 +77,6 @@ def run(path):
         found = by_name.get(name)
         if number not in have and found and found["function"]:
             words = [word.strip().lower() for word in found["function"].split(",")]
-            functions.append(
-                {"constituent": number, "functions": "; ".join(words), "source": SOURCE, "locator": "", "basis": "published"}
-            )
+            row = {"constituent": number, "functions": "; ".join(words)}
+            functions.append(row | {"source": SOURCE, "locator": "", "basis": "published"})
     write("functions.csv", functions, list(functions[0]))

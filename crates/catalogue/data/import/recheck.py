@@ -4,8 +4,8 @@
     python recheck.py sample.csv --inventory cosing.csv --foods sr28/ --solubility data_curated.csv > recheck.md
 
 It shares no code with the import: each value is searched for in the text of the source, by registry number, name or
-number of the row, and the row found is quoted beside what the catalogue says. Whether the two agree is judged by number;
-a source that is not at hand is said to be so and counts as not checked.
+row, and the row found is quoted beside what the catalogue says. Whether the two agree is judged by number; a source
+that is not at hand is said to be so and counts as not checked.
 """
 
 import argparse
@@ -15,7 +15,9 @@ import re
 from pathlib import Path
 
 TABLES = {
-    "crc-constants": ["Misc/Physical Constants of Organic Compounds.csv", "Misc/Physical Constants of Inorganic Compounds.csv"],
+    "crc-constants": [
+        "Misc/Physical Constants of Organic Compounds.csv", "Misc/Physical Constants of Inorganic Compounds.csv",
+    ],
     "crc-refractive-index": ["Misc/CRC Handbook Organic RI.csv"],
     "crc-fusion": ["Phase Change/CRC Handbook Heat of Fusion.tsv"],
     "crc-vaporization": ["Phase Change/CRC Handbook Heat of Vaporization.tsv"],
@@ -114,8 +116,8 @@ def main():
         quote = quote.replace("|", "/").replace("\t", " · ")[:160]
         value = drawn["value"].replace("|", "/")[:90]
         cells = [
-            f"{drawn['file']}, {drawn['line']}", drawn["subject"][:50], drawn["property"], value, drawn["source"], quote,
-            verdict,
+            f"{drawn['file']}, {drawn['line']}", drawn["subject"][:50], drawn["property"], value, drawn["source"],
+            quote, verdict,
         ]
         print("| " + " | ".join(cells) + " |")
 
@@ -169,10 +171,10 @@ def look_up(drawn, found, masses, inventory, foods, solubility, keys):
 
 REPORT = """# A sample of the published values, looked up again
 
-`cargo xtask data sample --seed 2026` drew {total} of the values that the catalogue marks as published; `recheck.py` beside
-this file searched each in the source itself and quotes the row it found. **{agrees} agree, {differs} differ,
-{not_at_hand} could not be looked up again here** because the source was not at hand in full text (law, papers, tables that
-were read by hand): they rest on the first reading.
+`cargo xtask data sample --seed 2026` drew {total} of the values that the catalogue marks as published; `recheck.py`
+beside this file searched each in the source itself and quotes the row it found. **{agrees} agree, {differs} differ,
+{not_at_hand} could not be looked up again here** because the source was not at hand in full text (law, papers, tables
+that were read by hand): they rest on the first reading.
 
 Earlier drawings with other data under the same seed led to corrections: six registry numbers stood beside one that the
 named table does have but were not in it themselves, two rows stood in another table of the same package, and one

@@ -23,7 +23,7 @@ SETS = {
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("--solubility", required=True, help="folder with data_curated.csv, dataset-A.csv, dataset-B.csv")
+    parser.add_argument("--solubility", required=True, help="folder with data_curated.csv, dataset-A.csv, -B.csv")
     parser.add_argument("--out", required=True)
     arguments = parser.parse_args()
     import chemicals

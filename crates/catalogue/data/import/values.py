@@ -319,7 +319,9 @@ def run(folder):
                 imported.remove(new)
         kept.append(row)
     published = {
-        (row["number"], row["property"]) for row in kept if row["subject"] == "constituent" and row["basis"] == "published"
+        (row["number"], row["property"])
+        for row in kept
+        if row["subject"] == "constituent" and row["basis"] == "published"
     }
     imported = [row for row in imported if (row["number"], row["property"]) not in published]
     write("properties.csv", kept, COLUMNS)
