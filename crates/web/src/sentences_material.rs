@@ -137,6 +137,26 @@ pub(crate) const fn basis(basis: Basis) -> &'static str {
     }
 }
 
+/// Source of what is computed from the fatty acids of a fat.
+#[cfg(feature = "whole")]
+pub(crate) const FROM_FATTY_ACIDS: &str =
+    "computed from its fatty acids; what does not saponify is left out of account";
+/// What the class of oxidation is called.
+#[cfg(feature = "whole")]
+pub(crate) const TAKES_UP_OXYGEN: &str = "Goes rancid";
+
+/// How a fat keeps by its fatty acids alone.
+#[cfg(feature = "whole")]
+pub(crate) const fn oxidation(class: stillroom_core::chemistry::fat::OxidationClass) -> &'static str {
+    use stillroom_core::chemistry::fat::OxidationClass;
+    match class {
+        OxidationClass::Slow => "slowly, by its fatty acids; light, air and metals hasten it",
+        OxidationClass::Moderate => "not fast, by its fatty acids; light, air and metals hasten it",
+        OxidationClass::Fast => "fast, by its fatty acids; keep it cool, dark and closed",
+        OxidationClass::VeryFast => "very fast, by its fatty acids; keep it cold and use it soon",
+    }
+}
+
 /// What a property is called.
 pub(crate) const fn property(property: Property) -> &'static str {
     match property {

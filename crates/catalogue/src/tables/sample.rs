@@ -38,7 +38,7 @@ pub fn sample(tables: &Tables, seed: u64, count: usize) -> Vec<Drawn> {
     drawn
 }
 
-/// The next number of a sequence (SplitMix64, public domain).
+/// The next number of a sequence (`SplitMix64`, public domain).
 const fn next(state: &mut u64) -> u64 {
     *state = state.wrapping_add(0x9e37_79b9_7f4a_7c15);
     let mut mixed = *state;
