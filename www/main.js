@@ -2,7 +2,7 @@
 
 // Opens the session and the rooms, and connects them.
 
-import { button, make, setText } from './element.js';
+import { button, make, setText, show } from './element.js';
 import { answerField } from './field.js';
 import { registerOffline } from './offline.js';
 import { createAlerts, createNotices, sayBroken } from './parts/notices.js';
@@ -16,9 +16,10 @@ import { Session } from './session.js';
 import { words } from './words.js';
 
 async function start() {
-  const session = await Session.open((problem) => {
+  const session = await Session.open((problem, broken) => {
     console.error(problem);
-    sayBroken(words.alerts.broken);
+    if (broken) sayBroken(words.alerts.broken);
+    else say(words.alerts.failed);
   });
   // First of all the fields hear what became of their text, then the rooms show what changed.
   session.listen(answerField);
@@ -44,8 +45,9 @@ async function start() {
    * What lies beyond the main job: script and whole seam are fetched when it is first asked for.
    * @param {HTMLElement} place where it says so while it is fetched, or that it could not be
    * @param {() => Promise<() => { enter?: () => void } | void>} fetchRoom fulfilled with what furnishes the place
+   * @param {string} notFetched
    */
-  function later(place, fetchRoom) {
+  function later(place, fetchRoom, notFetched = words.notFetched) {
     const opening = make('p', { class: 'opening' }, words.opening);
     place.append(opening);
     /** @type {Promise<{ enter?: () => void }> | undefined} */
@@ -67,7 +69,8 @@ async function start() {
       } catch (problem) {
         console.warn(problem);
         furnished = undefined;
-        opening.replaceChildren(words.notFetched, ' ', button(words.again, again));
+        show(place, true);
+        opening.replaceChildren(notFetched, ' ', button(words.again, again));
       }
     };
     // A browser may not ask twice for a module that failed to arrive: where there is a network, the page loads once more.
@@ -123,8 +126,16 @@ async function start() {
   document.body.dataset.ready = 'true';
   session.showEverything();
   rooms.enter();
-  // The checks, the extract room and the rest come once the main job can be done.
-  session.whole().then(() => import('./whole/more.js')).then(({ addMore }) => addMore(session, { go, say }), console.warn);
+  // The checks, sharing and the rest come once the main job can be done. Whoever came by a link waits for it in sight.
+  const more = make('div', { class: 'alert note', role: 'status', hidden: document.body.dataset.room !== 'reading' });
+  document.getElementById('alerts')?.append(more);
+  void later(more, async () => {
+    const { addMore } = await import('./whole/more.js');
+    return () => {
+      more.remove();
+      addMore(session, { go, say });
+    };
+  }, words.moreNotFetched)();
   void checks();
 
   const offline = registerOffline({
@@ -168,5 +179,6 @@ function createHistory(session) {
 
 start().catch((problem) => {
   console.error(problem);
+  document.getElementById('opening')?.remove();
   sayBroken(words.alerts.cannotOpen);
 });

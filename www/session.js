@@ -9,6 +9,11 @@ import open, { Stillroom, fetchPiece } from './seam/stillroom.js';
 /** @typedef {import('./seam/stillroom.js').Update} Update */
 /** @typedef {import('./seam/stillroom.js').SearchFilter} SearchFilter */
 
+/**
+ * Hears of what no input should bring about: the seam refused a call, or is broken, which is said once.
+ * @typedef {(problem: unknown, broken: boolean) => void} Trouble
+ */
+
 /** Milliseconds after which what waits for the page to be idle is done even if it never is. */
 const REST_WITHIN = 150;
 
@@ -17,14 +22,15 @@ export class Session {
   #seam;
   /** @type {{ hear: (update: Update) => void, inSight: () => boolean, waiting: Update[] }[]} */
   #listeners = [];
-  /** @type {(problem: unknown) => void} */
-  #onBroken;
+  /** @type {Trouble} */
+  #onTrouble;
   #log;
   /** How many writings to the log are under way. */
   #committing = 0;
   /** Whether those that ended since it was last said so were all written. */
   #allOnDisk = true;
   #restAsked = false;
+  #tellsAnew = false;
   #broken = false;
   /** @type {Promise<void> | undefined} */
   #growing;
@@ -32,28 +38,29 @@ export class Session {
   /**
    * @param {Stillroom} seam
    * @param {Log} log
-   * @param {(problem: unknown) => void} onBroken called once if the seam itself fails, which no input should bring about
+   * @param {Trouble} onTrouble
    */
-  constructor(seam, log, onBroken) {
+  constructor(seam, log, onTrouble) {
     this.#seam = seam;
     this.#log = log;
-    this.#onBroken = onBroken;
+    this.#onTrouble = onTrouble;
     addEventListener('pagehide', () => this.#keep());
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') this.#keep();
     });
     addEventListener('storage', (event) => {
-      if (event.key) this.send({ do: 'changed-elsewhere', key: event.key });
+      // Without a key, another page cleared the storage.
+      this.send({ do: 'changed-elsewhere', key: event.key ?? '' });
     });
   }
 
   /**
    * Opens the session on this device.
-   * @param {(problem: unknown) => void} onBroken
+   * @param {Trouble} onTrouble
    */
-  static async open(onBroken) {
+  static async open(onTrouble) {
     const [{ log, texts }] = await Promise.all([Log.open(), open()]);
-    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onBroken);
+    return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onTrouble);
   }
 
   /**
@@ -230,9 +237,15 @@ export class Session {
     try {
       return call();
     } catch (problem) {
-      // After a failure inside the seam its memory cannot be trusted: nothing more is asked of it or kept.
-      this.#broken = true;
-      this.#onBroken(problem);
+      // After a trap, or a stack that ran out, the seam's memory cannot be trusted: nothing more is asked of it or kept. What
+      // it refused by an error it could finish, and goes on, unless it cannot even say how things stand.
+      this.#broken = this.#tellsAnew || !(problem instanceof Error) || /^(Runtime|Range|Internal)Error$/.test(problem.name);
+      this.#onTrouble(problem, this.#broken);
+      if (!this.#broken) {
+        this.#tellsAnew = true;
+        this.showEverything();
+        this.#tellsAnew = false;
+      }
       return undefined;
     }
   }

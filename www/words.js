@@ -5,7 +5,8 @@
 export const words = Object.freeze({
   rooms: { shelf: 'Shelf', formula: 'Formula', findings: 'Findings', jar: 'Jar', bench: 'Bench', materials: 'Materials', batches: 'Batches', extracts: 'Extracts' },
   opening: 'Fetching this room…',
-  notFetched: 'This part could not be fetched. It comes with a network; until then nothing of it is worked out.',
+  notFetched: 'This part could not be fetched, and nothing of it is worked out. Check the network, then try again.',
+  moreNotFetched: 'Sharing, backup and links that were shared with you could not be fetched. Check the network, then try again.',
   again: 'Try again',
   findings: 'Findings',
   undo: 'Undo',
@@ -228,7 +229,8 @@ export const words = Object.freeze({
     keepBoth: 'Keep both',
     broken:
       'Something inside Stillroom failed, and it has stopped so as to harm nothing. What was kept is unharmed. Please reload the page.',
+    failed: 'That could not be done. What you see is how things stand now.',
     reload: 'Reload',
-    cannotOpen: 'Stillroom could not be opened in this browser. It needs WebAssembly and JavaScript modules.',
+    cannotOpen: 'Stillroom could not be opened: a part of it did not arrive, or this browser has no WebAssembly. Check the network, then load the page again.',
   },
 });

@@ -3,6 +3,7 @@
 // The page about embedding: its snippets name the address they are read at, and can be copied.
 
 const base = new URL('../../', import.meta.url);
+document.querySelector('.late')?.remove();
 
 for (const place of document.querySelectorAll('[data-base]')) place.textContent = base.href;
 for (const place of document.querySelectorAll('[data-origin]')) place.textContent = base.origin;

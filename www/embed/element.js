@@ -114,7 +114,7 @@ export class StillroomFormula extends HTMLElement {
           const page = new URL('embed/frame.html', bench);
           page.search = new URLSearchParams({ batch: batch ?? '', unit: massUnit ?? '', mark: decimalMark ?? '', print: 'yes' }).toString();
           page.hash = fragment;
-          open(page, '_blank', 'noopener');
+          return openApart(page.href);
         },
         heading: 'h3',
       });
@@ -128,6 +128,17 @@ export class StillroomFormula extends HTMLElement {
       addEventListener('online', () => this.show(), { once: true });
     }
   }
+}
+
+/**
+ * Opens a page beside this one. Says whether the page around this one let that be; asked for a page without an opener, a
+ * browser would not say.
+ * @param {string} address
+ */
+function openApart(address) {
+  const opened = open(address, '_blank');
+  if (opened) opened.opener = null;
+  return opened !== null;
 }
 
 /** The reader's decimal mark. @returns {'point' | 'comma'} */

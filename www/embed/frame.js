@@ -4,6 +4,7 @@
 
 import './element.js';
 import { make } from '../element.js';
+import { words } from './words-embed.js';
 
 const asked = new URLSearchParams(location.search);
 
@@ -16,9 +17,19 @@ function draw() {
   }
   element.addEventListener('stillroom-shown', () => {
     sayHeight();
-    if (asked.get('print') === 'yes') print();
+    if (asked.get('print') === 'yes') printOrSay();
   });
   document.body.replaceChildren(element);
+}
+
+/** Milliseconds in which a browser that prints has begun to. */
+const BEGINS_WITHIN = 1000;
+
+/** Prints, or says that the page is not let: a frame without leave for dialogs hands that on to what it opens. */
+function printOrSay() {
+  const wait = setTimeout(() => document.body.prepend(make('p', { class: 'remark', role: 'alert' }, words.cannotPrintHere)), BEGINS_WITHIN);
+  addEventListener('beforeprint', () => clearTimeout(wait), { once: true });
+  print();
 }
 
 /** Tells the page around how high this one is, if it wants to know. Nothing else is said, and nothing is listened to. */

@@ -14,7 +14,7 @@ import { words } from './words-embed.js';
  * @property {string} [batch] batch to begin with, as typed
  * @property {string} [unit] unit of mass to begin with; without one the reader's settings count and no unit is asked for
  * @property {'point' | 'comma'} [mark] decimal mark to begin with
- * @property {(options: ReadingOptions) => void} [print]
+ * @property {(options: ReadingOptions) => boolean | void} [print] `false` where the page around does not let it be
  * @property {string} [bench] address that opens the formula at the reader's own bench
  * @property {'h1' | 'h2' | 'h3'} [heading]
  */
@@ -57,11 +57,16 @@ export function createSheet(options) {
   const controls = make('div', { class: 'sheet-controls' }, labelled(words.batch, batchField, message));
   if (unit !== undefined) controls.append(labelled(words.unit, unitChoice), labelled(words.mark, markChoice));
   const acts = make('div', { class: 'sheet-acts' });
-  if (options.print) acts.append(button(words.print, () => options.print?.(asked())));
+  const refused = make('p', { class: 'message', role: 'alert' });
+  if (options.print) {
+    acts.append(button(words.print, () => {
+      refused.textContent = options.print?.(asked()) === false ? words.cannotPrint : '';
+    }));
+  }
   if (options.bench) {
     acts.append(make('a', { class: 'sheet-open', href: options.bench, target: '_blank', rel: 'noopener noreferrer' }, words.open));
   }
-  const root = make('article', { class: 'shared-sheet' }, name, about, controls, problems, phases, more, cautions(heading(1)), acts);
+  const root = make('article', { class: 'shared-sheet' }, name, about, controls, problems, phases, more, cautions(heading(1)), acts, refused);
 
   /** @returns {ReadingOptions} */
   function asked() {

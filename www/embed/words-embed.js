@@ -23,6 +23,8 @@ export const words = Object.freeze({
     'The formula is its maker’s own. Stillroom does the arithmetic and has not tested it.',
   ],
   print: 'Print',
+  cannotPrint: 'The page around this formula does not let it open a page to print. Open the formula at your bench and print it there.',
+  cannotPrintHere: 'Printing was not let through here. Print this page from your browser’s own menu.',
   open: 'Open at my bench',
   fetching: 'Fetching the weigh sheet…',
   failed: 'The weigh sheet could not be fetched. Try again with a network, or open the formula itself:',

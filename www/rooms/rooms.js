@@ -9,7 +9,7 @@ const rooms = /** @type {const} */ (['shelf', 'formula', 'findings', 'jar', 'ben
 
 /** @typedef {typeof rooms[number]} Room */
 
-/** Rooms that stand side by side on a wide screen. */
+/** Rooms that stand side by side on a wide screen. @type {Set<string>} */
 const desk = new Set(['formula', 'findings', 'jar', 'bench']);
 
 export const wide = matchMedia('(min-width: 960px)');
@@ -26,7 +26,7 @@ export function inSight(room) {
 }
 
 /**
- * @param {(room: Room) => void} onEnter
+ * @param {(room: string) => void} onEnter
  */
 export function createRooms(onEnter) {
   /** @type {HTMLAnchorElement[]} */
@@ -42,8 +42,8 @@ export function createRooms(onEnter) {
     }
   }
 
-  /** @returns {Room} */
-  const named = () => rooms.find((room) => room === location.hash.slice(1)) ?? 'shelf';
+  // A shared formula has a room that comes later; until then, nobody is to take the shelf for it.
+  const named = () => rooms.find((room) => room === location.hash.slice(1)) ?? (location.hash.startsWith('#f=') ? 'reading' : 'shelf');
 
   function enter() {
     const room = named();

@@ -4,6 +4,7 @@
 
 import { arrange, button, draw, freshId, make, setText, show } from '../element.js';
 import { Field, chooser, segments } from '../field.js';
+import { dress } from './look.js';
 import { extractWords as text } from './words-extract.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -40,7 +41,7 @@ export function createExtracts(session, page, place) {
     name.input?.focus();
     name.input?.select();
   };
-  document.head.append(make('link', { rel: 'stylesheet', href: new URL('./extract.css', import.meta.url).href }));
+  dress([place], 'extract');
   place.append(
     make('h2', { id: 'extracts-title' }, text.title),
     make('p', { class: 'quiet' }, text.intro),

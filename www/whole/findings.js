@@ -5,6 +5,7 @@
 import { arrange, button, draw, make, setText, show } from '../element.js';
 import { Field } from '../field.js';
 import { inSight } from '../rooms/rooms.js';
+import { dress } from './look.js';
 import { words } from './words-findings.js';
 
 /** @typedef {import('../seam/stillroom.js').FindingsView} FindingsView */
@@ -17,7 +18,7 @@ import { words } from './words-findings.js';
  * @param {HTMLElement} root the room, which is there already
  */
 export function createFindings(session, root) {
-  document.head.append(make('link', { rel: 'stylesheet', href: new URL('./findings.css', import.meta.url).href }));
+  dress([root], 'findings');
   const summary = make('p', { class: 'findings-summary', role: 'status' });
   const list = make('ul', { class: 'found' });
   const aside = make('div', { hidden: true });

@@ -4,6 +4,7 @@
 // that lasts.
 
 import { button, make } from '../element.js';
+import { dress } from './look.js';
 import { createReading } from './reading.js';
 import { createShare } from './share.js';
 import { watchStorage } from './storage.js';
@@ -18,9 +19,9 @@ import { words } from './words-share.js';
 export function addMore(session, page) {
   // Where the whole seam could not be fetched there is nothing behind these rooms.
   if (!session.ask((seam) => 'linkOf' in seam)) return;
-  document.head.append(make('link', { rel: 'stylesheet', href: new URL('./share.css', import.meta.url).href }));
   const share = createShare(session, page);
   const reading = createReading(session, page);
+  dress([share.room, reading.room], 'share');
   document.getElementById('main')?.append(share.room, reading.room);
 
   /** The rooms of this module, by how the address names them. */
@@ -36,6 +37,7 @@ export function addMore(session, page) {
   addEventListener('hashchange', enter);
   document.querySelector('.formula-head')?.append(button(words.share, () => page.go('share'), { class: 'share-act' }));
   document.querySelector('.room[data-room="shelf"] .acts')?.append(button(words.backup.title, () => page.go('share')));
+  document.querySelector('.room[data-room="shelf"] .small-print')?.append(' ', noticesLink());
 
   const shared = sharedByAnotherApp();
   if (shared) history.replaceState(null, '', `./${shared}`);
@@ -43,6 +45,11 @@ export function addMore(session, page) {
   watchStorage(session, page.say);
   session.showEverything();
   enter();
+}
+
+/** Leads to the page that names the work of others. */
+function noticesLink() {
+  return make('a', { href: new URL('../notices.html', import.meta.url).href }, words.notices);
 }
 
 /** The link that another app shared with this one: it stands in the query then, as the manifest says. */

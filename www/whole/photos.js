@@ -6,8 +6,8 @@
 
 const DATABASE = 'stillroom-photos';
 const STORE = 'photos';
-/** Width a photo is kept at, in pixels: enough to see a ring of water, some 100 kB. */
-const KEPT_WIDTH = 960;
+/** Longest side a photo is kept at, in pixels: enough to see a ring of water, some 100 kB. */
+const KEPT_SIDE = 1200;
 const QUALITY = 0.8;
 
 /** @returns {Promise<IDBDatabase>} */
@@ -43,6 +43,19 @@ async function inStore(mode, ask) {
 }
 
 /**
+ * Keeps several photos at once.
+ * @param {Photo[]} photos
+ */
+export async function putPhotos(photos) {
+  await inStore('readwrite', (store) => photos.map((photo) => store.put(photo))[0] ?? store.count());
+}
+
+/** @param {string[]} names */
+export async function removePhotos(names) {
+  await inStore('readwrite', (store) => names.map((name) => store.delete(name))[0] ?? store.count());
+}
+
+/**
  * Keeps a photo under a name.
  * @param {string} name
  * @param {Blob} blob
@@ -62,11 +75,6 @@ export async function listPhotos() {
   return /** @type {string[]} */ (await inStore('readonly', (store) => store.getAllKeys()));
 }
 
-/** @param {string} name */
-export async function removePhoto(name) {
-  await inStore('readwrite', (store) => store.delete(name));
-}
-
 /**
  * A photo as it is kept: small, upright, without what the camera wrote beside it.
  * @param {Blob} file
@@ -74,7 +82,9 @@ export async function removePhoto(name) {
  */
 export async function shrinkPhoto(file) {
   const whole = await createImageBitmap(file);
-  const image = whole.width > KEPT_WIDTH ? await createImageBitmap(file, { resizeWidth: KEPT_WIDTH, resizeQuality: 'high' }) : whole;
+  const scale = KEPT_SIDE / Math.max(whole.width, whole.height);
+  const side = (/** @type {number} */ pixels) => Math.max(1, Math.round(pixels * scale));
+  const image = scale < 1 ? await createImageBitmap(file, { resizeWidth: side(whole.width), resizeHeight: side(whole.height), resizeQuality: 'high' }) : whole;
   const canvas = paint(image);
   const blob = await new Promise((resolve) => canvas.toBlob(resolve, 'image/jpeg', QUALITY));
   if (!blob) throw new Error('the photo could not be made small');

@@ -3,6 +3,7 @@
 // Batches: the list, the run with one thing at a time in large type, and the record.
 
 import { arrange, button, make, setText, show } from '../element.js';
+import { dress } from './look.js';
 import { choiceButton, createCardFields, createCurve, figure, remark } from './card-fields.js';
 import { createJournal } from './journal.js';
 import { createRecord } from './record.js';
@@ -23,7 +24,7 @@ const TICK = 250;
  */
 export function createBatches(session, place) {
   // Figures with their arithmetic look here as they do among the extracts.
-  for (const sheet of ['./extract.css', './run.css']) document.head.append(make('link', { rel: 'stylesheet', href: new URL(sheet, import.meta.url).href }));
+  dress([place], 'extract', 'run');
   /** @param {BatchAct} act @param {string} [on] @param {string} [typed] */
   const act = (act, on = '', typed = '') => session.send({ do: 'act-on-batch', act, on, text: typed });
 

@@ -3,13 +3,16 @@
 // Sharing the open formula, writing it out, earlier versions of it, and the backup of everything.
 
 import { button, draw, freshId, make, setText, show } from '../element.js';
-import { getPhoto, listPhotos, putPhoto, removePhoto } from './photos.js';
+import { getPhoto, listPhotos, putPhotos, removePhotos } from './photos.js';
 import { words } from './words-share.js';
 
 /** @typedef {import('../session.js').Session} Session */
 /** @typedef {import('../seam/stillroom.js').ComparisonView} ComparisonView */
 /** @typedef {import('../seam/stillroom.js').BackupView} BackupView */
 /** @typedef {{ go: (room: string) => void, say: (text: string) => void }} Page */
+
+/** Photos of a backup that are put on this device together. */
+const AT_ONCE = 16;
 
 /**
  * Furnishes the room.
@@ -260,12 +263,48 @@ function createBackup(session, page) {
     make(
       'div',
       { class: 'acts' },
-      button(text.take, take, { class: 'main-act' }),
-      button(text.cancel, () => show(preview, false)),
+      button(text.take, () => take(), { class: 'main-act' }),
+      button(text.cancel, () => {
+        session.ask((seam) => seam.forgetBackup());
+        show(preview, false);
+      }),
     ),
   );
 
   const working = make('p', { class: 'quiet', role: 'status' });
+  const bar = make('progress', { max: 1, value: 0, 'aria-label': text.progress });
+  const stop = button(text.stop, () => {
+    stopped = true;
+  });
+  const progress = make('div', { class: 'restoring', hidden: true }, bar, stop);
+  /** One file at a time: while one is read, restored or written, no other is taken. */
+  let busy = false;
+  let stopped = false;
+  // Whoever leaves in the middle is asked first; what was put here by then is offered for removal the next time.
+  const stay = (/** @type {Event} */ event) => event.preventDefault();
+
+  /**
+   * Does one thing with a file, unless another is being done.
+   * @param {string} doing
+   * @param {() => Promise<void>} act
+   */
+  async function alone(doing, act) {
+    if (busy) return complain(text.busy);
+    busy = true;
+    stopped = false;
+    complain(undefined);
+    setText(working, doing);
+    addEventListener('beforeunload', stay);
+    try {
+      await act();
+    } finally {
+      busy = false;
+      setText(working, '');
+      show(progress, false);
+      removeEventListener('beforeunload', stay);
+    }
+  }
+
   const strayText = make('p', {});
   const strays = make('div', { hidden: true }, strayText, button(text.removeStrays, removeStrays));
   /** Photos of the file that are to be put on this device. @type {string[]} */
@@ -274,8 +313,11 @@ function createBackup(session, page) {
   let strayNames = [];
 
   /** @param {Blob} chosen */
-  async function read(chosen) {
-    const [bytes, here] = await Promise.all([chosen.arrayBuffer(), namesOfPhotos()]);
+  const read = (chosen) => alone(text.opening, async () => {
+    show(preview, false);
+    const [bytes, here] = await Promise.all([chosen.arrayBuffer().catch(console.warn), namesOfPhotos()]);
+    if (!bytes) return complain(text.notRead);
+    await drawn();
     const view = session.ask((seam) => seam.readBackup(new Uint8Array(bytes), here ?? []));
     if (!view) return;
     complain(view.error);
@@ -289,44 +331,68 @@ function createBackup(session, page) {
       ...view.items.map((item) => make('li', { 'data-fate': item.fate }, make('span', { dir: 'auto' }, item.name ? `${item.kind}: ${item.name}` : item.kind), make('small', {}, item.text || text.fates[item.fate]))),
     );
     (view.error === undefined ? preview : problem).scrollIntoView({ block: 'nearest' });
-  }
+  });
 
   /** Photos first: a record never names one that is still to come. */
-  async function take() {
-    const names = wanted;
-    wanted = [];
+  const take = () => alone(text.reading, async () => {
     show(preview, false);
-    setText(working, text.reading);
-    for (const name of names) {
-      const photo = session.ask((seam) => seam.photoOfBackup(name));
-      if (!photo) continue;
-      try {
-        await putPhoto(name, new Blob([/** @type {BlobPart} */ (photo.bytes)], { type: 'image/jpeg' }), photo.takenAt);
-      } catch (failure) {
-        console.warn(failure);
-        session.ask((seam) => seam.photoWasLost());
-      } finally {
-        photo.free();
-      }
+    show(progress, wanted.length > 0);
+    progress.scrollIntoView({ block: 'nearest' });
+    bar.max = wanted.length;
+    /** @type {string[]} */
+    const put = [];
+    for (let at = 0; at < wanted.length && !stopped; at += AT_ONCE) {
+      bar.value = at;
+      await putFromBackup(wanted.slice(at, at + AT_ONCE), put);
     }
-    setText(working, '');
+    if (stopped) {
+      session.ask((seam) => seam.forgetBackup());
+      const removed = await removePhotos(put).then(() => true, () => false);
+      await lookForStrays();
+      return complain(removed ? text.stopped : text.notRemoved);
+    }
+    // From here on it is one act, which is done at once and can be undone.
+    show(progress, false);
+    setText(working, text.records);
+    await drawn();
     session.send({ do: 'restore-backup', differing: differing.value === 'theirs' ? 'theirs' : 'both' });
     page.go('shelf');
+  });
+
+  /**
+   * Puts photos of the backup on this device.
+   * @param {string[]} names
+   * @param {string[]} put where the names go of those that are there
+   */
+  async function putFromBackup(names, put) {
+    const photos = names.flatMap((name) => {
+      const photo = session.ask((seam) => seam.photoOfBackup(name));
+      if (!photo) return [];
+      const { bytes, takenAt } = photo;
+      photo.free();
+      return [{ name, blob: new Blob([/** @type {BlobPart} */ (bytes)], { type: 'image/jpeg' }), takenAt }];
+    });
+    try {
+      await putPhotos(photos);
+      put.push(...photos.map(({ name }) => name));
+    } catch (failure) {
+      console.warn(failure);
+      for (const _ of photos) session.ask((seam) => seam.photoWasLost());
+    }
   }
 
-  async function write() {
-    complain(undefined);
+  const write = () => alone(text.writing, async () => {
+    const site = new URL('../../', import.meta.url).href;
     const name = `stillroom-${new Date().toISOString().slice(0, 10)}`;
     const names = await namesOfPhotos();
     if (!names) complain(text.noPhotos);
     if (!names?.length) {
-      const written = session.ask((seam) => seam.writeBackup());
+      const written = session.ask((seam) => seam.writeBackup(site));
       if (written !== undefined) saveFile(`${name}.json`, [written], 'application/json');
       return;
     }
-    setText(working, text.writing);
     try {
-      const file = session.ask((seam) => seam.beginBackup());
+      const file = session.ask((seam) => seam.beginBackup(site));
       if (!file) return;
       const pieces = [file.records()];
       for (const each of names) {
@@ -338,10 +404,8 @@ function createBackup(session, page) {
     } catch (failure) {
       console.warn(failure);
       complain(text.writingFailed);
-    } finally {
-      setText(working, '');
     }
-  }
+  });
 
   /** @param {string | undefined} sentence */
   function complain(sentence) {
@@ -359,7 +423,7 @@ function createBackup(session, page) {
 
   async function removeStrays() {
     await lookForStrays();
-    for (const name of strayNames) await removePhoto(name);
+    await removePhotos(strayNames);
     await lookForStrays();
   }
 
@@ -378,6 +442,7 @@ function createBackup(session, page) {
       ),
       make('p', { class: 'quiet' }, text.drop),
       working,
+      progress,
       problem,
       preview,
       strays,
@@ -385,6 +450,11 @@ function createBackup(session, page) {
     read,
     enter: lookForStrays,
   };
+}
+
+/** Fulfilled once what was changed has been drawn, or could have been. */
+function drawn() {
+  return new Promise((resolve) => setTimeout(resolve, document.hidden ? 0 : 32));
 }
 
 /** The names of the photos on this device; nothing if the browser does not let them be read. */

@@ -3,6 +3,8 @@
 // The fixed texts of sharing, backup and versions, in English.
 
 export const words = Object.freeze({
+  noLook: 'The look of this room did not arrive. Everything it says is here; check the network, then load the page again.',
+  notices: 'What Stillroom is made of',
   share: 'Share',
   title: 'Share and keep',
   back: 'Back to the formula',
@@ -40,7 +42,15 @@ export const words = Object.freeze({
     write: 'Write a backup file',
     read: 'Read a backup file',
     writing: 'The file is being written…',
+    opening: 'The file is being read…',
     reading: 'The photos are being put on this device…',
+    records: 'The records are being put on this device…',
+    progress: 'Photos that are here already',
+    stop: 'Stop and leave everything as it was',
+    stopped: 'Stopped. Nothing was restored: everything is as it was before.',
+    notRemoved: 'Stopped. No record was restored, but photos of the file could not be taken away again. They are offered for removal below.',
+    busy: 'Another file is being worked on. When that is done, choose this one again.',
+    notRead: 'The browser could not read the file. Choose it again.',
     noPhotos: 'Your browser does not let the photos be read: the file holds everything else.',
     writingFailed: 'A photo could not be read, so no file was written. Try again.',
     removeStrays: 'Remove these photos',

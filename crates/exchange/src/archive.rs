@@ -155,7 +155,7 @@ fn read_at_most(source: &mut impl Read, most: u64) -> Option<Vec<u8>> {
 /// use stillroom_exchange::backup::Backup;
 /// let photo = [0xff, 0xd8, 0xff, 0xe0];
 /// let mut writer = ArchiveWriter::new(1_764_000_000_000);
-/// let mut file = writer.records(&stillroom_exchange::backup::write(&Backup::default()));
+/// let mut file = writer.records(&stillroom_exchange::backup::write(&Backup::default(), None));
 /// file.extend(writer.photo("ba7c-1", 1_764_000_000_000, &photo));
 /// file.extend(writer.finish());
 /// let (_, mut photos) = open(Box::new(std::io::Cursor::new(file)))?;
@@ -308,7 +308,7 @@ mod tests {
 
     fn written(photos: &[(&str, u64, Vec<u8>)]) -> Vec<u8> {
         let mut writer = ArchiveWriter::new(MADE);
-        let mut file = writer.records(&backup::write(&records()));
+        let mut file = writer.records(&backup::write(&records(), None));
         for (name, taken_at, bytes) in photos {
             file.extend(writer.photo(name, *taken_at, bytes));
         }
@@ -336,7 +336,7 @@ mod tests {
 
     #[test]
     fn a_plain_backup_is_read_as_one_without_photos() {
-        let (backup, mut photos) = opened(backup::write(&records()).into_bytes()).unwrap();
+        let (backup, mut photos) = opened(backup::write(&records(), None).into_bytes()).unwrap();
         assert_eq!((backup, photos.names().count(), photos.read("a")), (records(), 0, None));
     }
 
@@ -375,7 +375,7 @@ mod tests {
 
     #[test]
     fn a_zip_that_was_packed_anew_is_read() {
-        let text = backup::write(&records());
+        let text = backup::write(&records(), None);
         let photo = jpeg(&[5; 4000]);
         let files: [(&str, &[u8]); 3] =
             [("photos/a.jpg", &photo), ("backup.json", text.as_bytes()), ("__MACOSX/x", b"")];
@@ -426,7 +426,7 @@ mod tests {
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
         let stored = SimpleFileOptions::default().compression_method(CompressionMethod::Stored);
         zip.start_file("backup.json", stored).unwrap();
-        zip.write_all(backup::write(&records()).as_bytes()).unwrap();
+        zip.write_all(backup::write(&records(), None).as_bytes()).unwrap();
         zip.start_file("photos/a.jpg", stored).unwrap();
         zip.write_all(&jpeg(&[3; 100])).unwrap();
         for number in 0..5 {

@@ -77,11 +77,17 @@ pub struct Backup {
     pub records: Vec<(String, String)>,
 }
 
-/// Writes a backup. Every record must be JSON.
+/// Where the description of what is written lies, below the address of a built site.
+const SCHEMA: &str = "schema/backup-1.json";
+
+/// Writes a backup. Every record must be JSON. Where a site wrote it, its address leads to the description of the file.
 #[must_use]
-pub fn write(backup: &Backup) -> String {
+pub fn write(backup: &Backup, site: Option<&str>) -> String {
     let mut writer = Writer::default();
     writer.object(|writer| {
+        if let Some(site) = site {
+            writer.field("$schema").text(&format!("{site}{SCHEMA}"));
+        }
         writer.field("format").text(FORMAT);
         writer.field("version").whole(u64::from(VERSION));
         writer.field("made_at").whole(backup.made_at);
@@ -211,9 +217,21 @@ mod tests {
 
     #[test]
     fn a_backup_reads_back_as_it_was_written() {
-        assert_eq!(read(write(&backup()).as_bytes()), Ok(backup()));
+        assert_eq!(read(write(&backup(), None).as_bytes()), Ok(backup()));
         let empty = Backup::default();
-        assert_eq!(read(write(&empty).as_bytes()), Ok(empty));
+        assert_eq!(read(write(&empty, None).as_bytes()), Ok(empty));
+    }
+
+    #[test]
+    fn a_backup_names_its_description_and_reads_back_all_the_same() {
+        let written = write(&backup(), Some("https://maker.example/bench/"));
+        assert!(written.starts_with(r#"{"$schema":"https://maker.example/bench/schema/backup-1.json","format":"#));
+        assert_eq!(
+            SCHEMA,
+            format!("schema/backup-{VERSION}.json"),
+            "the description is of the version that is written"
+        );
+        assert_eq!(read(written.as_bytes()), Ok(backup()));
     }
 
     #[test]
@@ -223,7 +241,7 @@ mod tests {
         assert_eq!(code("[1,2]"), "backup.not-one");
         assert_eq!(code("\"words\""), "backup.not-one");
         assert_eq!(read(&[0xff, 0xd8, 0xff]).unwrap_err().code(), "backup.not-one");
-        let whole = write(&backup());
+        let whole = write(&backup(), None);
         assert_eq!(code(&whole[..whole.len() - 5]), "backup.damaged");
         assert_eq!(code(""), "backup.damaged");
         assert_eq!(code(r#"{"format":"stillroom-backup","version":1,"records":7}"#), "backup.not-one");
@@ -233,7 +251,7 @@ mod tests {
     #[test]
     fn deep_nesting_breaks_nothing() {
         let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
-        let text = write(&Backup { made_at: 0, records: vec![("k".to_owned(), deep.clone())] });
+        let text = write(&Backup { made_at: 0, records: vec![("k".to_owned(), deep.clone())] }, None);
         let read_back = read(text.as_bytes()).unwrap();
         assert_eq!(read_back.records, [("k".to_owned(), deep.clone())]);
         let error = crate::record::read::<crate::record::FormulaRecord>(&deep).unwrap_err();
@@ -254,7 +272,7 @@ mod tests {
         assert_eq!(read(text.as_bytes()), Err(BackupError::TooLarge));
         assert_eq!(read(&vec![b' '; LARGEST_BACKUP + 1]), Err(BackupError::TooLarge));
         let long = Backup { made_at: 0, records: vec![("k".repeat(LONGEST_KEY + 1), "0".to_owned())] };
-        assert_eq!(read(write(&long).as_bytes()), Ok(Backup::default()), "no record of ours has such a key");
+        assert_eq!(read(write(&long, None).as_bytes()), Ok(Backup::default()), "no record of ours has such a key");
     }
 
     proptest! {

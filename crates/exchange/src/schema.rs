@@ -166,6 +166,7 @@ fn generate() -> String {
         "description": "Every record of a device by the key it is kept under. Masses are in grams, shares in percent; every measured number is text, so that no digit of it is lost.",
         "type": "object",
         "properties": {
+            "$schema": { "type": "string", "format": "uri-reference", "description": "Where this description lies." },
             "format": { "const": FORMAT },
             "version": { "const": VERSION },
             "made_at": { "type": "integer", "minimum": 0, "description": "Milliseconds since 1970." },
@@ -220,7 +221,8 @@ fn golden_backup() -> Value {
         ("stillroom.settings", r#"{"schema":1,"revision":1,"settings":{"mass_unit":"oz"}}"#.to_owned()),
     ];
     let records = records.into_iter().map(|(key, text)| (key.to_owned(), text)).collect();
-    let written = crate::backup::write(&crate::backup::Backup { made_at: 1_764_000_000_000, records });
+    let backup = crate::backup::Backup { made_at: 1_764_000_000_000, records };
+    let written = crate::backup::write(&backup, Some("https://maker.example/"));
     serde_json::from_str(&written).expect("a backup is JSON")
 }
 

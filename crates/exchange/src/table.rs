@@ -16,8 +16,16 @@ pub const MOST_PROBLEMS: usize = 200;
 const LONGEST_CELL: usize = 2_000;
 /// Longest name, in characters.
 const LONGEST_NAME: usize = 200;
-/// Characters at which a spreadsheet begins to compute.
-const STARTS_A_FORMULA: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
+/// Signs at which a spreadsheet begins to compute; some read their full-width forms the same.
+const STARTS_A_FORMULA: [char; 8] = ['=', '+', '-', '@', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
+
+/// Whether a spreadsheet may take a cell for something to compute. What nobody sees before a sign does not hide it.
+#[must_use]
+pub fn begins_a_formula(cell: &str) -> bool {
+    let unseen =
+        |letter: char| letter.is_whitespace() || matches!(letter, '\u{200b}'..='\u{200f}' | '\u{2060}' | '\u{feff}');
+    cell.starts_with(['\t', '\r', '\n']) || cell.trim_start_matches(unseen).starts_with(STARTS_A_FORMULA)
+}
 
 /// The columns, in the order they are written. They may come in any order and only `name` is needed.
 pub const COLUMNS: [&str; 7] = ["name", "inci", "class", "phase", "density", "parts", "note"];
@@ -259,8 +267,8 @@ fn read_row(line: u64, cells: [&str; 7], mark: DecimalMark, table: &mut Material
     let mut text = |column: &'static str, cell: &str, most: usize| {
         let cell = cell.trim();
         // What this table was written with a mark against formulas is read without it.
-        let shielded = cell.strip_prefix('\'').filter(|rest| rest.starts_with(STARTS_A_FORMULA));
-        if shielded.is_none() && cell.starts_with(STARTS_A_FORMULA) {
+        let shielded = cell.strip_prefix('\'').filter(|rest| begins_a_formula(rest));
+        if shielded.is_none() && begins_a_formula(cell) {
             table.note(line, column, TableProblem::SpreadsheetFormula);
         }
         let cell = shielded.unwrap_or(cell);
@@ -400,7 +408,7 @@ pub fn write_materials(rows: &[MaterialRow], mark: DecimalMark) -> String {
     // Where the comma is the decimal mark, spreadsheets part cells by semicolons; parts are quoted then.
     let delimiter = if mark == DecimalMark::Comma { b';' } else { b',' };
     let mut writer = csv::WriterBuilder::new().delimiter(delimiter).from_writer(Vec::new());
-    let shield = |cell: &str| if cell.starts_with(STARTS_A_FORMULA) { format!("'{cell}") } else { cell.to_owned() };
+    let shield = |cell: &str| if begins_a_formula(cell) { format!("'{cell}") } else { cell.to_owned() };
     // Writing into memory cannot fail.
     let _ = writer.write_record(COLUMNS);
     for row in rows {
@@ -548,6 +556,18 @@ mod tests {
             })
             // An apostrophe before a formula is the shield itself.
             .prop_filter("shielded", |row| ![&row.name, &row.note].iter().any(|text| text.starts_with('\'')))
+    }
+
+    #[test]
+    fn what_a_spreadsheet_would_compute_is_known_in_any_width() {
+        for cell in
+            ["=1", "+1", "-1", "@a", "\t1", "\r1", "＝1", "＋1", "－1", "＠a", " =1", "\u{feff}＝1", "\u{200b}=1"]
+        {
+            assert!(begins_a_formula(cell), "{cell:?}");
+        }
+        for cell in ["", "a=1", "1-2", "“=”", "−1"] {
+            assert!(!begins_a_formula(cell), "{cell:?}");
+        }
     }
 
     proptest! {

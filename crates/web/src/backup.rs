@@ -34,9 +34,10 @@ pub(crate) struct Waiting {
 }
 
 impl Session {
-    /// Everything on this device as one file. A record this version cannot read goes along as it is.
+    /// Everything on this device as one file, written by the site at an address. A record this version cannot read goes
+    /// along as it is.
     #[must_use]
-    pub fn write_backup(&self) -> String {
+    pub fn write_backup(&self, site: &str) -> String {
         let mut records: BTreeMap<String, String> = BTreeMap::new();
         for key in self.store_keys().into_iter().filter(|key| key.starts_with(OURS)) {
             if let Some(text) = self.stored_text(&key).filter(|text| is_json(text)) {
@@ -45,7 +46,8 @@ impl Session {
         }
         // What is on screen counts, kept or not.
         records.extend(self.written_records(self.around.now()));
-        backup::write(&Backup { made_at: self.around.now(), records: records.into_iter().collect() })
+        let backup = Backup { made_at: self.around.now(), records: records.into_iter().collect() };
+        backup::write(&backup, Some(site))
     }
 
     /// Every record as it stands on screen, by its key, written as if at a moment.
@@ -74,13 +76,15 @@ impl Session {
         };
         let mut items = Vec::new();
         let mut waiting = Waiting::default();
+        let by_key: BTreeMap<&str, &str> =
+            backup.records.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
         for (key, text) in &backup.records {
             match read_slot(key, text) {
                 Ok(Some((_, slot))) => {
                     let fate = self.fate_of(&slot);
                     items.push(BackupItem {
                         kind: sentences::kind_of_record(&slot).to_owned(),
-                        name: self.name_in(&slot, &backup),
+                        name: self.name_in(&slot, &by_key),
                         fate,
                         text: String::new(),
                     });
@@ -126,6 +130,11 @@ impl Session {
         let waiting = &mut self.waiting_backup;
         waiting.kept_photos = waiting.kept_photos.saturating_sub(1);
         waiting.lost_photos += 1;
+    }
+
+    /// Puts the backup that was read away: nothing of it is restored.
+    pub fn forget_backup(&mut self) {
+        self.waiting_backup = Waiting::default();
     }
 
     /// Which of the photos on this device no batch has any more, not even one that can be brought back by undoing. None
@@ -272,7 +281,7 @@ impl Session {
     }
 
     /// What the maker calls a record of a backup.
-    fn name_in(&self, slot: &Slot, backup: &Backup) -> String {
+    fn name_in(&self, slot: &Slot, backup: &BTreeMap<&str, &str>) -> String {
         match slot {
             Slot::Formula(_, Some(record)) => record.formula.name.clone(),
             Slot::Material(_, Some(own)) => own.material.name.clone(),
@@ -288,10 +297,9 @@ impl Session {
         }
     }
 
-    fn name_of_batch_in(&self, id: BatchId, backup: &Backup) -> String {
+    fn name_of_batch_in(&self, id: BatchId, backup: &BTreeMap<&str, &str>) -> String {
         let key = key_of(&Slot::Batch(id, None));
-        let theirs = backup.records.iter().find(|(other, _)| *other == key);
-        let theirs = theirs.and_then(|(key, text)| read_slot(key, text).ok().flatten());
+        let theirs = backup.get(key.as_str()).and_then(|text| read_slot(&key, text).ok().flatten());
         match (theirs, self.batches.get(&id)) {
             (Some((_, Slot::Batch(_, Some(record)))), _) => record.batch.plan.formula.name.clone(),
             (_, Some(record)) => record.batch.plan.formula.name.clone(),
@@ -299,11 +307,10 @@ impl Session {
         }
     }
 
-    fn name_of_material_in(&self, material: MaterialId, backup: &Backup) -> String {
+    fn name_of_material_in(&self, material: MaterialId, backup: &BTreeMap<&str, &str>) -> String {
         let of = Slot::Material(if let MaterialId::Own(number) = material { number } else { 0 }, None);
         let key = key_of(&of);
-        let theirs = backup.records.iter().find(|(other, _)| *other == key);
-        match theirs.and_then(|(key, text)| read_slot(key, text).ok().flatten()) {
+        match backup.get(key.as_str()).and_then(|text| read_slot(&key, text).ok().flatten()) {
             Some((_, Slot::Material(_, Some(own)))) if own.material.id == material => own.material.name.clone(),
             _ => self.materials.name(material),
         }

@@ -34,6 +34,19 @@ pub(crate) enum Slot {
 }
 
 impl Slot {
+    /// Whether there is a record.
+    pub(crate) fn is_there(&self) -> bool {
+        match self {
+            Self::Formula(_, record) => record.is_some(),
+            Self::Material(_, record) => record.is_some(),
+            Self::Extract(_, record) => record.is_some(),
+            Self::Holding(_, record) => record.is_some(),
+            Self::Batch(_, record) => record.is_some(),
+            Self::Journal(_, record) => record.is_some(),
+            Self::Settings(_) => true,
+        }
+    }
+
     /// Whether two are the very same state of the same record. What a session puts in place it shares, so that nothing
     /// need be compared.
     pub(crate) fn is(&self, other: &Self) -> bool {

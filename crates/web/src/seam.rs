@@ -243,11 +243,11 @@ impl Stillroom {
         write_up(self, formula, form)
     }
 
-    /// Everything on this device as one file.
+    /// Everything on this device as one file, written by the site at an address.
     #[wasm_bindgen(js_name = writeBackup)]
     #[must_use]
-    pub fn write_backup(&self) -> String {
-        write_backup(self)
+    pub fn write_backup(&self, site: &str) -> String {
+        write_backup(self, site)
     }
 
     /// Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
@@ -273,6 +273,12 @@ impl Stillroom {
         photo_was_lost(self);
     }
 
+    /// Puts the backup that was read away: nothing of it is restored.
+    #[wasm_bindgen(js_name = forgetBackup)]
+    pub fn forget_backup(&mut self) {
+        forget_backup(self);
+    }
+
     /// Which of the photos on this device no batch has any more.
     ///
     /// # Errors
@@ -283,11 +289,11 @@ impl Stillroom {
         stray_photos(self, &photos_here)
     }
 
-    /// Begins a backup with photos.
+    /// Begins a backup with photos, written by the site at an address.
     #[wasm_bindgen(js_name = beginBackup)]
     #[must_use]
-    pub fn begin_backup(&self) -> BackupWriter {
-        begin_backup(self)
+    pub fn begin_backup(&self, site: &str) -> BackupWriter {
+        begin_backup(self, site)
     }
 
     /// Earlier versions of a formula, last first.
@@ -483,8 +489,8 @@ lazy! {
 }
 
 lazy! {
-    whole "29" fn write_backup(seam: &Stillroom) -> String {
-        seam.session.write_backup()
+    whole "29" fn write_backup(seam: &Stillroom, site: &str) -> String {
+        seam.session.write_backup(site)
     } else { String::new() }
 }
 
@@ -517,9 +523,9 @@ lazy! {
 }
 
 lazy! {
-    whole "2e" fn begin_backup(seam: &Stillroom) -> BackupWriter {
+    whole "2e" fn begin_backup(seam: &Stillroom, site: &str) -> BackupWriter {
         let archive = ManuallyDrop::new(Some(seam.session.begin_backup()));
-        BackupWriter { archive, records: seam.session.write_backup() }
+        BackupWriter { archive, records: seam.session.write_backup(site) }
     } else { BackupWriter { archive: ManuallyDrop::new(None), records: String::new() } }
 }
 
@@ -577,6 +583,12 @@ lazy! {
     whole "37" fn drop_archive(writer: &mut BackupWriter) {
         drop(writer.archive.take());
     } else {  }
+}
+
+lazy! {
+    whole "38" fn forget_backup(seam: &mut Stillroom) {
+        seam.session.forget_backup();
+    } else {}
 }
 
 /// What takes an archive apart lies where it was made.

@@ -6,6 +6,7 @@ use crate::view::{LineView, Update};
 use std::fmt::Write as _;
 use std::rc::Rc;
 use stillroom_core::FormulaId;
+use stillroom_exchange::table::begins_a_formula;
 
 /// Forms a formula can be written out in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -170,8 +171,7 @@ fn as_csv(update: &Update) -> String {
 /// A field in quotes. One that a spreadsheet would take for a formula begins with an apostrophe, as spreadsheets themselves
 /// mark text.
 fn csv_field(field: &str) -> String {
-    let risky = field.starts_with(['=', '+', '-', '@', '\t', '\r']);
-    format!("\"{}{}\"", if risky { "'" } else { "" }, field.replace('"', "\"\""))
+    format!("\"{}{}\"", if begins_a_formula(field) { "'" } else { "" }, field.replace('"', "\"\""))
 }
 
 #[cfg(test)]
@@ -187,6 +187,10 @@ mod tests {
     #[test]
     fn nothing_in_a_field_becomes_a_formula_of_the_spreadsheet() {
         assert_eq!(csv_field("=cmd|' /C calc'!A0"), "\"'=cmd|' /C calc'!A0\"");
+        for sign in ['\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'] {
+            assert_eq!(csv_field(&format!("{sign}1+1")), format!("\"'{sign}1+1\""), "full-width signs compute, too");
+        }
+        assert_eq!(csv_field("\u{feff} \u{a0}=1"), "\"'\u{feff} \u{a0}=1\"", "what nobody sees hides no sign");
         assert_eq!(csv_field("a \"b\", c"), "\"a \"\"b\"\", c\"");
     }
 }

@@ -269,6 +269,54 @@ fn storage_that_was_cleared_under_an_open_page_is_filled_again_and_said() {
     assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "still here");
 }
 
+/// Two records gone, the settings among them, look like storage that was cleared. What is still there is no other page's.
+#[test]
+fn settings_that_are_missing_beside_one_other_raise_no_false_conflicts() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
+    page.apply(Command::NewFormula { basis: stillroom_core::WrittenIn::Percent });
+    page.keep();
+    let before = store.keys().unwrap();
+    assert!(before.len() > 3, "{before:?}");
+    let open = format!("stillroom.formula.{}", open_id(&mut page));
+    store.remove("stillroom.settings").unwrap();
+    store.remove(&open).unwrap();
+    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    let mut update = page.keep();
+    for _ in 0..3 {
+        assert_eq!(update.status.as_ref().map_or(0, |status| status.conflicts.len()), 0, "{update:?}");
+        update = page.keep();
+    }
+    assert!(!page.has_unkept());
+    assert_eq!(store.keys().unwrap(), before);
+    assert_eq!(page.show_everything().status.unwrap().state, KeepState::Kept);
+    assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "still here");
+}
+
+/// A browser tells other tabs of a storage that was cleared with an event that names no key.
+#[test]
+fn storage_that_another_tab_cleared_is_noticed_at_once() {
+    let store = MemoryStore::default();
+    let mut page = open_on(&store);
+    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
+    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    page.keep();
+    let before = store.keys().unwrap();
+    for key in &before {
+        store.remove(key).unwrap();
+    }
+    let update = page.apply(Command::ChangedElsewhere { key: String::new() });
+    assert!(update.notices.iter().any(|notice| notice.code == "storage.cleared"));
+    assert!(page.has_unkept());
+    page.keep();
+    assert_eq!(store.keys().unwrap(), before);
+    assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "still here");
+    // Where nothing is missing, an event without a key says nothing.
+    let update = page.apply(Command::ChangedElsewhere { key: String::new() });
+    assert!(update.notices.is_empty() && !page.has_unkept());
+}
+
 #[test]
 fn a_full_storage_keeps_nothing_by_halves() {
     let store = MemoryStore::default();
@@ -352,7 +400,7 @@ fn versions_come_along_in_a_backup() {
     }
     assert!(!page.versions_of(id).is_empty());
     let mut other = open_on(&MemoryStore::default());
-    read(&mut other, page.write_backup().as_bytes());
+    read(&mut other, page.write_backup("https://maker.example/").as_bytes());
     assert!(other.versions_of(id).is_empty(), "a preview changes nothing");
     other.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(other.versions_of(id), page.versions_of(id));
@@ -364,7 +412,7 @@ fn versions_come_along_in_a_backup() {
 fn a_backup_puts_everything_on_another_device() {
     let mut page = open_on(&MemoryStore::default());
     page.apply(Command::SetNotes { text: "<script>alert(1)</script> \u{202e}".to_owned() });
-    let backup = page.write_backup();
+    let backup = page.write_backup("https://maker.example/");
     let store = MemoryStore::default();
     let mut other = open_on(&store);
     let id = open_id(&mut other);
@@ -391,7 +439,7 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
     let own = page.show_everything().own_materials.unwrap()[0].id.clone();
     page.apply(Command::OpenMaterial { material: own.parse().unwrap() });
     page.apply(Command::SetPartAmount { part: 0, text: "50".to_owned() });
-    let backup = page.write_backup();
+    let backup = page.write_backup("https://maker.example/");
     let theirs = page.show_everything();
 
     let mut here = open_on(&MemoryStore::default());
@@ -420,7 +468,7 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
 #[test]
 fn a_backup_goes_on_past_what_it_cannot_read() {
     let mut page = open_on(&MemoryStore::default());
-    let backup = page.write_backup();
+    let backup = page.write_backup("https://maker.example/");
     let spoiled = backup.replacen("\"heated-water\"", "\"cold-fire\"", 1).replacen(
         "\"records\":{",
         "\"records\":{\"stillroom.formula.0000000000000001\":{\"schema\":9},\"stillroom.moon.1\":{\"schema\":1},",
@@ -455,7 +503,7 @@ fn photos_come_back_with_their_journal() {
     let mut page = open_on(&MemoryStore::default());
     with_photo(&mut page, "cafe-1");
     let mut writer = page.begin_backup();
-    let mut file = writer.records(&page.write_backup());
+    let mut file = writer.records(&page.write_backup("https://maker.example/"));
     for name in ["cafe-1", "cafe-2"] {
         file.extend(writer.photo(name, 1_764_000_000_000, PHOTO));
     }
@@ -505,7 +553,7 @@ fn a_photo_is_stray_once_nothing_can_bring_its_batch_back() {
 fn a_record_that_cannot_be_read_here_goes_along_in_the_backup() {
     let store = MemoryStore::default();
     store.set("stillroom.formula.00000000000000aa", "{\"schema\":9,\"of\":\"a later version\"}").unwrap();
-    let backup = open_on(&store).write_backup();
+    let backup = open_on(&store).write_backup("https://maker.example/");
     assert!(backup.contains("a later version"));
 }
 

@@ -2,13 +2,13 @@
 
 use crate::delegate;
 use crate::site::{self, Built, Form};
+use crate::supply;
 use crate::tidy;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, run_showing, say};
 use anyhow::{Context as _, Result, bail};
 use std::fmt::Write as _;
 use std::net::TcpListener;
-use std::path::PathBuf;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
@@ -37,10 +37,10 @@ const STEPS: [(&str, &str, Step); 13] = [
     ("data", "the files of the catalogue", check_data),
     ("doc", "examples in the documentation", test_documentation),
     ("tidy", "house rules", keep_house_rules),
+    ("supply", "crates of other people", look_at_crates),
     ("site", "the site builds", build_site),
     ("seam", "the kept types are the generated ones", compare_seam),
     ("types", "types of the page's scripts", check_types),
-    ("wasm", "the seam in a headless browser", test_wasm),
     ("browser", "the page in a headless browser", test_page),
     ("fuzz", "hostile input, for a moment", fuzz_shortly),
 ];
@@ -122,14 +122,14 @@ fn summary(outcomes: &[Outcome]) -> String {
 
 fn format(bench: &mut Bench) -> Result<Cases> {
     toolchain::ensure_component(bench.workspace, "fmt", "rustfmt")?;
-    let mut command = bench.workspace.cargo();
-    succeed(command.args(["fmt", "--all", "--check"]))
+    let mut command = bench.workspace.cargo("fmt");
+    succeed(command.args(["--all", "--check"]))
 }
 
 fn lint(bench: &mut Bench) -> Result<Cases> {
     toolchain::ensure_component(bench.workspace, "clippy", "clippy")?;
-    let mut command = bench.workspace.cargo();
-    succeed(command.args(["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"]))?;
+    let mut command = bench.workspace.cargo("clippy");
+    succeed(command.args(["--workspace", "--all-targets", "--", "-D", "warnings"]))?;
     let toolchain = toolchain::wasm_toolchain()?;
     if matches!(toolchain, WasmToolchain::FromSource { .. }) {
         say("clippy has no library for the browser here: what only compiles there is not looked at");
@@ -140,26 +140,26 @@ fn lint(bench: &mut Bench) -> Result<Cases> {
 }
 
 fn test_natively(bench: &mut Bench) -> Result<Cases> {
-    let mut command = bench.workspace.cargo();
-    test(command.args(["test", "--workspace", "--lib", "--bins", "--tests", "--no-fail-fast"]))
+    let mut command = bench.workspace.cargo("test");
+    test(command.args(["--workspace", "--lib", "--bins", "--tests", "--no-fail-fast"]))
 }
 
 /// Prints every set of published values with its largest deviation, and fails where one is out of its tolerance.
 fn hold_to_evidence(bench: &mut Bench) -> Result<Cases> {
-    let mut command = bench.workspace.cargo();
-    succeed(command.args(["run", "--quiet", "--package", "stillroom-reference", "--bin", "evidence"]))
+    let mut command = bench.workspace.cargo("run");
+    succeed(command.args(["--quiet", "--package", "stillroom-reference", "--bin", "evidence"]))
 }
 
 fn check_data(bench: &mut Bench) -> Result<Cases> {
-    let mut command = bench.workspace.cargo();
-    succeed(command.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "check"]))?;
-    let mut command = bench.workspace.cargo();
-    succeed(command.args(["run", "--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "report"]))
+    let mut command = bench.workspace.cargo("run");
+    succeed(command.args(["--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "check"]))?;
+    let mut command = bench.workspace.cargo("run");
+    succeed(command.args(["--quiet", "--package", "stillroom-catalogue", "--bin", "data", "--", "report"]))
 }
 
 fn test_documentation(bench: &mut Bench) -> Result<Cases> {
-    let mut command = bench.workspace.cargo();
-    test(command.args(["test", "--workspace", "--doc", "--no-fail-fast"]))
+    let mut command = bench.workspace.cargo("test");
+    test(command.args(["--workspace", "--doc", "--no-fail-fast"]))
 }
 
 fn keep_house_rules(bench: &mut Bench) -> Result<Cases> {
@@ -174,6 +174,16 @@ fn keep_house_rules(bench: &mut Bench) -> Result<Cases> {
         }
     }
     Ok(cases)
+}
+
+/// Licences, sources and duplicates of what the locks name.
+fn look_at_crates(bench: &mut Bench) -> Result<Cases> {
+    let broken = supply::check(bench.workspace)?;
+    for sentence in &broken {
+        println!("BROKEN  {sentence}");
+    }
+    let passed = u64::from(broken.is_empty());
+    Ok(Cases { passed, failed: broken.len() as u64 })
 }
 
 impl Bench<'_> {
@@ -206,48 +216,6 @@ fn check_types(bench: &mut Bench) -> Result<Cases> {
         succeed(command.args(["node_modules/typescript/bin/tsc", "--project", project]))?;
     }
     Ok(Cases::default())
-}
-
-fn test_wasm(bench: &mut Bench) -> Result<Cases> {
-    let browser = toolchain::chromium();
-    let driver = toolchain::chromedriver();
-    toolchain::ensure_programs(&[(&browser, "chromium"), (&driver, "chromium-driver")])?;
-    let runner = build_runner(bench.workspace)?;
-    let mut command = toolchain::wasm_toolchain()?.cargo(bench.workspace, "test");
-    command
-        .args(["--package", site::SEAM_PACKAGE, "--test", "*", "--no-fail-fast"])
-        // Reading debug information takes the runner longer than the tests do.
-        .args(["--config", "profile.dev.debug=0"])
-        .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
-        .env("CHROMEDRIVER", driver)
-        .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", browser_capabilities(bench.workspace, &browser)?)
-        .env("WASM_BINDGEN_TEST_TIMEOUT", "120");
-    let cases = test(&mut command)?;
-    if cases == Cases::default() {
-        bail!("no test ran in the browser");
-    }
-    Ok(cases)
-}
-
-/// The kept `webdriver.json` with the browser of this machine in it.
-fn browser_capabilities(workspace: &Workspace, browser: &str) -> Result<PathBuf> {
-    let kept = std::fs::read_to_string(workspace.path("crates/web/webdriver.json"))?;
-    let mut capabilities: serde_json::Value = serde_json::from_str(&kept)?;
-    capabilities["goog:chromeOptions"]["binary"] = browser.into();
-    let folder = workspace.target.join("xtask");
-    std::fs::create_dir_all(&folder)?;
-    let path = folder.join("webdriver.json");
-    std::fs::write(&path, capabilities.to_string())?;
-    Ok(path)
-}
-
-fn build_runner(workspace: &Workspace) -> Result<PathBuf> {
-    let mut command = workspace.cargo();
-    command.args(["build", "--package", "xtask", "--features", "wasm-test-runner", "--bin", "wasm-test-runner"]);
-    // The runner's own dependencies are not ours to warn about.
-    command.args(["--config", "future-incompat-report.frequency=\"never\""]);
-    succeed(&mut command)?;
-    Ok(workspace.target.join("debug/wasm-test-runner"))
 }
 
 fn test_page(bench: &mut Bench) -> Result<Cases> {

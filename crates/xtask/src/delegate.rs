@@ -1,6 +1,6 @@
 //! Commands that other programs of the repository answer: the evidence table, the state of the catalogue, fuzzing.
 
-use crate::workspace::{Workspace, run, say};
+use crate::workspace::{Workspace, capture, run, say};
 use anyhow::{Context, Result, bail};
 use std::process::{Command, ExitCode};
 
@@ -9,8 +9,8 @@ pub fn run_binary(workspace: &Workspace, package: &str, binary: &str, arguments:
     if !workspace.has_binary(package, binary) {
         bail!("{package} has no binary `{binary}` yet");
     }
-    let mut command = workspace.cargo();
-    command.args(["run", "--quiet", "--package", package, "--bin", binary, "--"]).args(arguments);
+    let mut command = workspace.cargo("run");
+    command.args(["--quiet", "--package", package, "--bin", binary, "--"]).args(arguments);
     let status = command.status().with_context(|| format!("`{binary}` could not be started"))?;
     Ok(if status.success() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
 }
@@ -28,22 +28,23 @@ pub fn fuzz(workspace: &Workspace, seconds: u32) -> Result<u64> {
     if targets.is_empty() {
         bail!("there are no fuzz targets in tests/fuzz");
     }
-    if !crate::workspace::is_on_path("cargo-fuzz") {
-        say("cargo-fuzz is missing, compiling it");
-        run(workspace.cargo().args(["install", "cargo-fuzz"]))?;
-    }
+    ensure_fuzzer(workspace)?;
+    // The fuzzer resolves for itself and would write a lock that is behind anew.
+    let mut locked = workspace.cargo("metadata");
+    capture(locked.args(["--format-version", "1", "--manifest-path", "tests/fuzz/Cargo.toml"]))
+        .context("tests/fuzz/Cargo.lock is behind: run `cargo update --workspace` in tests/fuzz and commit it")?;
     let (mut failed, mut counts) = (Vec::new(), Vec::new());
     for target in &targets {
         say(&format!("fuzzing {target} for {seconds} s"));
         // What is found goes into a folder that is not kept; the kept one is only read.
         let grown = workspace.target.join("xtask/fuzz").join(target);
         std::fs::create_dir_all(&grown)?;
-        let mut command: Command = workspace.cargo();
+        let mut command: Command = workspace.cargo("fuzz");
         // The instrumentation is an unstable option that the stable compiler has, too; without unsafe code of ours
         // there is nothing for a sanitiser to find.
         command
             .env("RUSTC_BOOTSTRAP", "1")
-            .args(["fuzz", "run", "--fuzz-dir", "tests/fuzz", "--sanitizer", "none", target])
+            .args(["run", "--fuzz-dir", "tests/fuzz", "--sanitizer", "none", target])
             .args([&grown, &workspace.path("tests/fuzz/corpus").join(target)])
             .arg("--")
             .arg(format!("-max_total_time={seconds}"))
@@ -64,6 +65,19 @@ pub fn fuzz(workspace: &Workspace, seconds: u32) -> Result<u64> {
         bail!("fuzzing found a failure in: {}", failed.join(", "));
     }
     Ok(counts.len() as u64)
+}
+
+/// The version of the fuzzer's own command.
+const FUZZER: &str = "0.13.2";
+
+fn ensure_fuzzer(workspace: &Workspace) -> Result<()> {
+    let mut ask = Command::new("cargo-fuzz");
+    let found = ask.arg("--version").output().ok();
+    if found.is_some_and(|output| String::from_utf8_lossy(&output.stdout).trim() == format!("cargo-fuzz {FUZZER}")) {
+        return Ok(());
+    }
+    say(&format!("cargo-fuzz {FUZZER} is missing, compiling it"));
+    run(workspace.cargo("install").args(["cargo-fuzz", "--version", FUZZER]))
 }
 
 /// Runs a command and hands out what it says of its own running; a failure is shown.

@@ -10,6 +10,7 @@ mod policy;
 mod serve;
 mod site;
 mod size;
+mod supply;
 mod tidy;
 mod toolchain;
 mod workspace;
@@ -26,7 +27,7 @@ The developer's commands of Stillroom:
                                   build the site, soon done or as released, and serve it on this machine
   cargo xtask build               build the site into dist/, as small as it gets
   cargo xtask test [--only STEP,...]
-                                  run every test: fmt, clippy, native, doc, tidy, site, seam, types, wasm, browser, fuzz
+                                  run every test: fmt, clippy, native, doc, tidy, supply, site, seam, types, browser, fuzz
   cargo xtask size [--json]       bytes of the built site against its budget
   cargo xtask bench [WORD] [--json]
                                   run the benchmarks, or those whose file name contains WORD

@@ -4,6 +4,7 @@
 //! folder named after the content of the whole build, so that no page ever mixes files of two builds.
 
 use crate::policy;
+use crate::supply;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, ending, files_below, run, say};
 use anyhow::{Context, Result, bail, ensure};
@@ -35,6 +36,11 @@ const ASSETS_FROM_BELOW: &str = "../assets/";
 const POLICY_MARKER: &str = "<!-- policy -->";
 /// Where the service worker wants the list of files.
 const BUILD_MARKER: &str = "/* build */ { version: 'unbuilt', files: [] }";
+
+/// The page that names the work of other people.
+pub const NOTICES: &str = "notices.html";
+/// What describes the files that people keep, by the version of their form. Its address stands in those files, so it stays.
+const SCHEMAS: &str = "crates/exchange/schema";
 
 /// Files by their path in a folder.
 pub type Files = BTreeMap<String, Vec<u8>>;
@@ -84,8 +90,18 @@ pub fn build(workspace: &Workspace, form: Form) -> Result<Built> {
         let content = std::fs::read(www.join(&path))?;
         sources.insert(path, content);
     }
+    sources.insert(NOTICES.to_owned(), supply::notices(workspace)?.into_bytes());
+    for schema in files_below(&workspace.path(SCHEMAS))? {
+        sources.insert(format!("schema/{schema}"), std::fs::read(workspace.path(SCHEMAS).join(&schema))?);
+    }
     if form == Form::Released {
         shrink_scripts(workspace, &mut sources)?;
+        let worker = text(&mut sources, WORKER)?;
+        sources.insert(WORKER.to_owned(), without_comments(&worker).into_bytes());
+        for (path, content) in sources.iter_mut().filter(|(path, _)| ending(path) == "css") {
+            let sheet = std::str::from_utf8(content).with_context(|| format!("www/{path} is no UTF-8 text"))?;
+            *content = without_remarks(sheet).into_bytes();
+        }
         shrink_scripts(workspace, &mut seam)?;
     }
     let (version, site) = assemble(&sources, &seam)?;
@@ -217,18 +233,8 @@ fn join_scripts(files: &mut Files) -> Result<()> {
 /// that fetches them. The splitter is a program of its own, so that `serve` need not compile it.
 fn split_wasm(workspace: &Workspace, wasm: &Path, folder: &Path) -> Result<PathBuf> {
     let first = workspace.target.join("xtask/seam-first.wasm");
-    let mut command = workspace.cargo();
-    command.args([
-        "run",
-        "--quiet",
-        "--package",
-        "xtask",
-        "--features",
-        "wasm-splitter",
-        "--bin",
-        "wasm-splitter",
-        "--",
-    ]);
+    let mut command = workspace.cargo("run");
+    command.args(["--quiet", "--package", "xtask", "--features", "wasm-splitter", "--bin", "wasm-splitter", "--"]);
     run(command.arg(wasm).arg(folder).arg(&first))?;
     Ok(first)
 }
@@ -274,12 +280,28 @@ fn shrink_wasm(workspace: &Workspace, wasm: &[u8]) -> Result<Vec<u8>> {
     Ok(std::fs::read(&after)?)
 }
 
+/// The service worker.
+const WORKER: &str = "sw.js";
+
+/// A script without the lines that hold nothing but a comment.
+fn without_comments(script: &str) -> String {
+    let is_comment = |line: &str| ["//", "/*", "*"].iter().any(|sign| line.trim_start().starts_with(sign));
+    script.lines().filter(|line| !is_comment(line)).flat_map(|line| [line, "\n"]).collect()
+}
+
+/// A style sheet without its comments. None of ours has the sign of one inside a text.
+fn without_remarks(sheet: &str) -> String {
+    let mut parts = sheet.split("/*");
+    let first = parts.next().unwrap_or_default().to_owned();
+    parts.fold(first, |kept, part| kept + part.split_once("*/").map_or("", |(_, after)| after.trim_start()))
+}
+
 /// Shrinks every script of the page but the service worker, whose list of files is written in later. Where the Node
 /// package for it is not installed, scripts stay as they were written.
 fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
     let scripts: BTreeMap<&str, &str> = files
         .iter()
-        .filter(|(path, _)| ending(path) == "js" && *path != "sw.js")
+        .filter(|(path, _)| ending(path) == "js" && *path != WORKER)
         .map(|(path, content)| Ok((path.as_str(), std::str::from_utf8(content)?)))
         .collect::<Result<_>>()?;
     let input = serde_json::to_vec(&scripts)?;
@@ -310,6 +332,7 @@ const FOR_OTHER_PAGES: [&str; 4] = ["embed/blog.html", "embed/frame.html", "embe
 fn is_stable(path: &str) -> bool {
     matches!(path, "index.html" | "sw.js" | "manifest.webmanifest")
         || path.starts_with("icons/")
+        || path.starts_with("schema/")
         || FOR_OTHER_PAGES.contains(&path)
 }
 
@@ -490,12 +513,26 @@ mod tests {
         let build: serde_json::Value = serde_json::from_str(json).unwrap();
         assert_eq!(build["version"], version);
         let listed: Vec<_> = build["files"].as_array().unwrap().iter().map(|file| &file["url"]).collect();
-        let built: Vec<_> = site.keys().filter(|path| *path != "sw.js").collect();
+        let built: Vec<_> = site.keys().filter(|path| *path != WORKER).collect();
         assert_eq!(listed, built);
         let icon = &build["files"][0];
         // The digest of `<svg/>`, computed with coreutils' sha256sum.
         assert_eq!(icon["sha256"], "d4dc56669143034f31aa309635d4113d");
         assert_eq!(icon["bytes"], 6);
+    }
+
+    #[test]
+    fn the_worker_is_shipped_without_its_comments() {
+        let script = "// says\n/**\n * @type {X}\n */\nconst a = /* build */ 1;\n  // more\n  a * 2;\n";
+        assert_eq!(without_comments(script), "const a = /* build */ 1;\n  a * 2;\n");
+    }
+
+    #[test]
+    fn a_style_sheet_is_shipped_without_its_comments() {
+        assert_eq!(
+            without_remarks("/* says */\na { b: c; }\n/* more\nof it */ d { e: f; }\n"),
+            "a { b: c; }\nd { e: f; }\n"
+        );
     }
 
     #[test]

@@ -51,6 +51,7 @@ pub fn check(workspace: &Workspace) -> Result<Vec<Verdict>> {
         verdict("pages hold no inline script or style", inline_code(&files)),
         verdict("scripts treat text as text", text_as_code(&files)),
         verdict("scripts are checked for types", unchecked_scripts(&files)),
+        verdict("what continuous integration runs of others is named by commit", unpinned_actions(&files)),
     ])
 }
 
@@ -134,11 +135,9 @@ fn unequal_pins(packages: &[Value]) -> Vec<String> {
     if !bindings.starts_with('=') {
         broken.push(format!("stillroom-web asks for wasm-bindgen {bindings}, not for one exact version"));
     }
-    for generator in ["wasm-bindgen-cli", "wasm-bindgen-cli-support"] {
-        let generator_version = requirement("xtask", generator);
-        if generator_version != bindings {
-            broken.push(format!("{generator} {generator_version} is not wasm-bindgen {bindings}"));
-        }
+    let generator = requirement("xtask", "wasm-bindgen-cli-support");
+    if generator != bindings {
+        broken.push(format!("wasm-bindgen-cli-support {generator} is not wasm-bindgen {bindings}"));
     }
     broken
 }
@@ -253,6 +252,24 @@ fn unchecked_scripts(files: &[TextFile]) -> Vec<String> {
         .collect()
 }
 
+/// A tag can be moved to other code; a commit cannot.
+fn unpinned_actions(files: &[TextFile]) -> Vec<String> {
+    let workflows: Vec<_> = files.iter().filter(|file| file.path.starts_with(".github/")).collect();
+    let mut broken = Vec::new();
+    for file in workflows {
+        for (number, line) in file.content.lines().enumerate() {
+            let Some((_, named)) = line.split_once("uses:") else { continue };
+            let named = named.split_whitespace().next().unwrap_or_default();
+            let commit = named.split_once('@').map_or("", |(_, commit)| commit);
+            let is_commit = commit.len() == 40 && commit.bytes().all(|byte| byte.is_ascii_hexdigit());
+            if !named.starts_with("./") && !is_commit {
+                broken.push(format!("{}:{}", file.path, number + 1));
+            }
+        }
+    }
+    broken
+}
+
 fn is_script(path: &str) -> bool {
     [".js", ".mjs"].iter().any(|ending| path.ends_with(ending))
 }
@@ -278,7 +295,7 @@ mod tests {
             package("stillroom-catalogue", &[("stillroom-core", "*")]),
             package("stillroom-exchange", &[("stillroom-catalogue", "*")]),
             package("stillroom-web", &[("stillroom-exchange", "*"), ("wasm-bindgen", "=0.2.130")]),
-            package("xtask", &[("wasm-bindgen-cli", "=0.2.130"), ("wasm-bindgen-cli-support", "=0.2.130")]),
+            package("xtask", &[("wasm-bindgen-cli-support", "=0.2.130")]),
         ]
     }
 
@@ -312,7 +329,7 @@ mod tests {
         assert_eq!(unequal_pins(&workspace()), Vec::<String>::new());
         let mut packages = workspace();
         packages[3] = package("stillroom-web", &[("wasm-bindgen", "^0.2.131")]);
-        assert_eq!(unequal_pins(&packages).len(), 3);
+        assert_eq!(unequal_pins(&packages).len(), 2);
     }
 
     #[test]
@@ -376,6 +393,17 @@ mod tests {
     fn markup_made_of_text_is_found() {
         assert_eq!(text_as_code(&file("www/jar.js", "place.innerHTML = name;")), ["www/jar.js:1"]);
         assert_eq!(text_as_code(&file("www/jar.js", "place.textContent = name;")), Vec::<String>::new());
+    }
+
+    #[test]
+    fn an_action_named_by_a_tag_is_found() {
+        let commit = "0123456789abcdef0123456789abcdef01234567";
+        for content in ["- uses: a/b@v4", "uses: a/b", "uses: a/b@main # 0123456789abcdef0123456789abcdef01234567"] {
+            assert_eq!(unpinned_actions(&file(".github/workflows/ci.yml", content)).len(), 1, "{content}");
+        }
+        for content in [format!("- uses: a/b@{commit} # v4"), "uses: ./.github/workflows/ci.yml".to_owned()] {
+            assert_eq!(unpinned_actions(&file(".github/workflows/ci.yml", &content)), Vec::<String>::new());
+        }
     }
 
     #[test]

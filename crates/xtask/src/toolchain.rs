@@ -79,8 +79,8 @@ pub fn wasm_toolchain() -> Result<WasmToolchain> {
 impl WasmToolchain {
     /// A cargo command that compiles for the browser with this toolchain. The subcommand and its arguments may follow.
     pub fn cargo(&self, workspace: &Workspace, subcommand: &str) -> Command {
-        let mut command = workspace.cargo();
-        command.args([subcommand, "--target", TARGET]);
+        let mut command = workspace.cargo(subcommand);
+        command.args(["--target", TARGET]);
         // The built file must not tell whose machine built it, and must be the same on each. Later remaps win.
         let mut remaps = vec![(workspace.root.clone(), "stillroom")];
         if let Some(home) = cargo_home() {
@@ -136,8 +136,12 @@ fn has_target(sysroot: &Path) -> bool {
 /// Makes sure that a component of the Rust toolchain is there, such as `clippy`.
 pub fn ensure_component(workspace: &Workspace, subcommand: &str, component: &str) -> Result<()> {
     let answers = |workspace: &Workspace| {
-        let mut command = workspace.cargo();
-        command.args([subcommand, "--version"]).stdout(Stdio::null()).stderr(Stdio::null());
+        let mut command = Command::new("cargo");
+        command
+            .current_dir(&workspace.root)
+            .args([subcommand, "--version"])
+            .stdout(Stdio::null())
+            .stderr(Stdio::null());
         command.status().is_ok_and(|status| status.success())
     };
     if answers(workspace) {
@@ -191,11 +195,6 @@ fn is_root() -> bool {
 /// The browser the tests drive.
 pub fn chromium() -> String {
     std::env::var("CHROME_PATH").unwrap_or_else(|_| "/usr/bin/chromium".to_owned())
-}
-
-/// The program that lets wasm tests drive the browser.
-pub fn chromedriver() -> String {
-    std::env::var("CHROMEDRIVER").unwrap_or_else(|_| "/usr/bin/chromedriver".to_owned())
 }
 
 /// The oldest Node that the packages of `tests/browser` accept.

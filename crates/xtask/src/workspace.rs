@@ -26,7 +26,7 @@ impl Workspace {
         let home = std::env::var_os("CARGO_MANIFEST_DIR")
             .map_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")), PathBuf::from);
         let mut command = Command::new(cargo());
-        command.current_dir(&home).args(["metadata", "--no-deps", "--format-version", "1"]);
+        command.current_dir(&home).args(["metadata", "--locked", "--no-deps", "--format-version", "1"]);
         let metadata: Value =
             serde_json::from_str(&capture(&mut command)?).context("`cargo metadata` did not answer with JSON")?;
         let folder = |name: &str| {
@@ -50,10 +50,14 @@ impl Workspace {
         self.path("tests/browser")
     }
 
-    /// A cargo command started in the repository.
-    pub fn cargo(&self) -> Command {
+    /// A cargo command started in the repository. What it compiles is what `Cargo.lock` says; a lock that is behind is an
+    /// error.
+    pub fn cargo(&self, subcommand: &str) -> Command {
         let mut command = Command::new(cargo());
-        command.current_dir(&self.root);
+        command.current_dir(&self.root).arg(subcommand);
+        if !KNOW_NO_LOCK.contains(&subcommand) {
+            command.arg("--locked");
+        }
         command
     }
 
@@ -70,6 +74,9 @@ impl Workspace {
         self.metadata["packages"].as_array().into_iter().flatten()
     }
 }
+
+/// Subcommands that resolve no dependencies, and the fuzzer, whose own lock is looked at before it starts.
+const KNOW_NO_LOCK: [&str; 2] = ["fmt", "fuzz"];
 
 fn cargo() -> std::ffi::OsString {
     std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into())

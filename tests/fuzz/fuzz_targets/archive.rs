@@ -12,7 +12,7 @@ fuzz_target!(|file: &[u8]| {
     let names: Vec<String> = photos.names().map(str::to_owned).collect();
     let sound: Vec<(String, Photo)> = names.into_iter().filter_map(|name| photos.read(&name).map(|it| (name, it))).collect();
     let mut writer = ArchiveWriter::new(read.made_at);
-    let mut again = writer.records(&backup::write(&read));
+    let mut again = writer.records(&backup::write(&read, None));
     for (name, photo) in &sound {
         again.extend(writer.photo(name, photo.taken_at, &photo.bytes));
     }

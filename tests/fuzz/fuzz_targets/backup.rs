@@ -13,7 +13,7 @@ use stillroom_web::session::Session;
 fuzz_target!(|input: &[u8]| {
     let Some((&form, file)) = input.split_first() else { return };
     if let Ok(read) = backup::read(file) {
-        assert_eq!(backup::read(backup::write(&read).as_bytes()), Ok(read));
+        assert_eq!(backup::read(backup::write(&read, None).as_bytes()), Ok(read));
     }
     // What a page does with it costs more: every sixty-fourth input goes through.
     if form % 64 == 63 {
@@ -23,6 +23,6 @@ fuzz_target!(|input: &[u8]| {
         session.apply(Command::RestoreBackup { differing: differing.to_owned() });
         session.keep();
         let _ = session.show_everything();
-        let _ = session.write_backup();
+        let _ = session.write_backup("https://maker.example/");
     }
 });

@@ -196,7 +196,7 @@ impl Session {
     fn entry_of(&mut self, key: String) -> Entry {
         let stored = self.stored_text(&key);
         if stored.is_none() && self.revisions.contains_key(&key) && self.stored_text(SETTINGS_KEY).is_none() {
-            self.storage_was_cleared();
+            self.look_for_lost_records();
         }
         if let (Some(id), Some(replaced)) = (formula_of(&key), &stored) {
             self.keep_version(id, replaced);
@@ -206,11 +206,19 @@ impl Session {
         Entry { known: if stored.is_some() { known } else { 0 }, key, text }
     }
 
-    /// The browser forgot everything this page had kept: all that is here is to be kept anew.
-    fn storage_was_cleared(&mut self) {
-        self.revisions.clear();
-        for slot in self.every_slot() {
-            self.unkept.insert(key_of(&slot), ());
+    /// What this page had kept and the storage no longer has is to be kept anew, and said. A record that is still there is
+    /// left alone: of it nothing was lost.
+    fn look_for_lost_records(&mut self) {
+        let Ok(there) = self.store.keys() else { return };
+        let there: std::collections::BTreeSet<String> = there.into_iter().collect();
+        // Of what was deleted here only the number is left.
+        let lost = self.revisions.keys().filter(|key| !there.contains(*key)).cloned();
+        let lost: Vec<String> = lost.filter(|key| self.slot_at(key).is_some_and(|slot| slot.is_there())).collect();
+        if lost.is_empty() {
+            return;
+        }
+        for key in lost {
+            self.unkept.insert(key, ());
         }
         self.notice("storage.cleared", crate::sentences_shared::storage_cleared().to_owned(), false);
     }
@@ -262,8 +270,12 @@ impl Session {
         }
     }
 
-    /// Another page wrote a record: take it, unless this page has changed it too.
+    /// Another page wrote a record: take it, unless this page has changed it too. Without a key, another page cleared the
+    /// storage.
     pub(super) fn changed_elsewhere(&mut self, key: &str) -> Answer {
+        if key.is_empty() {
+            self.look_for_lost_records();
+        }
         let ours = key == SETTINGS_KEY || absent(key).is_some();
         if ours && !self.unkept.contains_key(key) {
             self.take_from_store(key);
