@@ -1,12 +1,11 @@
 //! Materials as the page shows them.
 
+use crate::lazy::lazy;
 use crate::session::Session;
 use crate::view::{BringsView, MaterialHit, MaterialView, Origin, PartView, ValueView};
 use crate::{sentences, sentences_material};
 use rust_decimal::Decimal;
-#[cfg(feature = "whole")]
-use stillroom_catalogue::{Basis, Property};
-use stillroom_catalogue::{MaterialCard, Value};
+use stillroom_catalogue::{Basis, MaterialCard, Property, Value};
 use stillroom_core::balance::{Balance, balance};
 use stillroom_core::number::{align, with_unit, write_between, write_fixed};
 
@@ -117,14 +116,12 @@ impl Session {
         if !card.cas.is_empty() {
             values.insert(0, present_identity("CAS", card.cas.join(", "), card));
         }
-        #[cfg(feature = "whole")]
-        values.extend(self.present_fat(card.material.id));
+        values.extend(present_fat(self, card.material.id));
         values
     }
 
     /// What the fatty acids of a fat say of it, where they are known.
-    #[cfg(feature = "whole")]
-    fn present_fat(&self, material: MaterialId) -> Vec<ValueView> {
+    fn present_fatty_acids(&self, material: MaterialId) -> Vec<ValueView> {
         use rust_decimal::prelude::FromPrimitive;
         let Some((fat, basis)) = stillroom_catalogue::reference::fat_profile(material) else { return Vec::new() };
         let number = |value: f64, unit| {
@@ -172,6 +169,13 @@ impl Session {
             basis: sentences_material::basis(value.origin.basis).to_owned(),
         }
     }
+}
+
+// The table of fatty acids is fetched with the cards, not with the page.
+lazy! {
+    whole "97" fn present_fat(session: &Session, material: MaterialId) -> Vec<ValueView> {
+        session.present_fatty_acids(material)
+    } else { Vec::new() }
 }
 
 fn balance_of(parts: &[Part]) -> Balance {

@@ -138,15 +138,12 @@ pub(crate) const fn basis(basis: Basis) -> &'static str {
 }
 
 /// Source of what is computed from the fatty acids of a fat.
-#[cfg(feature = "whole")]
 pub(crate) const FROM_FATTY_ACIDS: &str =
     "computed from its fatty acids; what does not saponify is left out of account";
 /// What the class of oxidation is called.
-#[cfg(feature = "whole")]
 pub(crate) const TAKES_UP_OXYGEN: &str = "Goes rancid";
 
 /// How a fat keeps by its fatty acids alone.
-#[cfg(feature = "whole")]
 pub(crate) const fn oxidation(class: stillroom_core::chemistry::fat::OxidationClass) -> &'static str {
     use stillroom_core::chemistry::fat::OxidationClass;
     match class {

@@ -256,7 +256,7 @@ mod tests {
         assert_eq!(mixing_temperature(&[]).unwrap_err().code(), "physics.no-data");
     }
 
-    /// Three ice cubes of 6 g at 0 °C in 0.25 kg of soda water at 20 °C come to 13 °C: OpenStax, College Physics,
+    /// Three ice cubes of 6 g at 0 °C in 0.25 kg of soda water at 20 °C come to 13 °C: `OpenStax`, College Physics,
     /// example 14.4 (from memory), with 334 kJ/kg and 4.186 kJ/(kg K).
     #[test]
     fn ice_cools_a_drink_as_the_textbook_says() {
