@@ -59,7 +59,7 @@ async function start() {
       const room = furnish() ?? {};
       // The whole seam has taken the place of the first, and nobody has told it yet where the person is.
       look(document.body.dataset.room ?? '');
-      session.showEverything();
+      session.introduce();
       return room;
     };
     const enter = async () => {

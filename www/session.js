@@ -20,7 +20,7 @@ const REST_WITHIN = 150;
 export class Session {
   /** @type {Stillroom} */
   #seam;
-  /** @type {{ hear: (update: Update) => void, inSight: () => boolean, waiting: Update[] }[]} */
+  /** @type {{ hear: (update: Update) => void, inSight: () => boolean, waiting: Update[], fresh: boolean }[]} */
   #listeners = [];
   /** @type {Trouble} */
   #onTrouble;
@@ -86,7 +86,7 @@ export class Session {
    * @param {() => boolean} [inSight] what is out of sight hears of a change when the page is at rest
    */
   listen(hear, inSight = () => true) {
-    this.#listeners.push({ hear, inSight, waiting: [] });
+    this.#listeners.push({ hear, inSight, waiting: [], fresh: true });
   }
 
   /**
@@ -98,8 +98,21 @@ export class Session {
     return this.act((seam) => seam.apply(command));
   }
 
+  /** Tells those that listen only now everything there is to show; the others know it. */
+  introduce() {
+    const update = this.#try(() => this.#seam.showEverything());
+    if (!update) return;
+    for (const listener of this.#listeners) {
+      if (!listener.fresh) continue;
+      listener.fresh = false;
+      listener.waiting.length = 0;
+      listener.hear(update);
+    }
+  }
+
   /** Hands out everything there is to show. */
   showEverything() {
+    for (const listener of this.#listeners) listener.fresh = false;
     return this.act((seam) => seam.showEverything());
   }
 

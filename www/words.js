@@ -25,6 +25,7 @@ export const words = Object.freeze({
     empty: 'The shelf is empty. Begin a formula in percent, or write down an old batch in grams and turn it into one.',
     open: 'Open',
     rename: 'Rename',
+    further: (/** @type {number} */ more) => `${more} more`,
     duplicate: 'Copy',
     remove: 'Take off the shelf',
     more: 'More for',

@@ -216,3 +216,27 @@ test('the page about embedding and the invented blog work @desk', async ({ page,
   await expect(page.frameLocator('iframe').locator('.sheet-name')).toHaveText('Cucumber and oat gel cream', { timeout: 30_000 });
   expect(complaints).toEqual([]);
 });
+
+test('a frame that may open nothing says so when a reader wants to print', async ({ page, baseURL }) => {
+  const origin = originOf(baseURL);
+  const frame = (/** @type {string} */ id, /** @type {string} */ leave) =>
+    `<iframe id="${id}" title="${id}" sandbox="${leave}" width="380" height="900" src="${origin}/embed/frame.html#${example}"></iframe>`;
+  const shut = await hostPage(frame('frame', 'allow-scripts'), { origin });
+  const free = await hostPage(frame('frame', 'allow-scripts allow-popups allow-popups-to-escape-sandbox allow-modals'), { origin });
+  const inside = page.frameLocator('#frame');
+  const print = inside.getByRole('button', { name: 'Print' });
+  const refusal = inside.getByText('does not let it open a page to print');
+  try {
+    await page.goto(shut.address);
+    await print.click({ timeout: 30_000 });
+    await expect(refusal).toBeVisible();
+    await page.goto(free.address);
+    const [opened] = await Promise.all([page.context().waitForEvent('page'), print.click({ timeout: 30_000 })]);
+    await opened.waitForURL(/print=yes/);
+    expect(await opened.evaluate(() => window.opener), 'what is opened cannot reach back').toBe(null);
+    await expect(refusal).toBeHidden();
+  } finally {
+    shut.stop();
+    free.stop();
+  }
+});

@@ -17,6 +17,13 @@ export function createShelf(session, go) {
   const text = words.shelf;
   const list = make('ul', { class: 'shelf-cards' });
   const empty = make('p', { class: 'quiet', hidden: true }, text.empty);
+  // Whoever scrolls on, or tabs on, sees further.
+  const further = button('', () => session.send({ do: 'look-further' }), { class: 'plain', hidden: true });
+  const watcher = new IntersectionObserver((entries) => {
+    if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+    watcher.unobserve(further);
+    session.send({ do: 'look-further' });
+  }, { rootMargin: '600px' });
   const example = button(text.example, () => {
     session.send({ do: 'restore-example' });
     go('formula');
@@ -36,6 +43,7 @@ export function createShelf(session, go) {
     ),
     empty,
     list,
+    further,
     make('p', { class: 'small-print' }, text.caution, ' ', text.sources),
     example,
   );
@@ -51,7 +59,10 @@ export function createShelf(session, go) {
 
   session.listen((update) => {
     if (!update.shelf) return;
-    const { cards: views, open } = update.shelf;
+    const { cards: views, open, more } = update.shelf;
+    show(further, more > 0);
+    setText(further, text.further(more));
+    if (more > 0) watcher.observe(further);
     const ids = new Set(views.map((view) => view.id));
     for (const [id, card] of cards) {
       if (!ids.has(id)) {

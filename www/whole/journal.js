@@ -4,7 +4,7 @@
 
 import { arrange, button, freshId, make, setText, show } from '../element.js';
 import { createCardFields, createCurve, figure, saveFile } from './card-fields.js';
-import { getPhoto, paint, putPhoto, removePhoto, shrinkPhoto } from './photos.js';
+import { getPhoto, paint, putPhoto, removePhotos, shrinkPhoto } from './photos.js';
 import { runWords as text } from './words-run.js';
 
 /** @typedef {import('../session.js').Session} Session */
@@ -210,7 +210,7 @@ function createColourReader(session) {
         await putPhoto(name, blob);
         const refused = session.send({ do: 'act-on-batch', act: 'entry-photo', on: entry, text: name }).answer?.error;
         if (refused) {
-          await removePhoto(name);
+          await removePhotos([name]);
           setText(hint, '');
           setText(problem, refused);
           show(problem, true);

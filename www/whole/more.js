@@ -43,7 +43,7 @@ export function addMore(session, page) {
   if (shared) history.replaceState(null, '', `./${shared}`);
   acceptFiles(share.readBackup, () => page.go('share'));
   watchStorage(session, page.say);
-  session.showEverything();
+  session.introduce();
   enter();
 }
 

@@ -75,7 +75,7 @@ impl MassUnit {
     /// Reads a symbol or name, in any case.
     #[must_use]
     pub fn from_text(text: &str) -> Option<Self> {
-        let text = text.to_lowercase();
+        let text = text.to_ascii_lowercase();
         Some(match text.trim_end_matches('.') {
             "mg" | "milligram" | "milligrams" => Self::Milligram,
             "g" | "gram" | "grams" | "gramme" | "grammes" => Self::Gram,
@@ -129,7 +129,7 @@ impl VolumeUnit {
     /// Reads a symbol or name, in any case. A fluid ounce of no stated country is the US one.
     #[must_use]
     pub fn from_text(text: &str) -> Option<Self> {
-        let text: String = text.to_lowercase().chars().filter(|c| !c.is_whitespace() && *c != '.').collect();
+        let text: String = text.to_ascii_lowercase().chars().filter(|c| !c.is_whitespace() && *c != '.').collect();
         Some(match text.as_str() {
             "ml" | "cc" | "millilitre" | "millilitres" | "milliliter" | "milliliters" => Self::Millilitre,
             "l" | "litre" | "litres" | "liter" | "liters" => Self::Litre,

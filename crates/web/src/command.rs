@@ -87,6 +87,9 @@ commands! {
         looking: bool as "boolean",
     },
 
+    /// Look further along the shelf.
+    "look-further" LookFurther {},
+
     /// Take back the last change.
     "undo" Undo {},
     /// Take back one change, if it is the last one.

@@ -74,7 +74,7 @@ impl Session {
                 holding.price = Some(Money::new(amount, currency));
             }
             HoldingField::Currency => {
-                let currency = Currency::new(&text.to_uppercase()).map_err(|_| HoldingError::Currency)?;
+                let currency = Currency::new(&text.to_ascii_uppercase()).map_err(|_| HoldingError::Currency)?;
                 holding.price = Some(Money::new(holding.price.map_or(Decimal::ZERO, Money::amount), currency));
             }
             HoldingField::Pack => holding.pack = mass(text)?,

@@ -34,7 +34,7 @@ impl Session {
     pub(crate) fn present_own_materials(&self) -> Vec<MaterialHit> {
         let mut own: Vec<MaterialHit> =
             self.materials.own().map(|(number, _)| self.present_hit(MaterialId::Own(number))).collect();
-        own.sort_by_key(|hit| hit.name.to_lowercase());
+        own.sort_by_key(|hit| hit.name.to_ascii_lowercase());
         own
     }
 

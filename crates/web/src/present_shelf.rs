@@ -11,12 +11,18 @@ use stillroom_core::composition::resolve_composition;
 
 use stillroom_exchange::record::FormulaRecord;
 
+/// Cards of the shelf that are shown at first, and that are added when somebody looks further.
+pub(crate) const CARDS_AT_ONCE: usize = 24;
+
 impl Session {
     pub(crate) fn present_shelf(&mut self) -> ShelfView {
         let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
         records.sort_unstable_by_key(|record| (Reverse(record.changed_at), record.id));
+        // The whole shelf of a maker of many years is neither worked out nor drawn before somebody looks so far.
+        let more = records.len().saturating_sub(self.shelf_in_sight);
+        records.truncate(self.shelf_in_sight);
         let cards = records.iter().map(|record| self.card_of(record)).collect();
-        ShelfView { cards, open: self.open.map(|id| id.to_string()) }
+        ShelfView { cards, more, open: self.open.map(|id| id.to_string()) }
     }
 
     /// The card of a record, worked out anew only when the record or a material changed.

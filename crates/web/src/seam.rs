@@ -146,7 +146,7 @@ impl Stillroom {
     #[wasm_bindgen(js_name = wholeArrived)]
     pub fn whole_arrived(&mut self) -> Result<Ts<Update>, JsError> {
         self.session.whole_arrived();
-        Ok(self.session.show_everything().into_ts()?)
+        Ok(self.session.show_changes().into_ts()?)
     }
 
     /// Materials that answer a query, best first.

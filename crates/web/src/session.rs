@@ -7,6 +7,7 @@ use crate::keeping::{LoggedStore, Store, Surroundings, WriteLog};
 use crate::lazy::lazy;
 use crate::limits::{fits, refuse_long_text};
 use crate::materials::Materials;
+use crate::present_shelf::CARDS_AT_ONCE;
 use crate::sentences;
 use crate::settings::Settings;
 use crate::view::{
@@ -81,6 +82,8 @@ pub struct Session {
     formula_uses: LiteMap<u64, usize>,
     pub(crate) history: History,
     pub(crate) looking_at_shelf: bool,
+    /// How many cards of the shelf are shown.
+    pub(crate) shelf_in_sight: usize,
     /// Cards worked out, with the record they were worked out from.
     pub(crate) cards: LiteMap<FormulaId, (Rc<FormulaRecord>, Rc<ShelfCard>)>,
     unkept: LiteMap<String, ()>,
@@ -163,6 +166,7 @@ impl Session {
             formula_uses: LiteMap::new(),
             history: History::default(),
             looking_at_shelf: true,
+            shelf_in_sight: CARDS_AT_ONCE,
             cards: LiteMap::new(),
             unkept: LiteMap::new(),
             revisions: LiteMap::new(),
@@ -191,6 +195,11 @@ impl Session {
     /// Says what became of something, and what of the view changed.
     pub(crate) fn present_answer(&mut self, answer: Answer) -> Update {
         self.present(Some(answer))
+    }
+
+    /// Shows what changed without anybody having acted.
+    pub fn show_changes(&mut self) -> Update {
+        self.present(None)
     }
 
     /// Everything there is to show, for a page that shows nothing yet.
@@ -238,6 +247,11 @@ impl Session {
                 self.looking_at_shelf = looking;
                 Answer::default()
             }
+            Command::LookFurther {} => {
+                self.shelf_in_sight =
+                    self.shelf_in_sight.saturating_add(CARDS_AT_ONCE).min(self.shelf.len().max(CARDS_AT_ONCE));
+                Answer::default()
+            }
             Command::ChangedElsewhere { key } => self.changed_elsewhere(&key),
             Command::TakeTheirs { key } => self.take_theirs(&key),
             Command::KeepBoth { key } => self.keep_both(&key),
@@ -261,7 +275,8 @@ impl Session {
             | Command::AddPart { .. }
             | Command::SetPartAmount { .. }
             | Command::RemovePart { .. }
-            | Command::DeleteMaterial { .. } => self.act_on_material(command),
+            | Command::DeleteMaterial { .. }
+            | Command::SetHolding { .. } => act_on_material(self, command),
             Command::LookAtExtracts { .. }
             | Command::NewExtract { .. }
             | Command::OpenExtract { .. }
@@ -281,7 +296,6 @@ impl Session {
             | Command::SetSuspended { .. }
             | Command::SetColdStorage { .. } => act_beyond(self, command),
             Command::KeepCopy { .. } | Command::RestoreVersion { .. } => act_on_shared(self, command),
-            Command::SetHolding { material, field, text } => self.set_holding(material, field, &text),
             Command::NewFormula { .. }
             | Command::OpenFormula { .. }
             | Command::DuplicateFormula { .. }
@@ -521,8 +535,7 @@ impl Session {
             let own = self.present_own_materials();
             update.own_materials = if_changed(&mut self.last.own_materials, own);
         }
-        let material = self.present_open_material();
-        update.material = if_changed(&mut self.last.material, material);
+        present_material(self, &mut update);
         let settings = self.present_settings();
         update.settings = if_changed(&mut self.last.settings, settings);
         if self.looking_at_shelf {
@@ -590,6 +603,22 @@ lazy! {
             _ => Answer::default(),
         }
     } else { Answer::default() }
+}
+
+lazy! {
+    whole "16" fn act_on_material(session: &mut Session, command: Command) -> Answer {
+        match command {
+            Command::SetHolding { material, field, text } => session.set_holding(material, field, &text),
+            of_own => session.act_on_material(of_own),
+        }
+    } else { Answer::default() }
+}
+
+lazy! {
+    whole "17" fn present_material(session: &mut Session, update: &mut Update) {
+        let material = session.present_open_material();
+        update.material = if_changed(&mut session.last.material, material);
+    } else {}
 }
 
 lazy! {

@@ -59,7 +59,7 @@ pub struct Update {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub own_materials: Option<Vec<MaterialHit>>,
     /// The open material; `closed` when there is none.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::material")]
     pub material: Option<MaterialView>,
     /// The maker's extracts.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::extracts")]
@@ -196,9 +196,11 @@ pub struct SettingsView {
 #[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
 pub struct ShelfView {
-    /// The formulas, last changed first.
+    /// The formulas that are shown, last changed first.
     #[tsify(type = "ShelfCard[]")]
     pub cards: Vec<Rc<ShelfCard>>,
+    /// How many more there are.
+    pub more: usize,
     /// The one that is open.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub open: Option<String>,
@@ -676,7 +678,7 @@ pub(crate) fn if_changed<T: PartialEq + Clone>(last: &mut Option<T>, now: T) -> 
 /// Turns what only a piece makes into what the page gets, in that piece: readers of large types need not be in the first
 /// file.
 mod beyond {
-    use super::{BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, RunView};
+    use super::{BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, MaterialView, RunView};
     use crate::lazy::lazy;
     use serde::Serializer;
     use serde_wasm_bindgen::preserve;
@@ -703,5 +705,6 @@ mod beyond {
         "13" batches hand_batches BatchesView,
         "14" run hand_run RunView,
         "15" journal hand_journal JournalView,
+        "18" material hand_material MaterialView,
     }
 }

@@ -114,7 +114,10 @@ impl Site {
             ("ETag", tag.clone()),
         ];
         if request.header("if-none-match").is_some_and(|tags| tags.contains(&tag)) {
-            return respond(304, Arc::default(), headers);
+            // What it says of the file counts from then on, so it says the same as the file did.
+            let mut response = respond(304, Arc::default(), headers);
+            open_to_other_sites(&path, &mut response);
+            return response;
         }
         let encoding = if compress::is_worthwhile(&path) {
             best_encoding(request.header("accept-encoding").unwrap_or_default())
@@ -350,6 +353,15 @@ mod tests {
         assert!(head.contains("Content-Encoding: br") && body.len() < 60, "{head}");
         let (head, body) = ask(&address, &format!("GET / HTTP/1.1\r\nIf-None-Match: {tag}"));
         assert!(head.starts_with("HTTP/1.1 304") && body.is_empty(), "{head}");
+        // What other sites may do with a file, they may when it is looked at again.
+        std::fs::create_dir_all(folder.join("embed")).unwrap();
+        std::fs::write(folder.join("embed/frame.html"), "<p>framed").unwrap();
+        let (head, _) = ask(&address, "GET /embed/frame.html HTTP/1.1");
+        let tag = head.lines().find_map(|line| line.strip_prefix("ETag: ")).unwrap().to_owned();
+        let (again, _) = ask(&address, &format!("GET /embed/frame.html HTTP/1.1\r\nIf-None-Match: {tag}"));
+        for head in [head, again] {
+            assert!(head.contains("frame-ancestors *") && head.contains("Policy: cross-origin"), "{head}");
+        }
         let (head, body) = ask(&address, "HEAD / HTTP/1.1");
         assert!(head.starts_with("HTTP/1.1 200") && body.is_empty(), "{head}");
         let (head, body) = ask(&address, "GET /v-0123456789ab/seam.wasm HTTP/1.1");
