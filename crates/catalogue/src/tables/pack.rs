@@ -50,6 +50,8 @@ fn keep_for_main_job(stored: &mut Stored<'_>) {
         constituent.origin = nowhere.clone();
     }
     for material in &mut stored.materials {
+        // The rest of the names is searched once the whole catalogue is there, a moment later.
+        material.other_names = material.other_names.split(';').next().unwrap_or_default();
         material.further_names = "".into();
         material.origin = nowhere.clone();
     }
@@ -69,6 +71,8 @@ fn keep_for_main_job(stored: &mut Stored<'_>) {
     });
     for value in &mut stored.values {
         (value.minimum, value.maximum, value.note) = (None, None, "");
+        // All that are left were read in a room.
+        value.conditions = "20 °C";
         value.origin = nowhere.clone();
     }
 }
