@@ -301,6 +301,8 @@ impl Catalogue {
         self.materials.iter().zip(&self.details).zip(&self.stored.materials).map(|((material, details), stored)| {
             let mut texts = vec![(Field::Name, material.name.as_str().into())];
             texts.extend(details.other_names.iter().map(|name| (Field::OtherName, (*name).into())));
+            let further = stored.further_names.split(';').map(str::trim).filter(|name| !name.is_empty());
+            texts.extend(further.map(|name| (Field::FurtherName, name.into())));
             let parts = self.parts.get(&stored.number).into_iter().flatten();
             let inside = parts.filter_map(|component| self.material(component.part.material)).map(|part| &part.makeup);
             for (makeup, own) in inside.map(|makeup| (makeup, false)).chain([(&material.makeup, true)]) {
@@ -379,16 +381,13 @@ fn origin_of(stored: &Stored<'static>, origin: &StoredOrigin<'static>) -> Origin
 }
 
 /// The first density stated for room temperature, of the material as sold or else of its constituent.
-fn density_of(stored: &Stored<'_>, material: u32, constituent: Option<u32>) -> Option<Density> {
+pub(crate) fn density_of(stored: &Stored<'_>, material: u32, constituent: Option<u32>) -> Option<Density> {
     let subjects = [Some(Subject::Material(material)), constituent.map(Subject::Constituent)];
     subjects.into_iter().flatten().find_map(|subject| {
         let start = stored.values.partition_point(|value| value.subject < subject);
         let own = stored.values.iter().skip(start).take_while(|value| value.subject == subject);
         let mut densities = own.filter(|value| value.property == Property::Density);
-        densities.find_map(|value| {
-            let at_room_temperature = ["20 °C", "25 °C"].iter().any(|room| value.conditions.starts_with(room));
-            Density::new(value.value?.unpack()).ok().filter(|_| at_room_temperature)
-        })
+        densities.find_map(|value| Density::new(value.value?.unpack()).ok().filter(|_| value.is_at_room_temperature()))
     })
 }
 

@@ -29,5 +29,5 @@ pub use catalogue::{
 };
 pub use knowledge::knowledge;
 pub use property::{Basis, Kind, Property};
-pub use search::{Field, Filter, Hit, IndexEntry, MaterialIndex};
+pub use search::{Favour, Field, Filter, Hit, IndexEntry, MaterialIndex};
 pub use stillroom_core::MaterialSource;

@@ -71,7 +71,7 @@ pub struct Packed<T> {
     pub function_places: Vec<u8>,
     pub constituent_origins: Origins<T>,
     pub material_numbers: Vec<u32>,
-    pub material_texts: [T; 2],
+    pub material_texts: [T; 3],
     pub material_classes: Vec<Class>,
     pub phases: Vec<PhaseKind>,
     /// Steps between constituents, 0 standing for none.
@@ -103,11 +103,12 @@ impl<'a> Packed<&'a str> {
             .zip(self.constituent_classes)
             .zip(self.cas_counts.into_iter().zip(self.function_counts))
             .zip(self.constituent_origins.unpack());
-        let [names, other_names] = self.material_texts;
-        let materials = (sums(self.material_numbers).zip(split(names)).zip(split(other_names)))
-            .zip(self.material_classes.into_iter().zip(self.phases))
-            .zip(sums(self.material_constituents))
-            .zip(self.material_origins.unpack());
+        let [names, other_names, further_names] = self.material_texts;
+        let materials =
+            (sums(self.material_numbers).zip(split(names)).zip(split(other_names)).zip(split(further_names)))
+                .zip(self.material_classes.into_iter().zip(self.phases))
+                .zip(sums(self.material_constituents))
+                .zip(self.material_origins.unpack());
         let parts = (sums(self.part_materials).zip(self.parts).zip(self.percents.unpack()))
             .zip(split(self.part_notes))
             .zip(self.part_origins.unpack());
@@ -135,14 +136,17 @@ impl<'a> Packed<&'a str> {
                 })
                 .collect(),
             materials: materials
-                .map(|(((((number, name), other_names), (class, phase)), constituent), origin)| StoredMaterial {
-                    number,
-                    name,
-                    other_names,
-                    class,
-                    phase,
-                    constituent: Some(constituent).filter(|number| *number > 0),
-                    origin,
+                .map(|((((((number, name), other_names), further_names), (class, phase)), constituent), origin)| {
+                    StoredMaterial {
+                        number,
+                        name,
+                        other_names,
+                        further_names: further_names.into(),
+                        class,
+                        phase,
+                        constituent: Some(constituent).filter(|number| *number > 0),
+                        origin,
+                    }
                 })
                 .collect(),
             parts: parts

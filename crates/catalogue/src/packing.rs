@@ -77,6 +77,7 @@ impl Packed<String> {
             material_texts: [
                 join(materials.iter().map(|row| row.name)),
                 join(materials.iter().map(|row| row.other_names)),
+                join(materials.iter().map(|row| &*row.further_names)),
             ],
             material_classes: materials.iter().map(|row| row.class).collect(),
             phases: materials.iter().map(|row| row.phase).collect(),

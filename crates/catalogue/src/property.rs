@@ -70,6 +70,24 @@ properties! {
     RefractiveIndex "refractive-index" number("", 1.3, 1.7);
     /// Heat needed to warm it.
     SpecificHeat "specific-heat" number("kJ/(kg K)", 0.5, 5.0);
+    /// Boiling point at normal pressure.
+    BoilingPoint "boiling-point" number("°C", -50.0, 600.0);
+    /// Lowest temperature at which its vapour catches fire from a flame.
+    FlashPoint "flash-point" number("°C", -60.0, 350.0);
+    /// Least share of its vapour in air that burns on.
+    LowerFlammableLimit "lower-flammable-limit" number("% by volume", 0.1, 30.0);
+    /// Heat it takes up when it evaporates.
+    HeatOfVaporization "heat-of-vaporization" number("kJ/kg", 50.0, 3000.0);
+    /// Heat it takes up when it melts.
+    HeatOfFusion "heat-of-fusion" number("kJ/kg", 20.0, 500.0);
+    /// Relative permittivity (dielectric constant).
+    Permittivity "permittivity" number("", 1.5, 200.0);
+    /// Hansen solubility parameter of dispersion.
+    HansenDispersion "hansen-dispersion" number("MPa^0.5", 10.0, 25.0);
+    /// Hansen solubility parameter of dipoles.
+    HansenPolar "hansen-polar" number("MPa^0.5", 0.0, 30.0);
+    /// Hansen solubility parameter of hydrogen bonds.
+    HansenHydrogen "hansen-hydrogen" number("MPa^0.5", 0.0, 45.0);
     /// Hydrophilic-lipophilic balance of an emulsifier.
     Hlb "hlb" number("", 0.0, 40.0);
     /// Hydrophilic-lipophilic balance an oil needs to become the inner phase of an oil-in-water emulsion.

@@ -6,9 +6,11 @@
 use crate::catalogue::{Catalogue, Origin};
 use crate::property::Basis;
 use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
 use serde::Deserialize;
 use std::sync::OnceLock;
-use stillroom_core::ConstituentId;
+use stillroom_core::chemistry::fat::{FatProfile, FattyAcid};
+use stillroom_core::{ConstituentId, Makeup, MaterialId, MaterialSource};
 
 /// What a column holds in a row.
 macro_rules! cell {
@@ -109,6 +111,28 @@ tables! {
         grams_per_100_g_water: number,
         /// By which factor an estimate may be off either way; none for a measured figure.
         factor: number,
+        /// Said in words where there is no figure: `miscible`.
+        described: text,
+        /// Remark.
+        note: text,
+    }
+    /// Solubility in water that the import took from a dataset, of substances with no other figure. Read for the card and
+    /// as evidence; the findings compute with [`water_solubilities`].
+    ImportedSolubility imported_solubilities "solubility-imported.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name, or the substance's own where it has none.
+        inci: text,
+        /// Chemical name.
+        name: text,
+        /// CAS registry number.
+        cas: text,
+        /// Molar mass in g/mol.
+        molar_mass: number,
+        /// Temperature in °C.
+        temperature: number,
+        /// Grams per 100 g of water.
+        grams_per_100_g_water: number,
         /// Said in words where there is no figure: `miscible`.
         described: text,
         /// Remark.
@@ -431,6 +455,21 @@ tables! {
         /// Its label name, where it is a listed allergen.
         allergen: text,
     }
+    /// A fatty acid of a fat or oil.
+    FattyAcidOf fatty_acids "fatty-acids.csv" {
+        /// The fat.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// Number of the material where the constituent is sold in several kinds: high-oleic sunflower oil.
+        material: number,
+        /// The acid by carbons and double bonds, as `18:1`.
+        acid: text,
+        /// Grams in 100 g, of the fat or of its fatty acids: only the shares of the sum count.
+        grams_per_100_g: number,
+        /// Remark.
+        note: text,
+    }
     /// Water in a plant part.
     PlantWater plant_waters "plants.csv" {
         /// Plant.
@@ -444,4 +483,30 @@ tables! {
         /// Range, or a remark that the figure is a limit.
         range_or_limit: text,
     }
+}
+
+/// The fatty acids of a material, where they are known: of the material itself if it is sold in several kinds, else of its
+/// constituent; with the weakest basis of the figures. `None` for what is no fat of which they are known.
+///
+/// ```
+/// use stillroom_catalogue::reference::fat_profile;
+/// use stillroom_core::MaterialId;
+/// use stillroom_core::chemistry::fat::OxidationClass;
+/// let (linseed, _) = fat_profile(MaterialId::Catalogue(178)).expect("linseed oil");
+/// assert_eq!(linseed.oxidation_class(), OxidationClass::VeryFast);
+/// assert!(fat_profile(MaterialId::Catalogue(1)).is_none());
+/// ```
+#[must_use]
+pub fn fat_profile(material: MaterialId) -> Option<(FatProfile, Basis)> {
+    let MaterialId::Catalogue(number) = material else { return None };
+    let Makeup::Simple(constituent) = Catalogue::get().material(material)?.makeup else { return None };
+    let of = |kind: Option<Decimal>| {
+        fatty_acids().iter().filter(move |row| row.constituent == Some(constituent) && row.material == kind)
+    };
+    let own = Some(Decimal::from(number));
+    let rows: Vec<&FattyAcidOf> = if of(own).next().is_some() { of(own).collect() } else { of(None).collect() };
+    let basis = rows.iter().map(|row| row.origin.basis).max()?;
+    let masses: Vec<(FattyAcid, f64)> =
+        rows.iter().filter_map(|row| Some((FattyAcid::parse(row.acid)?, row.grams_per_100_g?.to_f64()?))).collect();
+    Some((FatProfile::new(&masses).ok()?, basis))
 }

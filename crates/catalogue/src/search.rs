@@ -16,6 +16,8 @@ pub enum Field {
     Name,
     /// Another name.
     OtherName,
+    /// A name in another language or in a kitchen, searched and not shown.
+    FurtherName,
     /// INCI name of the one constituent.
     Inci,
     /// INCI name of something inside a composite.
@@ -34,7 +36,7 @@ impl Field {
         match self {
             Self::Name => 10,
             Self::Cas => 9,
-            Self::OtherName => 8,
+            Self::OtherName | Self::FurtherName => 8,
             Self::Inci => 7,
             Self::Inside => 4,
             Self::Function | Self::Class => 3,
@@ -62,6 +64,15 @@ pub struct Filter {
     pub classes: Vec<Class>,
     /// Only these phases; all when empty.
     pub phases: Vec<PhaseKind>,
+}
+
+/// What a maker is likely to mean: lifts materials among those that answer, and adds none.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Favour {
+    /// Materials used before.
+    pub used: Vec<MaterialId>,
+    /// Phase of the line that is being filled.
+    pub phase: Option<PhaseKind>,
 }
 
 /// A material that answers a query.
@@ -113,12 +124,17 @@ pub struct MaterialIndex {
     /// End in `letters` and end in `postings` of each word of the vocabulary; it begins where the last one ended.
     words: Vec<(u32, u32)>,
     postings: Vec<Posting>,
+    /// Every name in whole: the hash of its letters, its entry, its field.
+    wholes: Vec<(u32, u32, Field)>,
 }
 
 /// A word that is all of its text, one that opens its text, and one further on.
 const ALONE: u8 = 6;
 const OPENS: u8 = 5;
 const INSIDE: u8 = 4;
+
+/// Marks an entry whose name was typed in whole.
+const WHOLE: u32 = u32::MAX;
 
 /// Longest word whose typing errors are forgiven.
 const LONGEST_FORGIVEN: usize = 30;
@@ -133,6 +149,15 @@ struct Found {
     /// Numbers of words by the hash of their letters, each at the first free slot from there on. At most half full;
     /// the length is a power of two. The library's map would do the same in several times the program.
     slots: Vec<u32>,
+    wholes: Vec<(u32, u32, Field)>,
+}
+
+/// Where a hash of letters begins (FNV-1a, 32 bits).
+const HASH: u32 = 0x811c_9dc5;
+
+/// Carries a hash on over the letters of a word.
+fn hashed(hash: u32, word: &[char]) -> u32 {
+    word.iter().fold(hash, |hash, letter| (hash ^ *letter as u32).wrapping_mul(0x0100_0193))
 }
 
 /// An empty slot.
@@ -140,18 +165,29 @@ const FREE: u32 = u32::MAX;
 
 impl Found {
     fn new() -> Self {
-        Self { letters: Vec::new(), words: Vec::new(), postings: Vec::new(), slots: vec![FREE; 1 << 13] }
+        Self {
+            letters: Vec::new(),
+            words: Vec::new(),
+            postings: Vec::new(),
+            slots: vec![FREE; 1 << 13],
+            wholes: Vec::new(),
+        }
     }
 
     /// Adds the words of a text.
     fn collect(&mut self, text: &str, field: Field, entry: u32, scratch: &mut Vec<char>) {
+        if matches!(field, Field::Name | Field::OtherName | Field::FurtherName | Field::Inci) {
+            let mut hash = HASH;
+            each_word(text, scratch, |word| hash = hashed(hash, word));
+            self.wholes.push((hash, entry, field));
+        }
         if field == Field::Cas {
             // A registry number is one word with its hyphens.
             let number: Vec<char> = text.chars().collect();
             self.post(&number, Posting { entry, field, place: ALONE });
             return;
         }
-        let joins = matches!(field, Field::Name | Field::OtherName | Field::Inci);
+        let joins = matches!(field, Field::Name | Field::OtherName | Field::FurtherName | Field::Inci);
         let mut place = if text.chars().all(belongs_to_word) { ALONE } else { OPENS };
         let mut pair: Vec<char> = Vec::new();
         let mut length_before = 0;
@@ -203,7 +239,7 @@ impl Found {
 
     /// The slot that holds a word, or the free one where it belongs.
     fn slot_of(&self, word: &[char]) -> usize {
-        let hash = word.iter().fold(0x811c_9dc5_u32, |hash, letter| (hash ^ *letter as u32).wrapping_mul(0x0100_0193));
+        let hash = hashed(HASH, word);
         let mask = self.slots.len() - 1;
         let mut slot = hash as usize & mask;
         while let Some(number) = self.slots.get(slot).copied().filter(|number| *number != FREE) {
@@ -243,6 +279,7 @@ impl Found {
         }
         index.words = self.words.iter().zip(ends).map(|((_, letters), postings)| (count(*letters), postings)).collect();
         index.letters = self.letters;
+        index.wholes = self.wholes;
     }
 }
 
@@ -323,17 +360,24 @@ impl MaterialIndex {
     /// An empty query returns every material the filter lets through, by name.
     #[must_use]
     pub fn search(&self, query: &str, filter: &Filter) -> Vec<Hit> {
+        self.search_favouring(query, filter, &Favour::default())
+    }
+
+    /// [`Self::search`] with the materials first that this maker is likely to mean: of those that answer a query about
+    /// equally well, the one used before and the one whose usual phase is that of the line.
+    #[must_use]
+    pub fn search_favouring(&self, query: &str, filter: &Filter, favour: &Favour) -> Vec<Hit> {
         let words = query_words(query);
         if words.is_empty() {
             let places = self.by_name.iter().filter_map(|place| self.entries.get(*place as usize));
             let open = places.filter(|entry| passes(entry, filter));
             return open.map(|entry| Hit { id: entry.id, score: 0, field: Field::Name }).collect();
         }
-        let strict = self.search_words(&words, filter, false);
-        if strict.is_empty() { self.search_words(&words, filter, true) } else { strict }
+        let strict = self.search_words(&words, filter, favour, false);
+        if strict.is_empty() { self.search_words(&words, filter, favour, true) } else { strict }
     }
 
-    fn search_words(&self, words: &[Vec<char>], filter: &Filter, forgive_all: bool) -> Vec<Hit> {
+    fn search_words(&self, words: &[Vec<char>], filter: &Filter, favour: &Favour, forgive_all: bool) -> Vec<Hit> {
         let mut totals: Vec<u32> = vec![0; self.entries.len()];
         let mut fields: Vec<Field> = vec![Field::Name; self.entries.len()];
         let mut best: Vec<u32> = vec![0; self.entries.len()];
@@ -350,6 +394,21 @@ impl MaterialIndex {
                 // An entry that missed an earlier word stays out.
                 *total = if *best == 0 || (place > 0 && *total == 0) { 0 } else { *total + *best };
             }
+        }
+        // Who types a name in whole means it: `tea` is not the beginning of tea tree.
+        let typed = words.iter().fold(HASH, |hash, word| hashed(hash, word));
+        for (hash, entry, field) in &self.wholes {
+            if let Some(total) = totals.get_mut(*entry as usize).filter(|total| *hash == typed && **total > 0) {
+                let best = best.get_mut(*entry as usize);
+                // Two names of a material that are the same count once: `best` is free by now and remembers.
+                if let Some(seen) = best.filter(|seen| **seen != WHOLE) {
+                    *seen = WHOLE;
+                    *total += u32::from(field.weight()) * 300;
+                }
+            }
+        }
+        for (total, entry) in totals.iter_mut().zip(&self.entries) {
+            *total += *total * lift(entry, favour) / 100;
         }
         let passing = |place: &u32| {
             let found = totals.get(*place as usize).is_some_and(|total| *total > 0);
@@ -401,6 +460,12 @@ impl MaterialIndex {
         }
         found
     }
+}
+
+/// By how many percent a material is lifted: less than what parts a match at the start of a name from one inside it.
+fn lift(entry: &Entry, favour: &Favour) -> u32 {
+    let used = if favour.used.contains(&entry.id) { 12 } else { 0 };
+    used + if favour.phase == Some(entry.usual_phase) { 6 } else { 0 }
 }
 
 fn passes(entry: &Entry, filter: &Filter) -> bool {

@@ -2,6 +2,7 @@
 
 use crate::property::{Basis, Property};
 use rust_decimal::Decimal;
+use std::borrow::Cow;
 use stillroom_core::{Class, PhaseKind};
 
 /// A decimal number as digits and the place of its point.
@@ -58,6 +59,8 @@ pub struct StoredMaterial<'a> {
     pub name: &'a str,
     /// Parted by `;`.
     pub other_names: &'a str,
+    /// Parted by `;`: names in other languages and in kitchens, for the search alone.
+    pub further_names: Cow<'a, str>,
     pub class: Class,
     pub phase: PhaseKind,
     /// The constituent of a simple material; nothing for a composite.
@@ -96,6 +99,13 @@ pub struct StoredValue<'a> {
     pub conditions: &'a str,
     pub note: &'a str,
     pub origin: StoredOrigin<'a>,
+}
+
+impl StoredValue<'_> {
+    /// Whether it was read at the temperature of a room, as a density to compute with has to be.
+    pub fn is_at_room_temperature(&self) -> bool {
+        ["20 °C", "25 °C"].iter().any(|room| self.conditions.starts_with(room))
+    }
 }
 
 /// Everything a page needs at once.

@@ -75,12 +75,14 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 #[test]
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
-        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen,
-        InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition, PlantWater,
-        PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf, WaterSolubility,
+        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FattyAcidOf, FragranceAllergen,
+        ImportedSolubility, InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition,
+        PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
+        WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
+        ImportedSolubility::COLUMNS,
         CosolventSolubility::COLUMNS,
         AcidConstants::COLUMNS,
         Partition::COLUMNS,
@@ -96,6 +98,7 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         OilPartitionRow::COLUMNS,
         LimitMember::COLUMNS,
         EssentialOilConstituent::COLUMNS,
+        FattyAcidOf::COLUMNS,
         PlantWater::COLUMNS,
     ];
     let packed: Vec<Vec<&str>> = stillroom_catalogue::tables::EXTRA_TABLES

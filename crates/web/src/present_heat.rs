@@ -15,7 +15,9 @@ use stillroom_core::decay::{Decay, ReadingAt};
 use stillroom_core::evaluation::evaluate;
 use stillroom_core::number::{write_between, write_fixed};
 use stillroom_core::run::evaporation::{Contents, USUAL_LOSS};
-use stillroom_core::run::heat::{Warm, mass_to_temper, mixing_temperature, predict_cooling, specific_heat_of};
+use stillroom_core::run::heat::{
+    Warm, mass_to_temper, mixing_temperature, mixing_temperature_with_fusion, predict_cooling, specific_heat_of,
+};
 use stillroom_core::run::state::{RunState, replay};
 use stillroom_core::run::steps::{Step, is_heated};
 use stillroom_core::run::{Deed, Event, Held};
@@ -198,13 +200,17 @@ impl Session {
             return view;
         }
         let mut parts = Vec::new();
+        let mut fusing = Vec::new();
         let mut lines = Vec::new();
         let mut assumed = false;
         for phase in &heated {
             let read = state.last_reading(Held::Phase(phase.id)).or(phase.temperature);
             assumed |= state.last_reading(Held::Phase(phase.id)).is_none();
             let temperature = read.map_or(USUAL_HOT, stillroom_core::Celsius::to_physics);
-            for (part, how) in self.warm_parts(batch, state, phase, temperature) {
+            let fusions = phase.lines.iter().filter(|line| state.line(line.id).is_some());
+            let fusions = fusions.map(|line| self.fusion(line.material));
+            for ((part, how), fusion) in self.warm_parts(batch, state, phase, temperature).into_iter().zip(fusions) {
+                fusing.push((part, fusion));
                 parts.push(part);
                 lines.push(how);
             }
@@ -216,7 +222,11 @@ impl Session {
             view.figures.push(FigureView {
                 label: card::TOGETHER.into(),
                 value: self.degrees(together, 1),
-                range: String::new(),
+                // Dissolved in an oil a fat sets later than alone: what setting would give is the most it can be.
+                range: mixing_temperature_with_fusion(&fusing)
+                    .ok()
+                    .filter(|set| (set - together).abs() > 0.5)
+                    .map_or_else(String::new, |set| card::if_it_sets(&self.degrees(set, 1))),
                 how: card::mixing_how(&lines.join("; ")),
                 source: card::TOGETHER_SOURCE.into(),
             });

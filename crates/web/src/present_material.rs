@@ -1,10 +1,11 @@
 //! Materials as the page shows them.
 
+use crate::lazy::lazy;
 use crate::session::Session;
 use crate::view::{BringsView, MaterialHit, MaterialView, Origin, PartView, ValueView};
 use crate::{sentences, sentences_material};
 use rust_decimal::Decimal;
-use stillroom_catalogue::{MaterialCard, Value};
+use stillroom_catalogue::{Basis, MaterialCard, Property, Value};
 use stillroom_core::balance::{Balance, balance};
 use stillroom_core::number::{align, with_unit, write_between, write_fixed};
 
@@ -115,7 +116,34 @@ impl Session {
         if !card.cas.is_empty() {
             values.insert(0, present_identity("CAS", card.cas.join(", "), card));
         }
+        values.extend(present_fat(self, card.material.id));
         values
+    }
+
+    /// What the fatty acids of a fat say of it, where they are known.
+    fn present_fatty_acids(&self, material: MaterialId) -> Vec<ValueView> {
+        use rust_decimal::prelude::FromPrimitive;
+        let Some((fat, basis)) = stillroom_catalogue::reference::fat_profile(material) else { return Vec::new() };
+        let number = |value: f64, unit| {
+            let text = write_fixed(Decimal::from_f64(value).unwrap_or_default(), 0, self.mark());
+            with_unit(&text, unit)
+        };
+        let lines = [
+            (Property::SaponificationValue, number(fat.saponification_value(), Property::SaponificationValue.unit())),
+            (Property::IodineValue, number(fat.iodine_value(), Property::IodineValue.unit())),
+        ];
+        let line = |label: &str, value: String| ValueView {
+            label: label.to_owned(),
+            value,
+            source: sentences_material::FROM_FATTY_ACIDS.to_owned(),
+            // No better than the recalled profile it rests on.
+            basis: sentences_material::basis(basis.max(Basis::Computed)).to_owned(),
+        };
+        let mut views: Vec<ValueView> =
+            lines.into_iter().map(|(property, value)| line(sentences_material::property(property), value)).collect();
+        let class = sentences_material::oxidation(fat.oxidation_class());
+        views.push(line(sentences_material::TAKES_UP_OXYGEN, class.to_owned()));
+        views
     }
 
     fn present_value(&self, value: &Value) -> ValueView {
@@ -141,6 +169,13 @@ impl Session {
             basis: sentences_material::basis(value.origin.basis).to_owned(),
         }
     }
+}
+
+// The table of fatty acids is fetched with the cards, not with the page.
+lazy! {
+    whole "97" fn present_fat(session: &Session, material: MaterialId) -> Vec<ValueView> {
+        session.present_fatty_acids(material)
+    } else { Vec::new() }
 }
 
 fn balance_of(parts: &[Part]) -> Balance {

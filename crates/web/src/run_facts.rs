@@ -3,7 +3,7 @@
 use crate::session::Session;
 use rust_decimal::prelude::ToPrimitive;
 use stillroom_catalogue::{Property, Value};
-use stillroom_core::run::heat::{HeatBasis, specific_heat_of_class};
+use stillroom_core::run::heat::{Fusion, HeatBasis, specific_heat_of_class};
 use stillroom_core::{
     Amount, Class, ConstituentId, Formula, Grams, Line, Makeup, MaterialId, MaterialSource, PhaseKind,
 };
@@ -64,6 +64,14 @@ impl Session {
     pub(crate) fn melts_at(&self, material: MaterialId) -> Option<f64> {
         let value = self.value_of(material, Property::MeltingPoint)?;
         value.maximum.or(value.value)?.to_f64()
+    }
+
+    /// What melting a material takes up, where its heat of fusion and its melting point are known.
+    pub(crate) fn fusion(&self, material: MaterialId) -> Option<Fusion> {
+        let heat = self.value_of(material, Property::HeatOfFusion)?.value?.to_f64()?;
+        // Of salts and sugars the phase holds a solution: nothing of them melts at the bench.
+        let melts_at = self.melts_at(material).filter(|melts| (SOLID_FROM..100.0).contains(melts))?;
+        Some(Fusion { melts_at, heat })
     }
 
     /// The line of the oil phases that melts last, with its melting point; and lines that are solid by what they are and of

@@ -117,6 +117,11 @@ pub(crate) fn mixing_how(lines: &str) -> String {
     format!("Σ m·c·T ÷ Σ m·c over {lines}")
 }
 
+/// What the temperature of a mixture comes to if all that can set in it, or melt, has done so.
+pub(crate) fn if_it_sets(degrees: &str) -> String {
+    format!("{degrees} if all that can set or melt has")
+}
+
 pub(crate) fn heat_of_line(name: &str, heat: &str, basis: &str) -> String {
     format!("{name} {heat}{NB}kJ/(kg K), {basis}")
 }

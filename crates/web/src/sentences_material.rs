@@ -137,6 +137,23 @@ pub(crate) const fn basis(basis: Basis) -> &'static str {
     }
 }
 
+/// Source of what is computed from the fatty acids of a fat.
+pub(crate) const FROM_FATTY_ACIDS: &str =
+    "computed from its fatty acids; what does not saponify is left out of account";
+/// What the class of oxidation is called.
+pub(crate) const TAKES_UP_OXYGEN: &str = "Goes rancid";
+
+/// How a fat keeps by its fatty acids alone.
+pub(crate) const fn oxidation(class: stillroom_core::chemistry::fat::OxidationClass) -> &'static str {
+    use stillroom_core::chemistry::fat::OxidationClass;
+    match class {
+        OxidationClass::Slow => "slowly, by its fatty acids; light, air and metals hasten it",
+        OxidationClass::Moderate => "not fast, by its fatty acids; light, air and metals hasten it",
+        OxidationClass::Fast => "fast, by its fatty acids; keep it cool, dark and closed",
+        OxidationClass::VeryFast => "very fast, by its fatty acids; keep it cold and use it soon",
+    }
+}
+
 /// What a property is called.
 pub(crate) const fn property(property: Property) -> &'static str {
     match property {
@@ -149,6 +166,15 @@ pub(crate) const fn property(property: Property) -> &'static str {
         Property::MeltingPoint => "Melting point",
         Property::RefractiveIndex => "Refractive index",
         Property::SpecificHeat => "Specific heat",
+        Property::BoilingPoint => "Boiling point",
+        Property::FlashPoint => "Flash point",
+        Property::LowerFlammableLimit => "Vapour burns from",
+        Property::HeatOfVaporization => "Heat of vaporization",
+        Property::HeatOfFusion => "Heat of fusion",
+        Property::Permittivity => "Relative permittivity",
+        Property::HansenDispersion => "Hansen parameter, dispersion",
+        Property::HansenPolar => "Hansen parameter, polar",
+        Property::HansenHydrogen => "Hansen parameter, hydrogen bonds",
         Property::Hlb => "HLB",
         Property::RequiredHlb => "Required HLB, oil in water",
         Property::RequiredHlbWaterInOil => "Required HLB, water in oil",

@@ -34,6 +34,8 @@ The developer's commands of Stillroom:
   cargo xtask evidence [--json]   every set of outside values the core is held to, with the worst deviation
   cargo xtask data check|report [--json]
                                   the state of the catalogue
+  cargo xtask data sample [--seed N] [--count N]
+                                  published values drawn by a seed, to be looked up again in their sources
   cargo xtask fuzz --seconds N    fuzz every target for N seconds each
   cargo xtask help                this list";
 
@@ -62,9 +64,16 @@ fn dispatch(mut arguments: Arguments) -> Result<ExitCode> {
         "data" => {
             let question = arguments
                 .word()
-                .filter(|word| ["check", "report"].contains(&word.as_str()))
-                .context("say `data check` or `data report`")?;
-            let passed_on = flags(arguments, &["--json"], Some(question))?;
+                .filter(|word| ["check", "report", "sample"].contains(&word.as_str()))
+                .context("say `data check`, `data report` or `data sample`")?;
+            let mut drawn = Vec::new();
+            for name in ["--seed", "--count"].into_iter().filter(|_| question == "sample") {
+                if let Some(number) = arguments.option::<u64>(name)? {
+                    drawn.extend([name.to_owned(), number.to_string()]);
+                }
+            }
+            let mut passed_on = flags(arguments, &["--json"], Some(question))?;
+            passed_on.append(&mut drawn);
             delegate::run_binary(&Workspace::find()?, "stillroom-catalogue", "data", &passed_on)
         }
         "fuzz" => {

@@ -4,6 +4,7 @@
 //! folder named after the content of the whole build, so that no page ever mixes files of two builds.
 
 use crate::policy;
+use crate::size;
 use crate::supply;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, ending, files_below, run, say};
@@ -34,6 +35,8 @@ const ASSETS: &str = "./assets/";
 const ASSETS_FROM_BELOW: &str = "../assets/";
 /// Where `index.html` wants the policy.
 const POLICY_MARKER: &str = "<!-- policy -->";
+/// Where `index.html` wants what the first view needs to be asked for at once, instead of one file after the other.
+const PRELOAD_MARKER: &str = "<!-- preload -->";
 /// Where the service worker wants the list of files.
 const BUILD_MARKER: &str = "/* build */ { version: 'unbuilt', files: [] }";
 
@@ -366,7 +369,9 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     }
     let page = text(&mut site, "index.html")?;
     ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
-    let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
+    ensure!(page.matches(PRELOAD_MARKER).count() == 1, "www/index.html must hold `{PRELOAD_MARKER}` once, in its head");
+    let page = page.replace(POLICY_MARKER, &policy).replace(PRELOAD_MARKER, &preloads(&site));
+    let page = page.replace(ASSETS, &format!("./v-{version}/"));
     site.insert("index.html".to_owned(), page.into_bytes());
 
     for path in FOR_OTHER_PAGES.into_iter().filter(|path| sources.contains_key(*path)) {
@@ -380,6 +385,17 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     let worker = worker.replace(BUILD_MARKER, &list_of_files(&version, &site));
     site.insert("sw.js".to_owned(), worker.into_bytes());
     Ok((version, site))
+}
+
+/// Links for every script and the first part of the seam that the page cannot do without.
+fn preloads(site: &Files) -> String {
+    let first = site.keys().filter(|path| path.starts_with("v-") && !size::is_later(path));
+    let links = first.filter_map(|path| match ending(path) {
+        "js" => Some(format!("<link rel=\"modulepreload\" href=\"./{path}\">")),
+        "wasm" => Some(format!("<link rel=\"preload\" as=\"fetch\" crossorigin href=\"./{path}\">")),
+        _ => None,
+    });
+    links.collect::<Vec<_>>().join("\n")
 }
 
 /// Hexadecimal digits of a hash in the list of files: 128 bits are past what anybody can forge, and digits of a hash do not
@@ -450,7 +466,10 @@ mod tests {
 
     fn sources() -> Files {
         files(&[
-            ("index.html", "<head><!-- policy --><script type=module src=./assets/main.js></script></head>"),
+            (
+                "index.html",
+                "<head><!-- policy --><!-- preload --><script type=module src=./assets/main.js></script></head>",
+            ),
             ("main.js", "import './part.js'; // ./assets/ stays"),
             ("manifest.webmanifest", "{}"),
             ("icons/icon.svg", "<svg/>"),

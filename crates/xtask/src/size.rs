@@ -90,7 +90,7 @@ fn measure_catalogue(workspace: &Workspace) -> Result<Vec<(&'static str, usize, 
 }
 
 /// Whether the page does its main job before it has this file.
-fn is_later(path: &str) -> bool {
+pub fn is_later(path: &str) -> bool {
     let mut folders = path.split('/').rev();
     let name = folders.next().unwrap_or_default();
     let folder = folders.next().unwrap_or_default();

@@ -20,6 +20,7 @@ pub mod formulas;
 pub mod glycerol;
 pub mod limits;
 pub mod preservation;
+pub mod second_table;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
@@ -27,6 +28,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     arithmetic::evidence,
     catalogue_oils::evidence,
     catalogue_chemistry::evidence,
+    second_table::evidence,
     findings_chemistry::evidence,
     glycerol::evidence,
     solutions::evidence,

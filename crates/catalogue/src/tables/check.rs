@@ -1,6 +1,6 @@
 //! Every rule the data files must obey.
 
-use super::row::{COMPOSITES, CONSTITUENTS, FUNCTIONS, MATERIALS, NUMBERS, PROPERTIES, SOURCES};
+use super::row::{COMPOSITES, CONSTITUENTS, FUNCTIONS, FURTHER_NAMES, MATERIALS, NUMBERS, SOURCES};
 use super::{EXTRA_TABLES, Findings, Lined, PropertyRow, Tables, extra};
 use crate::property::{Basis, Kind, Property};
 use rust_decimal::Decimal;
@@ -9,10 +9,6 @@ use serde::Deserialize;
 use serde::de::value::{Error as ValueError, StrDeserializer};
 use std::collections::{BTreeMap, BTreeSet};
 use stillroom_core::{Class, PhaseKind};
-
-/// Kinds of source.
-const SOURCE_KINDS: [&str; 8] =
-    ["law", "standard", "pharmacopoeia", "handbook", "dataset", "paper", "nomenclature", "practice"];
 
 /// Reads a class or phase by the word core uses for it.
 pub fn word<'de, T: Deserialize<'de>>(text: &'de str) -> Option<T> {
@@ -59,6 +55,7 @@ pub fn check(tables: &Tables, findings: &mut Findings) {
     let materials = materials(tables, &constituents, findings);
     functions(tables, &constituents, findings);
     composites(tables, &materials, findings);
+    further_names(tables, &materials, findings);
     properties(tables, &materials, &constituents, findings);
     numbers(tables, findings);
     limits(tables, findings);
@@ -151,9 +148,6 @@ fn sources(tables: &Tables, findings: &mut Findings) {
         if row.as_of.trim().is_empty() {
             findings.add(SOURCES, *line, "data.empty", "year or as-of date is empty");
         }
-        if !SOURCE_KINDS.contains(&row.kind.as_str()) {
-            findings.add(SOURCES, *line, "data.source-kind", format!("`{}` is no kind of source", row.kind));
-        }
     }
     let mut used = BTreeSet::new();
     for (file, line, source, basis) in origins(tables) {
@@ -186,8 +180,9 @@ pub fn origins(tables: &Tables) -> Vec<(&'static str, u64, &str, &str)> {
     }
     collect! {
         constituents CONSTITUENTS; functions FUNCTIONS; materials MATERIALS; composites COMPOSITES;
-        properties PROPERTIES;
+        further_names FURTHER_NAMES;
     }
+    origins.extend(tables.values().map(|(file, Lined { line, row })| (file, *line, &*row.source, &*row.basis)));
     for (file, rows) in &tables.extra {
         for Lined { line, row } in rows {
             let cell = |name| row.get(name).map_or("", String::as_str);
@@ -341,6 +336,21 @@ fn composites(tables: &Tables, materials: &BTreeSet<&str>, findings: &mut Findin
     }
 }
 
+fn further_names(tables: &Tables, materials: &BTreeSet<&str>, findings: &mut Findings) {
+    for Lined { line, row } in &tables.further_names {
+        let mut problem = |code, message| findings.add(FURTHER_NAMES, *line, code, message);
+        if !materials.contains(row.material.as_str()) {
+            problem("data.dangling", format!("there is no material {}", row.material));
+        }
+        if !["en", "de", "fr"].contains(&row.language.as_str()) {
+            problem("data.word", format!("`{}` is no language", row.language));
+        }
+        if listed(&row.names).next().is_none() {
+            problem("data.empty", "no name is there".to_owned());
+        }
+    }
+}
+
 fn parts_of<'a>(tables: &'a Tables, material: &'a str) -> impl Iterator<Item = &'a str> {
     tables.composites.iter().filter(move |part| part.row.material == material).map(|part| part.row.part.as_str())
 }
@@ -363,8 +373,8 @@ fn find_cycle<'a>(
 
 fn properties(tables: &Tables, materials: &BTreeSet<&str>, constituents: &BTreeSet<&str>, findings: &mut Findings) {
     let mut seen = BTreeSet::new();
-    for Lined { line, row } in &tables.properties {
-        let mut problem = |code, message| findings.add(PROPERTIES, *line, code, message);
+    for (file, Lined { line, row }) in tables.values() {
+        let mut problem = |code, message| findings.add(file, *line, code, message);
         let known = match row.subject.as_str() {
             "material" => materials.contains(row.number.as_str()),
             "constituent" => constituents.contains(row.number.as_str()),

@@ -37,6 +37,19 @@ pub struct ExtraTable {
     pub columns: &'static [(&'static str, Column)],
 }
 
+/// Columns of the solubilities in water that the import took from a dataset.
+const SOLUBILITY: &[(&str, Column)] = &[
+    ("constituent", Column::Constituent),
+    ("inci", Column::Named),
+    ("name", Column::Named),
+    ("cas", Column::Cas),
+    ("molar_mass", Column::Condition(1.0, 10_000.0)),
+    ("temperature", Column::Condition(-20.0, 150.0)),
+    ("grams_per_100_g_water", Column::FigureOrEmpty(0.0, 2_000.0)),
+    ("described", Column::Text),
+    ("note", Column::Text),
+];
+
 /// Every larger table.
 pub const EXTRA_TABLES: &[ExtraTable] = &[
     ExtraTable {
@@ -54,6 +67,7 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
             ("note", Column::Text),
         ],
     },
+    ExtraTable { file: "solubility-imported.csv", columns: SOLUBILITY },
     ExtraTable {
         file: "solubility-cosolvent.csv",
         columns: &[
@@ -266,6 +280,17 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
             ("typical", Column::FigureOrEmpty(0.0, 100.0)),
             ("maximum", Column::FigureOrEmpty(0.0, 100.0)),
             ("allergen", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "fatty-acids.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("material", Column::Condition(1.0, 1_000_000.0)),
+            ("acid", Column::Named),
+            ("grams_per_100_g", Column::Figure(0.0, 100.0)),
+            ("note", Column::Text),
         ],
     },
     ExtraTable {

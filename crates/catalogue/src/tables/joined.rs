@@ -29,7 +29,9 @@ pub fn values(tables: &Tables) -> Result<Vec<StoredValue<'_>>, Problem> {
     let octanol = |row: &ExtraRow| (cell(row, "record") == "logKow").then_some("");
     collect(tables, "partition.csv", &[(Property::LogKow, "value", "", "")], octanol, &mut values)?;
     let dissolved = [(Property::WaterSolubility, "grams_per_100_g_water", "", "")];
-    collect(tables, "solubility-water.csv", &dissolved, room_temperature, &mut values)?;
+    for file in ["solubility-water.csv", "solubility-imported.csv"] {
+        collect(tables, file, &dissolved, room_temperature, &mut values)?;
+    }
     Ok(values)
 }
 

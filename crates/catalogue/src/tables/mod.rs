@@ -9,6 +9,8 @@ mod joined;
 mod pack;
 mod report;
 mod row;
+mod sample;
+mod vocabulary;
 mod words;
 
 use std::collections::BTreeMap;
@@ -17,8 +19,11 @@ use std::path::Path;
 
 pub use extra::{EXTRA_TABLES, ExtraRow, ExtraTable, pack_table};
 pub use pack::{Extent, pack_bytes};
-pub use report::{Report, report};
-pub use row::{CompositeRow, ConstituentRow, FunctionRow, MaterialRow, NumberRow, PropertyRow, SourceRow};
+pub use report::{Count, Report, Share, report};
+pub use row::{
+    CompositeRow, ConstituentRow, FunctionRow, FurtherNameRow, MaterialRow, NumberRow, PropertyRow, SourceRow,
+};
+pub use sample::{Drawn, sample};
 pub use words::{KINDS, TRAITS};
 
 /// One thing wrong with the data files.
@@ -60,14 +65,26 @@ pub struct Tables {
     pub functions: Vec<Lined<FunctionRow>>,
     /// Materials.
     pub materials: Vec<Lined<MaterialRow>>,
+    /// What materials are called besides.
+    pub further_names: Vec<Lined<FurtherNameRow>>,
     /// Parts of composites.
     pub composites: Vec<Lined<CompositeRow>>,
     /// Values of materials and constituents.
     pub properties: Vec<Lined<PropertyRow>>,
+    /// Values that the import took out of open tables; it writes the whole file.
+    pub imported: Vec<Lined<PropertyRow>>,
     /// Numbers given out so far.
     pub numbers: Vec<Lined<NumberRow>>,
     /// The larger tables, by file name.
     pub extra: BTreeMap<&'static str, Vec<Lined<ExtraRow>>>,
+}
+
+impl Tables {
+    /// Every row of values with the file it stands in.
+    pub fn values(&self) -> impl Iterator<Item = (&'static str, &Lined<PropertyRow>)> {
+        let own = self.properties.iter().map(|row| (row::PROPERTIES, row));
+        own.chain(self.imported.iter().map(|row| (row::IMPORTED, row)))
+    }
 }
 
 /// Collects problems while files are read and checked.
@@ -90,8 +107,10 @@ pub fn read(folder: &Path) -> (Tables, Vec<Problem>) {
         constituents: read_file(folder, row::CONSTITUENTS, &mut findings),
         functions: read_file(folder, row::FUNCTIONS, &mut findings),
         materials: read_file(folder, row::MATERIALS, &mut findings),
+        further_names: read_file(folder, row::FURTHER_NAMES, &mut findings),
         composites: read_file(folder, row::COMPOSITES, &mut findings),
         properties: read_file(folder, row::PROPERTIES, &mut findings),
+        imported: read_file(folder, row::IMPORTED, &mut findings),
         numbers: read_file(folder, row::NUMBERS, &mut findings),
         extra: BTreeMap::new(),
     };
@@ -99,6 +118,7 @@ pub fn read(folder: &Path) -> (Tables, Vec<Problem>) {
         tables.extra.insert(table.file, read_file(folder, table.file, &mut findings));
     }
     check::check(&tables, &mut findings);
+    vocabulary::check(&tables, &mut findings);
     findings.0.sort();
     (tables, findings.0)
 }

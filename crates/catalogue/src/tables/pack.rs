@@ -2,7 +2,7 @@
 
 use super::check::{decimal, listed, packed_cas, word};
 use super::joined;
-use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS, PROPERTIES};
+use super::row::{COMPOSITES, CONSTITUENTS, MATERIALS};
 use super::{CompositeRow, ConstituentRow, Lined, MaterialRow, Problem, PropertyRow, Tables};
 use crate::packed::Packed;
 use crate::property::{Basis, Kind, Property};
@@ -41,20 +41,38 @@ pub fn pack_bytes(tables: &Tables, extent: Extent) -> Result<Vec<u8>, Problem> {
 fn keep_for_main_job(stored: &mut Stored<'_>) {
     let nowhere = StoredOrigin { source: 0, locator: "", basis: Basis::Memory };
     stored.sources.clear();
+    // Registry numbers and functions are searched for and shown once the whole catalogue is there.
+    stored.functions.clear();
     for constituent in &mut stored.constituents {
         constituent.formula = "";
+        constituent.cas.clear();
+        constituent.functions.clear();
         constituent.origin = nowhere.clone();
     }
     for material in &mut stored.materials {
+        // The rest of the names is searched once the whole catalogue is there, a moment later.
+        material.other_names = material.other_names.split(';').next().unwrap_or_default();
+        material.further_names = "".into();
         material.origin = nowhere.clone();
     }
     for part in &mut stored.parts {
         part.note = "";
         part.origin = nowhere.clone();
     }
-    stored.values.retain(|value| value.property == Property::Density);
+    // The one density that is computed with, of each subject.
+    let mut last = None;
+    stored.values.retain(|value| {
+        let first =
+            value.property == Property::Density && value.is_at_room_temperature() && last != Some(value.subject);
+        if first {
+            last = Some(value.subject);
+        }
+        first
+    });
     for value in &mut stored.values {
         (value.minimum, value.maximum, value.note) = (None, None, "");
+        // All that are left were read in a room.
+        value.conditions = "20 °C";
         value.origin = nowhere.clone();
     }
 }
@@ -79,7 +97,7 @@ fn pack(tables: &Tables) -> Result<Stored<'_>, Problem> {
         functions,
         materials: tables.materials.iter().map(|row| material(tables, row)).collect::<Result<_, _>>()?,
         parts: tables.composites.iter().map(|row| part(tables, row)).collect::<Result<_, _>>()?,
-        values: tables.properties.iter().map(|row| value(tables, row)).collect::<Result<_, _>>()?,
+        values: tables.values().map(|(file, row)| value(tables, file, row)).collect::<Result<_, _>>()?,
     };
     stored.values.extend(joined::values(tables)?);
     // Looked up by number; and in order the numbers grow by one and repeat, which compresses.
@@ -108,10 +126,13 @@ fn constituent<'a>(
 }
 
 fn material<'a>(tables: &Tables, Lined { line, row }: &'a Lined<MaterialRow>) -> Result<StoredMaterial<'a>, Problem> {
+    let further_names = tables.further_names.iter().filter(|names| names.row.material == row.number);
+    let further_names = further_names.map(|names| names.row.names.as_str());
     Ok(StoredMaterial {
         number: needed(MATERIALS, *line, row.number.parse().ok())?,
         name: &row.name,
         other_names: &row.other_names,
+        further_names: further_names.collect::<Vec<_>>().join("; ").into(),
         class: needed(MATERIALS, *line, word(&row.class))?,
         phase: needed(MATERIALS, *line, word(&row.phase))?,
         constituent: row.constituent.parse().ok(),
@@ -129,9 +150,13 @@ fn part<'a>(tables: &Tables, Lined { line, row }: &'a Lined<CompositeRow>) -> Re
     })
 }
 
-fn value<'a>(tables: &Tables, Lined { line, row }: &'a Lined<PropertyRow>) -> Result<StoredValue<'a>, Problem> {
-    let number = needed(PROPERTIES, *line, row.number.parse().ok())?;
-    let property = needed(PROPERTIES, *line, Property::from_slug(&row.property))?;
+fn value<'a>(
+    tables: &Tables,
+    file: &'static str,
+    Lined { line, row }: &'a Lined<PropertyRow>,
+) -> Result<StoredValue<'a>, Problem> {
+    let number = needed(file, *line, row.number.parse().ok())?;
+    let property = needed(file, *line, Property::from_slug(&row.property))?;
     let value = match property.kind() {
         Kind::Number { .. } => decimal(&row.value),
         Kind::Choice(words) => words.iter().position(|word| *word == row.value).map(Into::into),
@@ -144,7 +169,7 @@ fn value<'a>(tables: &Tables, Lined { line, row }: &'a Lined<PropertyRow>) -> Re
         maximum: decimal(&row.maximum).and_then(Figure::pack),
         conditions: &row.conditions,
         note: &row.note,
-        origin: origin(tables, PROPERTIES, *line, [&row.source, &row.locator, &row.basis])?,
+        origin: origin(tables, file, *line, [&row.source, &row.locator, &row.basis])?,
     })
 }
 
@@ -170,8 +195,8 @@ pub fn origin<'a>(
 #[cfg(test)]
 mod tests {
     use super::{Extent, pack, pack_bytes};
+    use crate::catalogue::density_of;
     use crate::packed::Packed;
-    use crate::property::Property;
     use crate::stored::Stored;
     use std::path::Path;
 
@@ -201,9 +226,10 @@ mod tests {
         };
         assert_eq!(parts(&short), parts(&long));
         let densities = |stored: &Stored<'_>| {
-            let values = stored.values.iter().filter(|each| each.property == Property::Density);
-            values.map(|each| (each.subject, each.value, each.conditions.to_owned())).collect::<Vec<_>>()
+            let materials = stored.materials.iter();
+            materials.map(|each| density_of(stored, each.number, each.constituent)).collect::<Vec<_>>()
         };
+        assert!(densities(&long).iter().flatten().count() > 150);
         assert_eq!(densities(&short), densities(&long));
     }
 }

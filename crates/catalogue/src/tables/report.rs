@@ -3,8 +3,53 @@
 use super::check::{decimal, origins};
 use super::extra::Column;
 use super::{EXTRA_TABLES, Lined, Tables};
-use crate::property::Basis;
+use crate::property::{Basis, Property};
 use std::collections::BTreeMap;
+
+/// What a value is: something that can be looked up, or what makers do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Sort {
+    /// Identity, function by the law's inventory, composition, physical constant, law: someone outside has published it,
+    /// or could have.
+    Fact,
+    /// Dose, window, heat limit, shelf life: nobody publishes these as tables, and they stay marked as common practice.
+    Practice,
+}
+
+/// How many values there are, and how many of them were read in the source they name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Count {
+    /// All values.
+    pub values: usize,
+    /// Those with basis `published`.
+    pub published: usize,
+}
+
+impl Count {
+    fn add(&mut self, values: usize, basis: Basis) {
+        self.values += values;
+        if basis == Basis::Published {
+            self.published += values;
+        }
+    }
+
+    /// The published share in tenths of a percent, rounded down: no value counts as published that is not.
+    #[must_use]
+    pub fn tenths(&self) -> usize {
+        (self.published * 1000).checked_div(self.values).unwrap_or(0)
+    }
+}
+
+/// The values of one sort, in all and apart.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Share {
+    /// All of them.
+    pub all: Count,
+    /// By property, or by file and column of a larger table.
+    pub by_property: BTreeMap<String, Count>,
+    /// By source.
+    pub by_source: BTreeMap<String, Count>,
+}
 
 /// What the catalogue knows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -25,11 +70,25 @@ pub struct Report {
     pub without_source: usize,
     /// Values by file and basis.
     pub by_file: BTreeMap<&'static str, BTreeMap<Basis, usize>>,
+    /// What can be looked up.
+    pub facts: Share,
+    /// What makers do.
+    pub practice: Share,
 }
 
-/// Counts. A value is a figure or a chosen word: a range counts once, and so do the percent of a part in a composite,
-/// the list of functions of a constituent and each figure of a row of the larger tables. Names, classes and conditions
-/// are not counted.
+impl Property {
+    /// Whether a value of it is what makers do, and not something that can be looked up.
+    const fn is_practice(self) -> bool {
+        matches!(
+            self,
+            Self::UsualPercent | Self::UsualPh | Self::MaxAddTemperature | Self::HeatSensitive | Self::ShelfLife
+        )
+    }
+}
+
+/// Counts. A value is a figure or a chosen word: a range counts once, and so do the registry numbers of a constituent, its
+/// functions, the percent of a part in a composite, and each figure of a row of the larger tables. Names, classes and
+/// conditions are not counted.
 #[must_use]
 pub fn report(tables: &Tables) -> Report {
     let mut report = Report {
@@ -39,22 +98,33 @@ pub fn report(tables: &Tables) -> Report {
         sources: tables.sources.len(),
         ..Report::default()
     };
-    for Lined { row, .. } in &tables.properties {
-        report.count("properties.csv", &row.source, &row.basis, 1);
+    for Lined { row, .. } in &tables.constituents {
+        let values = usize::from(!row.cas.is_empty());
+        report.count("constituents.csv", "cas", Sort::Fact, &row.source, &row.basis, values);
+    }
+    for (file, Lined { row, .. }) in tables.values() {
+        let practice = Property::from_slug(&row.property).is_some_and(Property::is_practice);
+        let sort = if practice { Sort::Practice } else { Sort::Fact };
+        report.count(file, &row.property, sort, &row.source, &row.basis, 1);
     }
     for Lined { row, .. } in &tables.composites {
-        report.count("composites.csv", &row.source, &row.basis, usize::from(decimal(&row.percent).is_some()));
+        let values = usize::from(decimal(&row.percent).is_some());
+        report.count("composites.csv", "part of a blend", Sort::Fact, &row.source, &row.basis, values);
     }
     for Lined { row, .. } in &tables.functions {
-        report.count("functions.csv", &row.source, &row.basis, 1);
+        report.count("functions.csv", "functions", Sort::Fact, &row.source, &row.basis, 1);
     }
     for table in EXTRA_TABLES {
         for Lined { row, .. } in tables.extra.get(table.file).into_iter().flatten() {
             let cell = |name: &str| row.get(name).map_or("", String::as_str);
-            let figures = table.columns.iter().filter(|(name, column)| {
-                matches!(column, Column::Figure(..) | Column::FigureOrEmpty(..)) && !cell(name).is_empty()
-            });
-            report.count(table.file, cell("source"), cell("basis"), figures.count());
+            for (name, column) in table.columns {
+                let figure = matches!(column, Column::Figure(..) | Column::FigureOrEmpty(..)) && !cell(name).is_empty();
+                // Of the practice of preservation one column is a constant of the substance.
+                let practice = table.file == "preservative-practice.csv" && *name != "pka";
+                let sort = if practice { Sort::Practice } else { Sort::Fact };
+                let property = format!("{}/{name}", table.file.trim_end_matches(".csv"));
+                report.count(table.file, &property, sort, cell("source"), cell("basis"), usize::from(figure));
+            }
         }
     }
     let known = |source: &str| tables.sources.iter().any(|row| row.row.source == source);
@@ -63,11 +133,11 @@ pub fn report(tables: &Tables) -> Report {
 }
 
 impl Report {
-    fn count(&mut self, file: &'static str, source: &str, basis: &str, values: usize) {
+    fn count(&mut self, file: &'static str, property: &str, sort: Sort, source: &str, basis: &str, values: usize) {
         let Some(basis) = Basis::from_slug(basis) else {
             return;
         };
-        if source.is_empty() {
+        if source.is_empty() || values == 0 {
             return;
         }
         self.values += values;
@@ -75,5 +145,12 @@ impl Report {
             self.published += values;
         }
         *self.by_file.entry(file).or_default().entry(basis).or_default() += values;
+        let share = match sort {
+            Sort::Fact => &mut self.facts,
+            Sort::Practice => &mut self.practice,
+        };
+        share.all.add(values, basis);
+        share.by_property.entry(property.to_owned()).or_default().add(values, basis);
+        share.by_source.entry(source.to_owned()).or_default().add(values, basis);
     }
 }

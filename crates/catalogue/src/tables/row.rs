@@ -8,6 +8,8 @@ pub const FUNCTIONS: &str = "functions.csv";
 pub const MATERIALS: &str = "materials.csv";
 pub const COMPOSITES: &str = "composites.csv";
 pub const PROPERTIES: &str = "properties.csv";
+pub const IMPORTED: &str = "properties-imported.csv";
+pub const FURTHER_NAMES: &str = "further-names.csv";
 pub const NUMBERS: &str = "numbers.csv";
 
 macro_rules! rows {
@@ -30,6 +32,8 @@ rows! {
         as_of,
         /// What it is: law, standard, handbook, dataset, paper, practice.
         kind,
+        /// Terms under which its figures may be used; one of [`super::vocabulary::LICENCES`].
+        licence,
     }
     /// A row of `constituents.csv`.
     ConstituentRow {
@@ -86,6 +90,21 @@ rows! {
         /// Basis.
         basis,
     }
+    /// A row of `further-names.csv`: what a material is called in another language or in a kitchen. Searched, not shown.
+    FurtherNameRow {
+        /// Number of the material.
+        material,
+        /// Language: `en`, `de`, `fr`.
+        language,
+        /// The names, parted by `;`.
+        names,
+        /// Source.
+        source,
+        /// Spot in the source.
+        locator,
+        /// Basis.
+        basis,
+    }
     /// A row of `composites.csv`.
     CompositeRow {
         /// Number of the composite material.
@@ -103,7 +122,7 @@ rows! {
         /// Basis.
         basis,
     }
-    /// A row of `properties.csv`.
+    /// A row of `properties.csv` or `properties-imported.csv`.
     PropertyRow {
         /// `material` or `constituent`.
         subject,

@@ -9,6 +9,7 @@
 
 pub mod dissociation;
 pub mod ethanol;
+pub mod fat;
 pub mod glycerol;
 pub mod hlb;
 pub mod interpolation;

@@ -68,8 +68,8 @@ pub const fn specific_heat_of_class(class: Class) -> f64 {
 ///
 /// T = Σ m·c·T ÷ Σ m·c.
 ///
-/// *Units*: g, kJ/(kg K), °C. *Valid for* −20 to 150 °C, nothing melting, setting or boiling: what sets gives heat off
-/// (about 120 to 220 kJ/kg for fats and waxes), so such a mixture ends a little warmer. *Source*: conservation of energy.
+/// *Units*: g, kJ/(kg K), °C. *Valid for* −20 to 150 °C, nothing melting, setting or boiling: for
+/// what melts or sets see [`mixing_temperature_with_fusion`]. *Source*: conservation of energy.
 ///
 /// # Errors
 /// `physics.out-of-range`; `physics.no-data` for no mass at all.
@@ -92,6 +92,76 @@ pub fn mixing_temperature(parts: &[Warm]) -> Result<f64, PhysicsError> {
         capacity += own;
     }
     if capacity > 0.0 { Ok(heat / capacity) } else { Err(PhysicsError::NoData { quantity: "mass", with: "nothing" }) }
+}
+
+/// What melts or sets in a mixture.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fusion {
+    /// Temperature in °C at which it melts and sets.
+    pub melts_at: f64,
+    /// Heat that melting takes up and setting gives off, in kJ/kg.
+    pub heat: f64,
+}
+
+/// Heats of fusion that are understood, in kJ/kg: from fats that hardly crystallise to ice.
+const HEAT_OF_FUSION: Range =
+    Range { equation: "mixing", quantity: "heat of fusion", unit: "kJ/kg", minimum: 0.0, maximum: 500.0 };
+
+/// Temperature of a mixture in which something melts or sets, before it loses heat to the beaker or the room.
+///
+/// The heat that each part holds, `m·c·T` and `m·L` where it is molten, is the same before and after. A part begins molten
+/// if it is as warm as it melts. Where the sum is met at a melting point, that much of the part stays solid and the mixture
+/// stands at that temperature.
+///
+/// *Units*: g, kJ/(kg K), kJ/kg, °C. *Valid for* −20 to 150 °C; parts that melt alone at their own temperature: dissolved in
+/// an oil they melt lower, and supercooled ones set later. The same specific heat is used solid and molten. *Source*:
+/// conservation of energy; a worked example of a textbook is among the tests.
+///
+/// # Errors
+/// Those of [`mixing_temperature`]; `physics.out-of-range` for a heat of fusion or a melting point.
+///
+/// ```
+/// use rust_decimal::dec;
+/// use stillroom_core::Grams;
+/// use stillroom_core::run::heat::{Fusion, Warm, mixing_temperature_with_fusion};
+/// let part = |mass, specific_heat, temperature| Warm { mass: Grams::new(mass).unwrap(), specific_heat, temperature };
+/// let acid = Fusion { melts_at: 69.3, heat: 199.0 };
+/// // Stearic acid at room temperature, melted in hot oil: nine degrees cooler than without its heat of fusion.
+/// let parts = [(part(dec!(80), 2.0, 90.0), None), (part(dec!(20), 2.0, 20.0), Some(acid))];
+/// let mixed = mixing_temperature_with_fusion(&parts)?;
+/// assert!((mixed - 69.3).abs() < 1e-6, "part of it stays solid: {mixed}");
+/// # Ok::<(), stillroom_core::chemistry::PhysicsError>(())
+/// ```
+pub fn mixing_temperature_with_fusion(parts: &[(Warm, Option<Fusion>)]) -> Result<f64, PhysicsError> {
+    let warm: Vec<Warm> = parts.iter().map(|(part, _)| *part).collect();
+    let without = mixing_temperature(&warm)?;
+    let mut fusing = Vec::new();
+    for (part, fusion) in parts {
+        if let Some(fusion) = fusion {
+            let melts_at = BENCH_TEMPERATURE.check(fusion.melts_at)?;
+            let latent = part.mass.to_physics() * HEAT_OF_FUSION.check(fusion.heat)?;
+            fusing.push((melts_at, latent, part.temperature >= melts_at));
+        }
+    }
+    let capacity: f64 = warm.iter().map(|part| part.mass.to_physics() * part.specific_heat).sum();
+    // Heat to be found above what the parts hold at the plain mixing temperature: molten beforehand gives, molten afterwards
+    // takes.
+    let given: f64 = fusing.iter().filter(|(.., molten)| *molten).map(|(_, latent, _)| latent).sum();
+    let mut steps: Vec<(f64, f64)> = fusing.iter().map(|(melts_at, latent, _)| (*melts_at, *latent)).collect();
+    steps.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut taken = 0.0;
+    for (melts_at, latent) in steps {
+        // Where the mixture would stand if all that melts below were molten and this were solid.
+        let solid = without + (given - taken) / capacity;
+        if solid < melts_at {
+            return Ok(solid);
+        }
+        taken += latent;
+        if without + (given - taken) / capacity < melts_at {
+            return Ok(melts_at);
+        }
+    }
+    Ok(without + (given - taken) / capacity)
 }
 
 /// Specific heat of a mixture: Σ m·c ÷ Σ m.
@@ -186,7 +256,47 @@ mod tests {
         assert_eq!(mixing_temperature(&[]).unwrap_err().code(), "physics.no-data");
     }
 
+    /// Three ice cubes of 6 g at 0 °C in 0.25 kg of soda water at 20 °C come to 13 °C: `OpenStax`, College Physics,
+    /// example 14.4 (from memory), with 334 kJ/kg and 4.186 kJ/(kg K).
+    #[test]
+    fn ice_cools_a_drink_as_the_textbook_says() {
+        let part = |grams: i64, temperature| Warm {
+            mass: Grams::new(Decimal::from(grams)).unwrap(),
+            specific_heat: 4.186,
+            temperature,
+        };
+        let ice = Fusion { melts_at: 0.0, heat: 334.0 };
+        // A hair below its melting point it is ice.
+        let mixed = mixing_temperature_with_fusion(&[(part(250, 20.0), None), (part(18, -0.001), Some(ice))]).unwrap();
+        assert!((mixed - 13.0).abs() < 0.5, "{mixed}");
+        let too_hot = Fusion { melts_at: 300.0, heat: 334.0 };
+        let refused = mixing_temperature_with_fusion(&[(part(1, 20.0), Some(too_hot))]).unwrap_err();
+        assert_eq!(refused.code(), "physics.out-of-range");
+    }
+
     proptest! {
+        #[test]
+        fn heat_is_neither_made_nor_lost_when_something_melts(
+            parts in prop::collection::vec((any_part(), prop::option::of((25.0..85.0f64, 50.0..300.0f64))), 1..6),
+        ) {
+            let parts: Vec<(Warm, Option<Fusion>)> = parts
+                .into_iter()
+                .map(|(part, fusion)| (part, fusion.map(|(melts_at, heat)| Fusion { melts_at, heat })))
+                .collect();
+            let mixed = mixing_temperature_with_fusion(&parts).unwrap();
+            // What the parts hold at a temperature, once with everything that melts there solid and once molten.
+            let held = |temperature: Option<f64>, melts: bool| -> f64 {
+                parts.iter().map(|(part, fusion)| {
+                    let at = temperature.unwrap_or(part.temperature);
+                    let molten = fusion.filter(|f| at > f.melts_at + 1e-9 || (melts && at >= f.melts_at - 1e-9));
+                    part.mass.to_physics() * (part.specific_heat * at + molten.map_or(0.0, |f| f.heat))
+                }).sum()
+            };
+            let before = held(None, true);
+            let slack = before.abs() * 1e-9 + 1e-6;
+            prop_assert!(held(Some(mixed), false) - slack <= before && before <= held(Some(mixed), true) + slack);
+        }
+
         #[test]
         fn a_mixture_lies_between_its_coldest_and_its_warmest(parts in prop::collection::vec(any_part(), 1..8)) {
             let mixed = mixing_temperature(&parts).unwrap();
