@@ -98,7 +98,7 @@ fn a_misspelt_word_is_refused() {
             assert!(text.contains(right), "{file} has no `{right}`");
             text.replace(right, wrong)
         });
-        let words = ["data.word", "data.source-kind"];
+        let words = ["data.word", "data.source-kind", "data.dangling"];
         assert!(codes.iter().any(|code| words.contains(&code.as_str())), "{file} `{wrong}`: {codes:?}");
     }
 }

@@ -223,16 +223,14 @@ fn is_condition(text: &str) -> bool {
     text.is_empty() || CONDITIONS.contains(&text) || text.split(" to ").all(is_temperature)
 }
 
-/// Names that repeat what stands in another table: an INCI name beside its number, an allergen, a restriction, a day.
+/// Names that repeat what stands in another table: an INCI name beside its number, an allergen, a day. That a
+/// member of a limit belongs to one is seen where limits are.
 fn references(tables: &Tables, findings: &mut Findings) {
     let names = |file: &str, column: &str| -> BTreeSet<String> {
         let rows = tables.extra.get(file).into_iter().flatten();
         rows.filter_map(|row| row.row.get(column).cloned()).collect()
     };
     let allergens = names("fragrance-allergens.csv", "name");
-    // Rows that differ by the kind of product only share the members of their group.
-    let mut subjects = names("restricted.csv", "subject");
-    subjects.extend(names("restricted.csv", "group"));
     let constituents: BTreeMap<&str, &str> =
         tables.constituents.iter().map(|own| (own.row.number.as_str(), own.row.inci.as_str())).collect();
     for (file, rows) in &tables.extra {
@@ -257,9 +255,6 @@ fn references(tables: &Tables, findings: &mut Findings) {
             }
             if *file == "fatty-acids.csv" && FattyAcid::parse(cell("acid")).is_none() {
                 problem(format!("`{}` is no fatty acid", cell("acid")));
-            }
-            if *file == "limit-members.csv" && !subjects.contains(cell("subject")) {
-                problem(format!("`{}` is no restriction", cell("subject")));
             }
             if !cell("as_of").is_empty() && !is_day(cell("as_of")) {
                 problem(format!("`{}` is no year, month or day", cell("as_of")));
