@@ -2,8 +2,9 @@
 
 use rust_decimal::Decimal;
 use stillroom_catalogue::reference::{
-    acid_constants, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, partitions, plant_waters,
-    preservative_limits, preservative_practice, restrictions, water_solubilities,
+    acid_constants, acid_steps, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, ion_pairs,
+    ionic_makeup, partitions, plant_waters, preservative_limits, preservative_practice, restrictions,
+    water_solubilities,
 };
 use stillroom_catalogue::{Catalogue, MaterialSource};
 
@@ -17,6 +18,9 @@ macro_rules! rows_in {
 #[test]
 fn every_row_of_every_table_is_decoded() {
     assert_eq!(acid_constants().len(), rows_in!("acid-constants.csv"));
+    assert_eq!(acid_steps().len(), rows_in!("acid-steps.csv"));
+    assert_eq!(ion_pairs().len(), rows_in!("ion-pairs.csv"));
+    assert_eq!(ionic_makeup().len(), rows_in!("ionic-makeup.csv"));
     assert_eq!(cosolvent_solubilities().len(), rows_in!("solubility-cosolvent.csv"));
     assert_eq!(essential_oil_constituents().len(), rows_in!("essential-oil-constituents.csv"));
     assert_eq!(fragrance_allergens().len(), rows_in!("fragrance-allergens.csv"));
@@ -100,4 +104,25 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         .map(|table| table.columns.iter().map(|(name, _)| *name).collect())
         .collect();
     assert_eq!(read.map(<[_]>::to_vec).to_vec(), packed);
+}
+
+#[test]
+fn no_step_pair_or_makeup_is_dropped_on_its_way_to_the_equilibrium() {
+    let acids = stillroom_catalogue::acids::acids();
+    let steps: usize = acids.values().map(|acid| acid.steps().len()).sum();
+    assert_eq!(steps, rows_in!("acid-steps.csv"));
+    let pairs: usize = acids.values().map(|acid| acid.pairs().len()).sum();
+    assert_eq!(pairs, rows_in!("ion-pairs.csv"));
+    // Steps stand in order and each loses one charge.
+    for (index, row) in acid_steps().iter().enumerate() {
+        let first = acid_steps().iter().position(|other| other.name == row.name).unwrap();
+        let step = Decimal::from(index - first + 1);
+        assert_eq!(row.step, Some(step), "{}", row.name);
+        assert_eq!(row.charge_acid_form.unwrap() + step - Decimal::ONE, acid_steps()[first].charge_acid_form.unwrap());
+    }
+    for row in ionic_makeup() {
+        assert!(row.acid.is_empty() || acids.contains_key(row.acid), "{}: no acid `{}`", row.inci, row.acid);
+        let constituent = Catalogue::get().constituent(row.constituent.unwrap()).unwrap();
+        assert_eq!(constituent.inci, row.inci);
+    }
 }

@@ -19,6 +19,7 @@ pub mod findings_chemistry;
 pub mod formulas;
 pub mod glycerol;
 pub mod limits;
+pub mod ph;
 pub mod solutions;
 
 /// Every module's sets, in the order they are printed.
@@ -33,6 +34,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     emulsions::evidence,
     limits::evidence,
     formulas::evidence,
+    ph::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

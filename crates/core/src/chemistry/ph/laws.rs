@@ -1,0 +1,195 @@
+//! Laws every equilibrium obeys, tried on random mixtures.
+
+use super::*;
+use proptest::prelude::*;
+use std::sync::LazyLock;
+
+fn pairs(cations: &[(Cation, u8, u8, f64)]) -> Vec<Pair> {
+    let pair = |&(cation, cations, lost, log_k)| Pair { cation, cations, lost, constant: Constant::at_25(log_k) };
+    cations.iter().map(pair).collect()
+}
+
+fn steps(pkas: &[f64]) -> Vec<Constant> {
+    pkas.iter().map(|pka| Constant::of_acid(*pka, 3.0, -150.0)).collect()
+}
+
+/// Acids and bases of every kind; constants of the size of published ones.
+static KINDS: LazyLock<Vec<AcidBase>> = LazyLock::new(|| {
+    use Cation::{Calcium, Magnesium, Potassium, Sodium, Zinc};
+    let citrate = [
+        (Sodium, 1, 3, 1.03),
+        (Sodium, 2, 3, 1.5),
+        (Sodium, 1, 2, 0.054),
+        (Potassium, 1, 3, 1.1),
+        (Magnesium, 1, 3, 4.89),
+        (Calcium, 1, 3, 4.87),
+        (Zinc, 1, 3, 6.21),
+    ];
+    let edta = [
+        (Sodium, 1, 5, 2.7),
+        (Potassium, 1, 5, 1.7),
+        (Magnesium, 1, 5, 10.57),
+        (Calcium, 1, 5, 12.42),
+        (Calcium, 1, 4, 4.952),
+        (Zinc, 1, 5, 18.0),
+    ];
+    vec![
+        AcidBase::new(0, steps(&[3.128, 4.761, 6.396]), pairs(&citrate)).unwrap(),
+        AcidBase::new(1, steps(&[1.5, 2.16, 3.119, 6.273, 10.948]), pairs(&edta)).unwrap(),
+        AcidBase::at_25(0, &[3.86]).unwrap(),
+        AcidBase::at_25(0, &[2.148, 7.198, 12.375]).unwrap(),
+        AcidBase::at_25(2, &[1.82, 8.994, 13.8]).unwrap(),
+        AcidBase::at_25(1, &[7.762]).unwrap(),
+        AcidBase::at_25(1, &[2.35, 9.778]).unwrap(),
+        AcidBase::at_25(0, &[1.1, 1.5, 1.5, 1.8, 2.1, 2.1, 5.7, 6.85, 7.6, 10.0, 10.0, 12.0]).unwrap(),
+    ]
+});
+
+#[derive(Debug, Clone)]
+struct Mixture {
+    acids: Vec<(usize, f64)>,
+    cations: [f64; 5],
+    anion: f64,
+    celsius: f64,
+}
+
+impl Mixture {
+    fn solution(&self, reversed: bool) -> Solution<'static> {
+        let mut solution = Solution::in_water(1.0).with_anion(self.anion);
+        let mut order: Vec<_> = self.acids.iter().collect();
+        if reversed {
+            order.reverse();
+        }
+        for (kind, moles) in order {
+            solution.add(&KINDS[*kind], *moles);
+        }
+        for (cation, moles) in Cation::ALL.into_iter().zip(self.cations) {
+            solution.add_cation(cation, moles);
+        }
+        solution
+    }
+
+    fn temperature(&self) -> Temperature {
+        Temperature::new(self.celsius).unwrap()
+    }
+
+    /// The equilibrium, unless the mixture is beyond the model. Any other error breaks the law that all are solved.
+    fn solve(&self, solution: &Solution<'_>) -> Option<Equilibrium> {
+        match Solver::new(&[solution], self.temperature()).unwrap().solve() {
+            Err(PhError::TooStrong { .. }) => None,
+            solved => Some(solved.unwrap()),
+        }
+    }
+}
+
+/// From a trace to what a jar holds, evenly over the decades; often nothing.
+fn amount() -> impl Strategy<Value = f64> {
+    prop_oneof![Just(0.0), (-6.0..-1.0_f64).prop_map(|power| 10_f64.powf(power))]
+}
+
+fn mixture() -> impl Strategy<Value = Mixture> {
+    let acids = prop::collection::vec((0_usize..8, amount()), 1..6);
+    let cations = prop::array::uniform5(amount());
+    (acids, cations, amount(), 0.0..=50.0_f64).prop_map(|(acids, cations, anion, celsius)| Mixture {
+        acids,
+        cations,
+        anion,
+        celsius,
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(1500))]
+
+    /// The charge of every species, counted anew from the shares that are shown, is nothing; and cations are not lost.
+    #[test]
+    fn the_charge_balance_closes(mixture in mixture()) {
+        let solution = mixture.solution(false);
+        if let Some(solved) = mixture.solve(&solution) {
+            let scale = 1e-7 + solution.acids.iter().map(|(_, moles)| moles).sum::<f64>()
+                + mixture.cations.iter().sum::<f64>() + mixture.anion;
+            prop_assert!(solved.residual.abs() <= 1e-9 * scale, "{}", solved.residual);
+            let mut solver = Solver::new(&[&solution], mixture.temperature()).unwrap();
+            let again = solver.solve().unwrap();
+            let root = again.ionic_strength.sqrt();
+            let gamma = 10_f64.powf(
+                -debye_huckel(mixture.temperature()) * (root / (1.0 + root) - 0.3 * again.ionic_strength),
+            );
+            let hydroxide = 10_f64.powf(Medium::standard().water.log_k_at(mixture.temperature()) + again.ph);
+            let mut charge = (10_f64.powf(-again.ph) - hydroxide) / gamma - mixture.anion;
+            for (cation, moles) in Cation::ALL.into_iter().zip(mixture.cations) {
+                charge += moles * f64::from(cation.charge());
+            }
+            for (acid, moles) in &solution.acids {
+                for lost in 0..=u8::try_from(acid.steps().len()).unwrap() {
+                    charge += moles * solver.share(acid, lost) * (f64::from(acid.charge()) - f64::from(lost));
+                }
+            }
+            // What hydroxide pairs hold is charge of OH- that the sum above leaves out.
+            let pairs: f64 = Cation::ALL.into_iter().map(|cation| solver.hydroxide_pair(cation)).sum();
+            prop_assert!((charge - pairs).abs() <= 1e-8 * scale, "{charge} {pairs}");
+        }
+    }
+
+    #[test]
+    fn adding_acid_never_raises_the_ph(mixture in mixture(), more in 1e-6..0.05_f64) {
+        let before = mixture.solution(false);
+        let after = before.clone().with_anion(more);
+        if let (Some(before), Some(after)) = (mixture.solve(&before), mixture.solve(&after)) {
+            prop_assert!(after.ph <= before.ph + 1e-9, "{} to {}", before.ph, after.ph);
+        }
+    }
+
+    #[test]
+    fn the_order_of_what_is_dissolved_changes_nothing(mixture in mixture()) {
+        if let Some(forward) = mixture.solve(&mixture.solution(false)) {
+            let backward = mixture.solve(&mixture.solution(true)).unwrap();
+            prop_assert!((forward.ph - backward.ph).abs() < 1e-9);
+        }
+    }
+
+    /// Setting a pH and predicting the mixture give the same, whatever is set with whatever.
+    #[test]
+    fn what_is_set_is_predicted(mixture in mixture(), target in 2.5..11.5_f64, kind in 0_usize..8) {
+        let base = mixture.solution(false);
+        let Some(start) = mixture.solve(&base) else { return Ok(()) };
+        let titrant = if target > start.ph {
+            Solution::in_water(0.9).with_cation(Cation::Sodium, 2.5)
+        } else if kind == 3 || kind == 0 {
+            Solution::in_water(0.5).with(&KINDS[kind], 1.0)
+        } else {
+            Solution::in_water(0.9).with_anion(1.0)
+        };
+        match set::reach(&base, &titrant, target, mixture.temperature()) {
+            Ok(dose) => {
+                let mut all = base.clone();
+                all.add_solution(&titrant, dose.share);
+                let ph = mixture.solve(&all).unwrap().ph;
+                prop_assert!((ph - target).abs() < 0.01, "{ph} for {target}");
+            }
+            Err(error) => prop_assert!(
+                matches!(error, PhError::TooStrong { .. } | PhError::Unreachable { .. }), "{error}"
+            ),
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(500))]
+
+    /// A single acid or base, alone or with strong ions: more water brings the pH nearer to that of water, or leaves it.
+    #[test]
+    fn dilution_moves_the_ph_towards_neutral(kind in 0_usize..8, moles in 1e-5..0.1_f64, more in 1.1..100.0_f64) {
+        let at = Temperature::TWENTY_FIVE;
+        let neutral = Solver::new(&[&Solution::in_water(1.0)], at).unwrap().solve().unwrap().ph;
+        let solution = Solution::in_water(1.0).with(&KINDS[kind], moles);
+        let water = Solution::in_water(1.0);
+        let mut solver = Solver::new(&[&solution, &water], at).unwrap();
+        let before = solver.solve_mix(&[1.0, 0.0]);
+        let after = solver.solve_mix(&[1.0, more]);
+        if let (Ok(before), Ok(after)) = (before, after) {
+            let (near, far) = ((after.ph - neutral).abs(), (before.ph - neutral).abs());
+            prop_assert!(near <= far + 1e-6, "{kind}: {} to {}", before.ph, after.ph);
+        }
+    }
+}
