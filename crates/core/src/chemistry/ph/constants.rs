@@ -200,11 +200,10 @@ impl AcidBase {
         moved
     }
 
-    fn pair_charge(charge: i8, pair: &Pair) -> i8 {
-        // Counts are checked to be small before this is trusted.
-        charge
-            .saturating_sub_unsigned(pair.lost)
-            .saturating_add(pair.cation.charge().saturating_mul(if pair.cations == 2 { 2 } else { 1 }))
+    /// Charge of a pair with an acid whose fully protonated form has this charge.
+    pub(super) fn pair_charge(charge: i8, pair: &Pair) -> i8 {
+        let brought = pair.cation.charge() * if pair.cations == 2 { 2 } else { 1 };
+        charge.saturating_sub_unsigned(pair.lost).saturating_add(brought)
     }
 }
 
@@ -221,16 +220,22 @@ impl Medium {
     /// Water as the solver uses it.
     ///
     /// pKw 13.995 at 25 °C (IAPWS R11-07, 2007, computed), enthalpy 55.81 kJ/mol (PHREEQC minteq.v4.dat, USGS), heat
-    /// capacity -224 J/(mol K) (fitted to both, 0–60 °C). Hydroxide pairs of sodium and potassium from Thermoddem 1.10
+    /// capacity -224 J/(mol K) (from the IAPWS values at 0–50 °C). Hydroxide pairs of sodium and potassium from Thermoddem 1.10
     /// (BRGM), of magnesium, calcium and zinc from minteq.v4.dat, each as its hydrolysis constant plus 13.997.
     #[must_use]
     pub const fn standard() -> Self {
-        const fn pair(log_k: f64, enthalpy: f64) -> Option<Constant> {
-            Some(Constant { log_k, enthalpy, heat_capacity: 0.0 })
+        const fn pair(log_k: f64, enthalpy: f64) -> Constant {
+            Constant { log_k, enthalpy, heat_capacity: 0.0 }
         }
         Self {
             water: Constant::of_acid(13.995, 55.81, -224.0),
-            hydroxides: [pair(-0.75, -2.4), pair(-0.46, 10.6), pair(2.6, 12.0), pair(1.3, 8.3), pair(5.0, 0.0)],
+            hydroxides: [
+                Some(pair(-0.75, -2.4)),
+                Some(pair(-0.46, 10.6)),
+                Some(pair(2.6, 12.0)),
+                Some(pair(1.3, 8.3)),
+                Some(pair(5.0, 0.0)),
+            ],
         }
     }
 

@@ -1,6 +1,6 @@
 //! The pH of a solution: every acid, base, ampholyte and salt in the water really present.
 //!
-//! [`Solution`] says what is dissolved, [`Solver`] finds the equilibrium, [`set`] the amount that reaches a pH, [`predict`]
+//! [`Solution`] says what is dissolved, [`Solver`] finds the equilibrium, [`set`] the amount that reaches a pH, [`predict::predict`]
 //! the pH of a formula as a band.
 //!
 //! # The model
@@ -15,11 +15,12 @@
 //! # What it leaves out
 //! Solids that form (calcium phosphate, potassium bitartrate), gas that leaves (carbon dioxide), micelles and polymers that
 //! hold ions, and what alcohol and glycols do to the constants: with much of them the pKa of carboxylic acids rises, and
-//! [`predict`] says so and widens its band.
+//! [`predict::predict`] says so and widens its band.
 
 pub mod constants;
 #[cfg(test)]
 mod laws;
+pub mod predict;
 pub mod set;
 pub mod solution;
 pub mod solve;

@@ -254,3 +254,81 @@ fn narrow(
     }
     best.ok_or(otherwise)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const AT: Temperature = Temperature::TWENTY_FIVE;
+
+    fn citric() -> AcidBase {
+        AcidBase::at_25(0, &[3.128, 4.761, 6.396]).unwrap()
+    }
+
+    #[test]
+    fn a_buffer_has_the_capacity_it_was_designed_for() {
+        let citric = citric();
+        for (target, capacity) in [(4.0, 0.02), (5.0, 0.05), (6.0, 0.01)] {
+            let buffer = design_buffer(&citric, Cation::Sodium, target, capacity, AT).unwrap();
+            assert!((buffer.reached.ph - target).abs() < 0.01);
+            // Proven by adding a little base: the pH must rise by as much as the capacity says, within 10 % for the
+            // capacity holds the ionic strength.
+            let made =
+                Solution::in_water(1.0).with(&citric, buffer.acid).with_cation(Cation::Sodium, buffer.equivalents);
+            let lye = Solution::in_water(0.0).with_cation(Cation::Sodium, 1e-4);
+            let rise = shift(&made, &lye, AT).unwrap();
+            assert!((1e-4 / rise / capacity - 1.0).abs() < 0.1, "{target}: {}", 1e-4 / rise);
+        }
+    }
+
+    #[test]
+    fn an_acid_whose_constants_are_far_from_the_ph_makes_no_buffer() {
+        let lactic = AcidBase::at_25(0, &[3.86]).unwrap();
+        let none = design_buffer(&lactic, Cation::Sodium, 7.5, 0.05, AT).unwrap_err();
+        assert_eq!(none.code(), "ph.too-strong");
+    }
+
+    #[test]
+    fn a_base_is_set_with_acid() {
+        let tris = AcidBase::at_25(1, &[8.072]).unwrap();
+        let buffer = design_buffer(&tris, Cation::Sodium, 8.0, 0.02, AT).unwrap();
+        assert!(buffer.equivalents < 0.0 && (buffer.reached.ph - 8.0).abs() < 0.01);
+    }
+
+    #[test]
+    fn what_cannot_be_reached_says_where_it_ends() {
+        let base = Solution::in_water(1.0).with_cation(Cation::Sodium, 0.01);
+        let weak = AcidBase::at_25(0, &[9.24]).unwrap();
+        let boric = Solution::in_water(1.0).with(&weak, 0.1);
+        match reach(&base, &boric, 4.0, AT) {
+            Err(PhError::Unreachable { ends_at }) => assert!((5.0..7.0).contains(&ends_at), "{ends_at}"),
+            other => panic!("{other:?}"),
+        }
+        // More base never lowers the pH.
+        let lye = Solution::in_water(1.0).with_cation(Cation::Sodium, 0.1);
+        assert!(matches!(reach(&base, &lye, 5.0, AT), Err(PhError::Unreachable { .. })));
+        assert_eq!(reach(&base, &lye, f64::NAN, AT).unwrap_err(), PhError::Amount);
+    }
+
+    #[test]
+    fn a_curve_rises_with_base_and_says_where_it_cannot_be_computed() {
+        let citric = citric();
+        let acid = Solution::in_water(1.0).with(&citric, 0.05);
+        let lye = Solution::in_water(0.0).with_cation(Cation::Sodium, 1.0);
+        let points = curve(&acid, &lye, &[0.0, 0.05, 0.1, 0.15, 0.2, 5.0], AT).unwrap();
+        let phs: Vec<f64> = points.iter().filter_map(|point| point.reached.ok()).map(|reached| reached.ph).collect();
+        assert!(phs.len() == 5 && phs.windows(2).all(|pair| pair[0] < pair[1]));
+        assert_eq!(points[5].reached.unwrap_err().code(), "ph.too-strong");
+    }
+
+    #[test]
+    fn a_little_acid_released_moves_what_is_unbuffered_most() {
+        let benzoic = AcidBase::at_25(0, &[4.204]).unwrap();
+        let citric = citric();
+        let released = Solution::in_water(0.0).with(&benzoic, 0.001 / 0.122_12);
+        let plain = Solution::in_water(1.0);
+        let held = Solution::in_water(1.0).with(&citric, 0.05).with_cation(Cation::Sodium, 0.09);
+        let (free, kept) = (shift(&plain, &released, AT).unwrap(), shift(&held, &released, AT).unwrap());
+        assert!(free < -3.0 && (-0.3..0.0).contains(&kept), "{free} {kept}");
+    }
+}

@@ -181,14 +181,12 @@ impl<'a> Solver<'a> {
         }
         for pair in acid.pairs() {
             let log_beta = log_betas[usize::from(pair.lost)] + pair.constant.log_k_at(temperature);
-            let own = acid.charge().saturating_sub_unsigned(pair.lost);
-            let brought = pair.cation.charge() * if pair.cations == 2 { 2 } else { 1 };
             self.forms.push(Form {
                 beta: 10_f64.powf(log_beta),
                 lost: pair.lost,
                 cation: pair.cation.index(),
                 held: pair.cations,
-                charge: own + brought,
+                charge: AcidBase::pair_charge(acid.charge(), pair),
             });
         }
         let forms = (from, self.forms.len());
@@ -498,6 +496,21 @@ impl<'a> Solver<'a> {
         let whole: f64 = weights.clone().map(|(_, weight)| weight).sum();
         let part: f64 = weights.filter(|(form, _)| form.held > 0).map(|(_, weight)| weight).sum();
         if whole > 0.0 { part / whole } else { 0.0 }
+    }
+
+    /// What an acid alone adds to the buffer capacity with its cations held, in mol/kg water per unit of pH, of the
+    /// equilibrium last solved.
+    #[must_use]
+    pub fn capacity_of(&self, acid: &AcidBase) -> f64 {
+        let total = self.ligands.iter().find(|ligand| std::ptr::eq(ligand.acid, acid)).map_or(0.0, |at| at.total);
+        let (mut whole, mut mean, mut square) = (0.0, 0.0, 0.0);
+        for (form, weight) in self.weights(acid) {
+            let lost = f64::from(form.lost);
+            whole += weight;
+            mean += weight * lost;
+            square += weight * lost * lost;
+        }
+        if whole > 0.0 { LN_10 * total * (square / whole - (mean / whole).powi(2)).max(0.0) } else { 0.0 }
     }
 
     /// What the pair of a cation with hydroxide holds, in mol/kg water, of the equilibrium last solved.
