@@ -62,3 +62,29 @@ pub fn dissolve(makeup: &IonicMakeup, moles: f64, solution: &mut Solution<'stati
     }
     solution.add_anion(moles * figure(makeup.anions));
 }
+
+/// A kilogram of a solution of a constituent, by its mass percent, the rest water: what is dripped to reach a pH. 100 %
+/// is the substance itself.
+///
+/// `None` if its molar mass is not known or the strength is no percent.
+///
+/// ```
+/// use stillroom_catalogue::acids;
+/// use stillroom_core::{ConstituentId, chemistry::{Temperature, ph::{Solution, set}}};
+/// // Grams of 10 % sodium hydroxide that bring a kilogram of 1 % lactic acid to pH 4.
+/// let lye = acids::titrant(acids::makeup_of(ConstituentId::Catalogue(33)).unwrap(), 10.0).unwrap();
+/// let lactic = acids::titrant(acids::makeup_of(ConstituentId::Catalogue(35)).unwrap(), 1.0).unwrap();
+/// let dose = set::reach(&lactic, &lye, 4.0, Temperature::TWENTY_FIVE)?;
+/// assert!((dose.share * 1000.0 - 28.0).abs() < 1.0);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn titrant(makeup: &IonicMakeup, percent: f64) -> Option<Solution<'static>> {
+    let molar_mass = figure(makeup.molar_mass);
+    if molar_mass <= 0.0 || !(0.0..=100.0).contains(&percent) {
+        return None;
+    }
+    let mut solution = Solution::in_water(1.0 - percent / 100.0);
+    dissolve(makeup, percent * 10.0 / molar_mass, &mut solution);
+    Some(solution)
+}

@@ -135,9 +135,9 @@ fn buffers() -> Vec<EvidenceSet> {
         let miss = solved.map_or(f64::NAN, |solved| solved.ph - row.ph);
         let at_bench = (15.0..=40.0).contains(&row.temperature);
         if at_bench {
-            primary.see(miss)
+            primary.see(miss);
         } else {
-            outer.see(miss)
+            outer.see(miss);
         }
         bases[usize::from(!at_bench)].push(row.basis.as_str());
     }

@@ -192,4 +192,50 @@ proptest! {
             prop_assert!(near <= far + 1e-6, "{kind}: {} to {}", before.ph, after.ph);
         }
     }
+
+    /// Any mixture, where ions do not feel each other: with activities the law is not one (the 1:1 phosphate standard
+    /// rises past neutral by its half-dilution's +0.08).
+    #[test]
+    fn diluting_any_ideal_mixture_moves_the_ph_towards_neutral(
+        acids in prop::collection::vec((2_usize..8, amount()), 1..6),
+        sodium in amount(),
+        anion in amount(),
+        more in 1.01..1000.0_f64,
+    ) {
+        let mut solution = Solution::in_water(1.0).with_cation(Cation::Sodium, sodium).with_anion(anion);
+        for (kind, moles) in acids {
+            solution.add(&KINDS[kind], moles);
+        }
+        let water = Solution::in_water(1.0);
+        let medium = Medium::without_pairs();
+        let parts = [&solution, &water];
+        let mut solver = Solver::in_medium(&parts, Temperature::TWENTY_FIVE, Activity::Ideal, &medium).unwrap();
+        let neutral = solver.solve_mix(&[0.0, 1.0]).unwrap().ph;
+        let (before, after) = (solver.solve_mix(&[1.0, 0.0]).unwrap().ph, solver.solve_mix(&[1.0, more]).unwrap().ph);
+        prop_assert!((before - neutral) * (after - neutral) >= -1e-9, "{before} {after}");
+        prop_assert!((after - neutral).abs() <= (before - neutral).abs() + 1e-9, "{before} {after}");
+    }
+
+    /// From what no instrument sees to what no water holds: an equilibrium or a refusal, never a failure.
+    #[test]
+    fn whatever_is_dissolved_is_solved_or_refused(
+        acids in prop::collection::vec((0_usize..8, -30.0..1.0_f64), 0..8),
+        cations in prop::array::uniform5(-30.0..1.0_f64),
+        anion in -30.0..1.0_f64,
+        water in 0.01..1.0_f64,
+        celsius in 0.0..=50.0_f64,
+    ) {
+        let mut solution = Solution::in_water(water).with_anion(10_f64.powf(anion));
+        for (kind, power) in acids {
+            solution.add(&KINDS[kind], 10_f64.powf(power));
+        }
+        for (cation, power) in Cation::ALL.into_iter().zip(cations) {
+            solution.add_cation(cation, 10_f64.powf(power));
+        }
+        let at = Temperature::new(celsius).unwrap();
+        match Solver::new(&[&solution], at).unwrap().solve() {
+            Ok(solved) => prop_assert!(solved.ph.is_finite() && solved.capacity > 0.0 && solved.ionic_strength <= 0.5),
+            Err(error) => prop_assert!(matches!(error, PhError::TooStrong { .. }), "{error}"),
+        }
+    }
 }
