@@ -79,14 +79,17 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 #[test]
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
-        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, LimitMember,
-        Partition, PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
-        WaterSolubility,
+        AcidConstants, AcidSalt, AcidStep, CosolventSolubility, EssentialOilConstituent, FragranceAllergen, IonPair,
+        IonicMakeup, LimitMember, Partition, PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum,
+        Restriction, TraitOf, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
         CosolventSolubility::COLUMNS,
         AcidConstants::COLUMNS,
+        AcidStep::COLUMNS,
+        IonPair::COLUMNS,
+        IonicMakeup::COLUMNS,
         Partition::COLUMNS,
         PreservativeLimit::COLUMNS,
         PreservativePractice::COLUMNS,
@@ -125,4 +128,52 @@ fn no_step_pair_or_makeup_is_dropped_on_its_way_to_the_equilibrium() {
         let constituent = Catalogue::get().constituent(row.constituent.unwrap()).unwrap();
         assert_eq!(constituent.inci, row.inci);
     }
+}
+
+/// A gel cream in percent, by INCI name.
+fn gel_cream(citric: f64) -> Vec<(stillroom_core::ConstituentId, f64)> {
+    let parts = [
+        ("Sodium Benzoate", 0.5),
+        ("Potassium Sorbate", 0.3),
+        ("Citric Acid", citric),
+        ("Niacinamide", 3.0),
+        ("Glycerin", 4.0),
+        ("Rosa Damascena Flower Water", 10.0),
+        ("Calendula Officinalis Flower Extract", 0.1),
+        ("Prunus Amygdalus Dulcis Oil", 10.0),
+    ];
+    let rest = 100.0 - parts.iter().map(|(_, percent)| percent).sum::<f64>();
+    let id = |inci: &str| {
+        let found = Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == inci);
+        found.unwrap_or_else(|| panic!("no {inci}")).id
+    };
+    parts.into_iter().chain([("Aqua", rest)]).map(|(inci, percent)| (id(inci), percent)).collect()
+}
+
+#[test]
+fn a_gel_cream_is_predicted_its_unknowns_named_and_its_target_reached() {
+    use stillroom_catalogue::acids::{contents_of, titrant};
+    use stillroom_core::chemistry::Temperature;
+    use stillroom_core::chemistry::ph::{Solution, predict, set};
+    let room = Temperature::TWENTY_FIVE;
+    let contents = contents_of(gel_cream(0.1), room);
+    let before = predict::predict(&contents).unwrap();
+    assert!((4.5..6.0).contains(&before.ph.estimate), "{}", before.ph.estimate);
+    assert!(before.ph.low < before.ph.estimate && before.ph.estimate < before.ph.high);
+    let named: Vec<_> = before.unknown.iter().filter_map(|each| Catalogue::get().constituent(each.id)).collect();
+    let named: Vec<_> = named.iter().map(|constituent| constituent.inci.as_str()).collect();
+    assert!(named.contains(&"Rosa Damascena Flower Water"), "{named:?}");
+    assert!(named.contains(&"Calendula Officinalis Flower Extract"), "{named:?}");
+    // To pH 4.5 with citric acid of 20 %, which is then predicted.
+    let mut whole = Solution::in_water(contents.water);
+    for known in &contents.known {
+        whole.add_solution(&known.brings, 1.0);
+    }
+    let citric =
+        Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == "Citric Acid").unwrap();
+    let dose = set::reach(&whole, &titrant(citric.id, 20.0).unwrap(), 4.5, room).unwrap();
+    let more = dose.share * 20.0;
+    let after = predict::predict(&contents_of(gel_cream(0.1 + more), room)).unwrap();
+    // The water of the solution is not added here, only its acid.
+    assert!((after.ph.estimate - 4.5).abs() < 0.01, "{}", after.ph.estimate);
 }
