@@ -239,3 +239,19 @@ proptest! {
         }
     }
 }
+
+/// The free acid of a peel or a preservative at its pH, by the closed form where ions do not feel each other.
+#[test]
+fn the_free_acid_is_what_the_closed_form_says() {
+    let salicylic = AcidBase::at_25(0, &[2.985]).unwrap();
+    for sodium in [0.0, 0.005, 0.01, 0.014] {
+        let solution = Solution::in_water(1.0).with(&salicylic, 0.0145).with_cation(Cation::Sodium, sodium);
+        let medium = Medium::without_pairs();
+        let at = Temperature::TWENTY_FIVE;
+        let mut solver = Solver::in_medium(&[&solution], at, Activity::Ideal, &medium).unwrap();
+        let ph = solver.solve().unwrap().ph;
+        let closed = crate::chemistry::dissociation::undissociated(&[2.985], ph);
+        assert!((solver.share(&salicylic, 0) - closed).abs() < 1e-9);
+        assert!((solver.share(&salicylic, 0) + solver.share(&salicylic, 1) - 1.0).abs() < 1e-12);
+    }
+}

@@ -1,7 +1,7 @@
 //! The pH of a solution: every acid, base, ampholyte and salt in the water really present.
 //!
 //! [`Solution`] says what is dissolved, [`Solver`] finds the equilibrium, [`set`] the amount that reaches a pH, [`predict::predict`]
-//! the pH of a formula as a band.
+//! the pH of a formula as a band; [`titration`] reads a sample at the bench.
 //!
 //! # The model
 //! - pH is `-log10 a(H+)`. Amounts are mol per kg of water.
@@ -24,6 +24,7 @@ pub mod predict;
 pub mod set;
 pub mod solution;
 pub mod solve;
+pub mod titration;
 
 pub use constants::{AcidBase, Cation, Constant, Medium, Pair};
 pub use solution::Solution;

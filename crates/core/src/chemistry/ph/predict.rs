@@ -20,6 +20,10 @@ pub const UNNOTICED: f64 = 1e-4;
 /// about 0.36 in 20 % ethanol (Grunwald & Berkowitz, J. Am. Chem. Soc. 73 (1951) 4939; memory). Glycerin does less.
 pub const COSOLVENT_RISE: f64 = 1.8;
 
+/// How much further than between its ends a range beyond the model reaches, in pH: a choice of ours, three times
+/// [`MODEL_SPREAD`].
+pub const BEYOND_SPREAD: f64 = 0.15;
+
 /// A constituent whose acid-base data are known.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Known<'a> {
@@ -79,6 +83,8 @@ pub enum Caveat {
     Cosolvent(f64),
     /// So little buffers that traces decide; capacity in mol/kg water.
     HardlyBuffered(f64),
+    /// The ionic strength, about so much in mol/kg water, is beyond the model: only the range means anything.
+    TooStrong(f64),
     /// The unknown is reckoned from a measured pH.
     Calibrated,
 }
@@ -99,8 +105,8 @@ pub struct Prediction {
 /// The pH of a product.
 ///
 /// # Errors
-/// `ph.hardly-any-water` with less than 5 % water; `ph.too-strong` if the estimate or an end of the band lies beyond an
-/// ionic strength of 0.5 mol/kg; else as [`Solver::solve_mix`].
+/// `ph.hardly-any-water` with less than 5 % water; `ph.too-strong` from an ionic strength of 1 mol/kg, where there is not
+/// even a range ([`Caveat::TooStrong`] says when the band is only that); else as [`Solver::solve_mix`].
 ///
 /// ```
 /// use stillroom_core::chemistry::{Temperature, ph::{AcidBase, Cation, Solution, predict::{Contents, Known, predict}}};
@@ -121,7 +127,7 @@ pub fn predict(contents: &Contents<'_>) -> Result<Prediction, PhError> {
     let (acid, base) = one_mole_each();
     let mut solver = Solver::new(&[&whole, &acid, &base], contents.temperature)?;
     let net = contents.unaccounted.unwrap_or(0.0);
-    let mut with = |brought: f64| solver.solve_mix(&[1.0, (-brought).max(0.0), brought.max(0.0)]);
+    let mut with = |brought: f64| found(&mut solver, &[1.0, (-brought).max(0.0), brought.max(0.0)]);
     let unnoticed = UNNOTICED * contents.water;
     let (mut most_acid, mut most_base) = (unnoticed, unnoticed);
     let mut unknown = Vec::new();
@@ -129,12 +135,12 @@ pub fn predict(contents: &Contents<'_>) -> Result<Prediction, PhError> {
         for each in &contents.unknown {
             most_acid += each.acid;
             most_base += each.base;
-            unknown.push(Move { id: each.id, lowest: with(-each.acid)?.ph, highest: with(each.base)?.ph });
+            unknown.push(Move { id: each.id, lowest: with(-each.acid)?.low, highest: with(each.base)?.high });
         }
         unknown.sort_by(|one, other| (other.highest - other.lowest).total_cmp(&(one.highest - one.lowest)));
     }
-    let (lowest, highest) = (with(net - most_acid)?.ph, with(net + most_base)?.ph);
-    let equilibrium = with(net)?;
+    let (lowest, highest) = (with(net - most_acid)?.low, with(net + most_base)?.high);
+    let Found { equilibrium, beyond, .. } = with(net)?;
     let constants = spread(contents, &solver, &equilibrium);
     let share = contents.cosolvents / (contents.cosolvents + contents.water);
     let mut caveats = Vec::new();
@@ -144,12 +150,39 @@ pub fn predict(contents: &Contents<'_>) -> Result<Prediction, PhError> {
     if equilibrium.capacity < 1e-3 {
         caveats.push(Caveat::HardlyBuffered(equilibrium.capacity));
     }
+    if let Some(about) = beyond {
+        caveats.push(Caveat::TooStrong(about));
+    }
     if contents.unaccounted.is_some() {
         caveats.push(Caveat::Calibrated);
     }
     let about = MODEL_SPREAD.hypot(constants);
     let ph = Band { low: lowest - about, estimate: equilibrium.ph, high: highest + about + COSOLVENT_RISE * share };
     Ok(Prediction { ph, equilibrium, unknown, caveats })
+}
+
+/// An equilibrium, or the range it lies in.
+struct Found {
+    equilibrium: Equilibrium,
+    low: f64,
+    high: f64,
+    /// About the ionic strength, where it is beyond the model.
+    beyond: Option<f64>,
+}
+
+/// Beyond the model, up to an ionic strength of 1 mol/kg, a range instead of an answer: between activities as they are at
+/// 0.5 mol/kg and none at all, for there they rise again, and [`BEYOND_SPREAD`] more.
+fn found(solver: &mut Solver<'_>, shares: &[f64]) -> Result<Found, PhError> {
+    match solver.solve_mix(shares) {
+        Ok(equilibrium) => Ok(Found { equilibrium, low: equilibrium.ph, high: equilibrium.ph, beyond: None }),
+        Err(PhError::TooStrong { about }) if about < 1.0 => {
+            let ideal = solver.solve_held(shares, 0.0)?.ph;
+            let equilibrium = solver.solve_held(shares, super::MOST_IONIC_STRENGTH)?;
+            let (low, high) = (equilibrium.ph.min(ideal) - BEYOND_SPREAD, equilibrium.ph.max(ideal) + BEYOND_SPREAD);
+            Ok(Found { equilibrium, low, high, beyond: Some(about) })
+        }
+        Err(error) => Err(error),
+    }
 }
 
 /// What a measured pH says of the unknown: net base (positive) or acid (negative) they bring, in mol, for
@@ -190,15 +223,16 @@ pub fn deciders(contents: &Contents<'_>) -> Result<Vec<Decider>, PhError> {
     parts.extend(contents.known.iter().map(|known| &known.brings));
     let mut solver = Solver::new(&parts, contents.temperature)?;
     let mut shares = vec![1.0; parts.len()];
-    let all = solver.solve_mix(&shares)?.ph;
-    let mut found = Vec::new();
+    let all = found(&mut solver, &shares)?.equilibrium.ph;
+    let mut deciders = Vec::new();
     for (at, known) in contents.known.iter().enumerate() {
         shares[at + 1] = 0.0;
-        found.push(Decider { id: known.id, moves: all - solver.solve_mix(&shares)?.ph });
+        let without = found(&mut solver, &shares)?.equilibrium.ph;
+        deciders.push(Decider { id: known.id, moves: all - without });
         shares[at + 1] = 1.0;
     }
-    found.sort_by(|one, other| other.moves.abs().total_cmp(&one.moves.abs()));
-    Ok(found)
+    deciders.sort_by(|one, other| other.moves.abs().total_cmp(&one.moves.abs()));
+    Ok(deciders)
 }
 
 fn check(contents: &Contents<'_>) -> Result<(), PhError> {
@@ -341,6 +375,21 @@ mod tests {
         assert_eq!(predict(&water).unwrap_err(), PhError::HardlyAnyWater);
         water.water = f64::NAN;
         assert_eq!(predict(&water).unwrap_err(), PhError::Amount);
+    }
+
+    #[test]
+    fn beyond_the_model_there_is_a_range_and_further_on_an_error() {
+        let (benzoic, citric) = acids();
+        let mut contents = contents(&benzoic, &citric);
+        let plain = predict(&contents).unwrap().ph;
+        let salt = |moles: f64| Solution::in_water(0.0).with_cation(Cation::Sodium, moles).with_anion(moles);
+        contents.known.push(Known { id: id(429), brings: salt(0.6), spread: 0.03 });
+        let range = predict(&contents).unwrap();
+        assert!(range.caveats.iter().any(|caveat| matches!(caveat, Caveat::TooStrong(about) if *about > 0.6)));
+        assert!(range.ph.high - range.ph.low > 0.3 + plain.high - plain.low);
+        assert_eq!(deciders(&contents).unwrap().len(), 3);
+        contents.known[2].brings = salt(1.2);
+        assert_eq!(predict(&contents).unwrap_err().code(), "ph.too-strong");
     }
 
     #[test]

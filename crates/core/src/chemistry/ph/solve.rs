@@ -213,6 +213,22 @@ impl<'a> Solver<'a> {
         self.equilibrium()
     }
 
+    /// The equilibrium of so much of each part with activity coefficients held as they are at an ionic strength in mol/kg
+    /// water, whatever it really is: for an end of a range where the model has no answer, never for an answer.
+    ///
+    /// # Errors
+    /// As [`Solver::solve_mix`], but for `ph.too-strong`; `ph.amount` for a strength outside 0 to 0.5.
+    pub fn solve_held(&mut self, shares: &[f64], strength: f64) -> Result<Equilibrium, PhError> {
+        if !(0.0..=MOST_IONIC_STRENGTH).contains(&strength) {
+            return Err(PhError::Amount);
+        }
+        self.mix(|index| shares.get(index).copied().unwrap_or(0.0))?;
+        self.set_activity(strength);
+        self.bisect_ph();
+        let balance = self.newton()?;
+        self.report(&balance)
+    }
+
     fn mix(&mut self, share: impl Fn(usize) -> f64) -> Result<(), PhError> {
         let sum = |amounts: &[f64]| amounts.iter().enumerate().map(|(at, amount)| amount * share(at)).sum::<f64>();
         if !(0..self.water.len()).all(|index| (0.0..=1e9).contains(&share(index))) {
