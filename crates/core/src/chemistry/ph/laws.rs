@@ -140,6 +140,27 @@ proptest! {
         }
     }
 
+    /// A solver asked for one mixture after the other answers as one that is new.
+    #[test]
+    fn what_was_solved_before_changes_nothing(
+        one in mixture(),
+        other in mixture(),
+        shares in prop::collection::vec((0.0..1.0_f64, 0.0..1.0_f64), 1..6),
+    ) {
+        let (first, second) = (one.solution(false), other.solution(false));
+        let mut used = Solver::new(&[&first, &second], one.temperature()).unwrap();
+        for (part, rest) in shares {
+            let mix = [part + 0.01, rest];
+            let again = used.solve_mix(&mix);
+            let fresh = Solver::new(&[&first, &second], one.temperature()).unwrap().solve_mix(&mix);
+            match (again, fresh) {
+                (Ok(again), Ok(fresh)) => prop_assert!((again.ph - fresh.ph).abs() < 1e-7, "{} {}", again.ph, fresh.ph),
+                (Err(PhError::TooStrong { .. }), Err(PhError::TooStrong { .. })) => {}
+                different => prop_assert!(false, "{different:?}"),
+            }
+        }
+    }
+
     #[test]
     fn the_order_of_what_is_dissolved_changes_nothing(mixture in mixture()) {
         if let Some(forward) = mixture.solve(&mixture.solution(false)) {

@@ -253,7 +253,8 @@ impl<'a> Solver<'a> {
         if most > 100.0 { Err(PhError::TooStrong { about: TRIED_IONIC_STRENGTH }) } else { Ok(()) }
     }
 
-    /// The iteration on the ionic strength: a secant kept inside a bracket.
+    /// The equilibrium of what is mixed: from the one last solved, which is not far, and if that leads nowhere from the
+    /// start.
     fn equilibrium(&mut self) -> Result<Equilibrium, PhError> {
         if self.slope == 0.0 {
             self.set_activity(0.0);
@@ -261,21 +262,34 @@ impl<'a> Solver<'a> {
             let balance = self.newton()?;
             return self.report(&balance);
         }
+        if let Some(strength) = self.last_ionic_strength.take() {
+            self.set_activity(strength);
+            self.release_cations();
+            match self.find_ionic_strength(strength) {
+                Err(PhError::Unsolved) => {}
+                found => return found,
+            }
+        }
+        self.set_activity(0.1);
+        self.bisect_ph();
+        self.find_ionic_strength(0.1)
+    }
+
+    /// The iteration on the ionic strength: a secant kept inside a bracket.
+    fn find_ionic_strength(&mut self, start: f64) -> Result<Equilibrium, PhError> {
+        let mut strength = start;
         let (mut low, mut high) = (0.0_f64, TRIED_IONIC_STRENGTH);
         let mut before: Option<(f64, f64)> = None;
-        let mut strength = self.last_ionic_strength.unwrap_or(0.1);
-        self.set_activity(strength);
-        self.bisect_ph();
         let mut top_seen = false;
         for _ in 0..80 {
             self.set_activity(strength);
             let balance = self.newton()?;
             let miss = balance.ionic_strength - strength;
             if miss.abs() <= 1e-9 * strength + 1e-15 {
-                self.last_ionic_strength = Some(strength);
                 if strength > MOST_IONIC_STRENGTH {
                     return Err(PhError::TooStrong { about: strength });
                 }
+                self.last_ionic_strength = Some(strength);
                 return self.report(&balance);
             }
             if miss > 0.0 {
@@ -330,6 +344,16 @@ impl<'a> Solver<'a> {
         self.gammas[usize::from(charge.unsigned_abs()).min(CHARGES - 1)]
     }
 
+    /// Frees a little of every cation that was not there before.
+    fn release_cations(&mut self) {
+        for cation in Cation::ALL {
+            let at = cation.index();
+            if self.point[at] < -600.0 && self.totals[at] > 0.0 {
+                self.point[at] = (self.totals[at] * self.gamma(cation.charge())).ln();
+            }
+        }
+    }
+
     /// pH from a bisection with every cation free: the charge falls as the pH rises, so there is one.
     fn bisect_ph(&mut self) {
         for cation in Cation::ALL {
@@ -374,12 +398,12 @@ impl<'a> Solver<'a> {
         let scale = scale + self.totals.iter().sum::<f64>();
         let mut here = self.balance();
         for _ in 0..100 {
-            let closed =
-                here.gradient.iter().zip(&self.totals).all(|(miss, total)| miss.abs() <= RESIDUAL * (total + 1e-9));
-            let factor = factorise(&here.curvature).ok_or(PhError::Unsolved)?;
-            if closed && here.gradient[UNKNOWNS - 1].abs() <= RESIDUAL * scale {
+            let each = |(miss, total): (&f64, &f64)| miss.abs() <= RESIDUAL * (total + 1e-9);
+            if here.gradient[UNKNOWNS - 1].abs() <= RESIDUAL * scale && here.gradient.iter().zip(&self.totals).all(each)
+            {
                 return Ok(here);
             }
+            let factor = factorise(&here.curvature).ok_or(PhError::Unsolved)?;
             let step = substitute(&factor, &here.gradient);
             let longest = step.iter().fold(0.0_f64, |most, part| most.max(part.abs()));
             let mut length = if longest > 4.0 { 4.0 / longest } else { 1.0 };
