@@ -49,13 +49,14 @@ pub fn acids() -> &'static BTreeMap<&'static str, AcidBase> {
     })
 }
 
-/// The rows of what a mole of a constituent brings to the pH: none where nothing is known of it, two for a salt of an acid
-/// and a base.
+/// The rows of what a mole of a constituent brings to the pH: none where nothing is known of it, two for a salt of an
+/// acid and a base.
 pub fn makeup_of(constituent: ConstituentId) -> impl Iterator<Item = &'static IonicMakeup> {
     ionic_makeup().iter().filter(move |row| row.constituent == Some(constituent))
 }
 
-/// Adds so many grams of a constituent to a solution: its acids, its cations, its anions. Whether anything is known of it.
+/// Adds so many grams of a constituent to a solution: its acids, its cations, its anions. Whether anything is known of
+/// it.
 pub fn dissolve(constituent: ConstituentId, grams: f64, solution: &mut Solution<'static>) -> bool {
     let mut known = false;
     for row in makeup_of(constituent) {
@@ -110,12 +111,13 @@ pub fn spread_of(constituent: ConstituentId) -> f64 {
     if recalled { 0.2 } else { 0.03 }
 }
 
-/// Most acid and base, in mol per kg, that a constituent without data may bring, by its class. Assumptions of ours, wide
-/// on purpose; a measured pH goes before them.
+/// Most acid and base, in mol per kg, that a constituent without data may bring, by its class. Assumptions of ours,
+/// wide on purpose; a measured pH goes before them.
 ///
-/// Soaps are bases of fatty acids, about 4 mol/kg. Hydrosols of pH 3.5 hold about 0.005 mol/kg of weak acid. Dry extracts
-/// hold fruit acids and their potassium salts, hydrolysed proteins carboxyl and amino groups, about 1 mol/kg. What should
-/// set a pH or bind metals and is not known may do so with 5 mol/kg. The rest of what dissolves brings traces.
+/// Soaps are bases of fatty acids, about 4 mol/kg. Hydrosols of pH 3.5 hold about 0.005 mol/kg of weak acid. Dry
+/// extracts hold fruit acids and their potassium salts, hydrolysed proteins carboxyl and amino groups, about 1 mol/kg.
+/// What should set a pH or bind metals and is not known may do so with 5 mol/kg. The rest of what dissolves brings
+/// traces.
 fn may_bring(class: Class, inci: &str) -> (f64, f64) {
     let soap = ["Sodium ", "Potassium "].iter().any(|salt| inci.starts_with(salt))
         && ["Cocoate", "Olivate", "Palmate", "Stearate"].iter().any(|acid| inci.ends_with(acid));
@@ -133,8 +135,8 @@ fn may_bring(class: Class, inci: &str) -> (f64, f64) {
     }
 }
 
-/// What is in a kilogram of a product, for [`stillroom_core::chemistry::ph::predict::predict`], from its constituents in
-/// mass percent.
+/// What is in a kilogram of a product, for [`stillroom_core::chemistry::ph::predict::predict`], from its constituents
+/// in mass percent.
 ///
 /// Distillates count as water that brings a little acid; solvents that are no water count as cosolvents.
 #[must_use]

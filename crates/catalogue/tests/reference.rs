@@ -50,7 +50,8 @@ fn a_row_holds_its_cells_and_its_source() {
 
 #[test]
 fn a_limit_converted_to_the_substance_follows_from_the_molar_masses() {
-    // limit × molar mass ÷ (molar mass it is expressed as × equivalents), within the rounding of the file (four places).
+    // limit × molar mass ÷ (molar mass it is expressed as × equivalents), within the rounding of the file (four
+    // places).
     for row in preservative_limits() {
         let (Some(mass), Some(as_mass), Some(equivalents)) =
             (row.molar_mass, row.expressed_as_molar_mass, row.equivalents_per_mole)

@@ -1,14 +1,15 @@
 """Writes ph_equilibrium.csv: equilibria of PHREEQC, run from Python (PyPI phreeqpython), on the catalogue's constants.
 
 Run beside this file: python generate_ph_equilibrium.py > ph_equilibrium.csv
-PHREEQC is the general chemistry program of the USGS (Parkhurst & Appelo). Its own solver and its own dielectric constant,
-density and Davies equation are used; the constants are those of crates/catalogue/data (acid-steps.csv, ion-pairs.csv) and
-the hydroxide pairs named in HYDROXIDES, so that the comparison is of the solving and not of the constants.
-Mixtures are fixed lists and a seeded draw; none is left out. Those beyond an ionic strength of 0.5 mol/kg, where the Davies
-equation ends, are kept too: the core must refuse them.
+PHREEQC is the general chemistry program of the USGS (Parkhurst & Appelo). Its own solver and its own dielectric
+constant, density and Davies equation are used; the constants are those of crates/catalogue/data (acid-steps.csv,
+ion-pairs.csv) and the hydroxide pairs in HYDROXIDES, so that the comparison is of the solving and not of the constants.
+Mixtures are fixed lists and a seeded draw; none is left out. Those beyond an ionic strength of 0.5 mol/kg, where the
+Davies equation ends, are kept too: the core must refuse them.
 """
 
 import csv
+import importlib.metadata
 import math
 import pathlib
 import random
@@ -47,17 +48,19 @@ def analytical(log_k, enthalpy, capacity):
     """log10 K = a + b T + c / T + d log10 T, the form of van 't Hoff's law with a constant heat capacity."""
     ln10 = math.log(10)
     a = log_k + (enthalpy * 1e3 / (R * T0) - capacity / R - capacity / R * math.log(T0)) / ln10
-    return f"-analytical_expression {a:.12g} 0 {(-enthalpy * 1e3 / R + capacity * T0 / R) / ln10:.12g} {capacity / R:.12g}"
+    c = (-enthalpy * 1e3 / R + capacity * T0 / R) / ln10
+    return f"-analytical_expression {a:.12g} 0 {c:.12g} {capacity / R:.12g}"
 
 
 def signed(charge):
-    return "" if charge == 0 else f"{charge:+d}".replace("+1", "+").replace("-1", "-") if abs(charge) == 1 else f"{charge:+d}"
+    return {0: "", 1: "+", -1: "-"}.get(charge, f"{charge:+d}")
 
 
 def read_acids():
     acids = {}
     for row in csv.DictReader(open(DATA / "acid-steps.csv")):
-        acid = acids.setdefault(row["name"], {"charge": int(row["charge_acid_form"]), "steps": [], "pairs": []})
+        new = {"charge": int(row["charge_acid_form"]), "steps": [], "pairs": []}
+        acid = acids.setdefault(row["name"], new)
         acid["steps"].append((-float(row["pka"]), number(row["enthalpy"]), number(row["heat_capacity"])))
     for row in csv.DictReader(open(DATA / "ion-pairs.csv")):
         constant = (float(row["log_k"]), number(row["enthalpy"]), 0.0)
@@ -69,9 +72,11 @@ def read_acids():
 
 
 def database(acids):
-    masters = ["H H+ -1 H 1.008", "H(0) H2 0 H", "H(1) H+ -1 H", "E e- 0 0 0", "O H2O 0 O 16", "O(0) O2 0 O", "O(-2) H2O 0 0"]
+    masters = ["H H+ -1 H 1.008", "H(0) H2 0 H", "H(1) H+ -1 H", "E e- 0 0 0"]
+    masters += ["O H2O 0 O 16", "O(0) O2 0 O", "O(-2) H2O 0 0"]
     masters += [f"{c} {c}{signed(z)} 0 {c} 20" for c, z in CHARGE.items()] + ["Cl Cl- 0 Cl 35.45"]
-    species = ["H+ = H+", "e- = e-", "H2O = H2O", "2H2O = O2 + 4H+ + 4e-\nlog_k -86.08", "2H+ + 2e- = H2\nlog_k -3.15"]
+    species = ["H+ = H+", "e- = e-", "H2O = H2O"]
+    species += ["2H2O = O2 + 4H+ + 4e-\nlog_k -86.08", "2H+ + 2e- = H2\nlog_k -3.15"]
     species += [f"{c}{signed(z)} = {c}{signed(z)}" for c, z in CHARGE.items()] + ["Cl- = Cl-"]
 
     def made(reaction, constant, charge):
@@ -123,12 +128,24 @@ def mixtures(acids):
         ("citrate buffer, sodium 0.45", {"citric acid": 0.18}, {"Na": 0.45}),
         ("trisodium citrate", {"citric acid": 0.06}, {"Na": 0.18}),
         ("potassium citrate with magnesium", {"citric acid": 0.05}, {"K": 0.09, "Mg": 0.01}),
-        ("benzoate, sorbate, citric acid", {"benzoic acid": 0.0347, "sorbic acid": 0.02, "citric acid": 0.0156}, {"Na": 0.0347, "K": 0.02}),
-        ("gel: carbomer, TEA, disodium EDTA", {"carbomer (per acrylic unit)": 0.04, "triethanolamine": 0.03, "EDTA": 0.003}, {"Na": 0.006}),
+        (
+            "benzoate, sorbate, citric acid",
+            {"benzoic acid": 0.0347, "sorbic acid": 0.02, "citric acid": 0.0156},
+            {"Na": 0.0347, "K": 0.02},
+        ),
+        (
+            "gel: carbomer, TEA, disodium EDTA",
+            {"carbomer (per acrylic unit)": 0.04, "triethanolamine": 0.03, "EDTA": 0.003},
+            {"Na": 0.006},
+        ),
         ("peel: glycolic, lactic, arginine", {"glycolic acid": 0.3, "lactic acid": 0.1, "arginine": 0.2}, {}),
         ("lactate cream: lactic acid, sodium lactate, PCA", {"lactic acid": 0.25, "PCA": 0.1}, {"Na": 0.25}),
         ("salicylic acid in bicarbonate", {"salicylic acid": 0.05, "carbonic acid": 0.06}, {"Na": 0.06}),
-        ("hard water with EDTA and citrate", {"EDTA": 0.003, "citric acid": 0.01, "carbonic acid": 0.004}, {"Ca": 0.002, "Mg": 0.001, "Na": 0.02}),
+        (
+            "hard water with EDTA and citrate",
+            {"EDTA": 0.003, "citric acid": 0.01, "carbonic acid": 0.004},
+            {"Ca": 0.002, "Mg": 0.001, "Na": 0.02},
+        ),
         ("calcium beyond EDTA", {"EDTA": 0.002}, {"Ca": 0.004, "Na": 0.004, "Cl": 0.008}),
         ("phytate, partly neutralised", {"phytic acid": 0.005}, {"Na": 0.03}),
         ("phosphate, salt", {"phosphoric acid": 0.05}, {"Na": 0.275, "Cl": 0.2}),
@@ -164,8 +181,8 @@ def main():
         program = phreeqpython.PhreeqPython(database="constants.dat", database_directory=pathlib.Path(folder))
     written = csv.writer(sys.stdout, lineterminator="\n")
     written.writerow(["case", "temperature_C", "acids", "ions", "pH", "ionic_strength", "source", "basis"])
-    source = "PHREEQC through phreeqpython VERSION; its solver, density, dielectric constant and Davies equation"
-    source = source.replace("VERSION", sys.argv[1] if len(sys.argv) > 1 else "1.6.2")
+    version = importlib.metadata.version("phreeqpython")
+    source = f"PHREEQC through phreeqpython {version}; its solver, density, dielectric constant and Davies equation"
     for title, celsius, some, ions in mixtures(acids):
         found = None
         for guess in (7, 4, 10, 2, 12, 5.5, 8.5):
@@ -183,7 +200,8 @@ def main():
         if found is None:
             sys.exit(f"PHREEQC found nothing for {title}: {some} {ions}")
         join = lambda held: ";".join(f"{name}={moles:.8g}" for name, moles in held.items())
-        written.writerow([title, celsius, join(some), join(ions), f"{found[0]:.5f}", f"{found[1]:.5f}", source, "computed"])
+        ph, strength = (f"{figure:.5f}" for figure in found)
+        written.writerow([title, celsius, join(some), join(ions), ph, strength, source, "computed"])
 
 
 if __name__ == "__main__":

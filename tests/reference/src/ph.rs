@@ -140,7 +140,8 @@ fn buffers() -> Vec<EvidenceSet> {
     }
     let source = |range: &str, bases: &[&str]| {
         format!(
-            "NBS/NIST and IUPAC standards (Buck et al., Pure Appl. Chem. 74 (2002) 2169; J. Res. NBS; JIS Z 8802), {range}: {}",
+            "NBS/NIST and IUPAC standards (Buck et al., Pure Appl. Chem. 74 (2002) 2169; J. Res. NBS; JIS Z 8802), \
+             {range}: {}",
             count_bases(bases.iter().copied())
         )
     };
@@ -282,8 +283,8 @@ fn worked_examples() -> Vec<EvidenceSet> {
         EvidenceSet::of(
             "ph.worked-examples",
             format!(
-                "pHcalc 0.2.0, PHREEQC and standards: {}; left out: 0.05 Na2HPO4, whose source has another activity model \
-                 (0.053 apart)",
+                "pHcalc 0.2.0, PHREEQC and standards: {}; left out: 0.05 Na2HPO4, whose source has another activity \
+                 model (0.053 apart)",
                 bases(&["pH", "pH = -log10 a(H+)", "pH(S)"])
             ),
             ph,

@@ -220,8 +220,9 @@ impl Medium {
     /// Water as the solver uses it.
     ///
     /// pKw 13.995 at 25 °C (IAPWS R11-07, 2007, computed), enthalpy 55.81 kJ/mol (PHREEQC minteq.v4.dat, USGS), heat
-    /// capacity -224 J/(mol K) (from the IAPWS values at 0–50 °C). Hydroxide pairs of sodium and potassium from Thermoddem 1.10
-    /// (BRGM), of magnesium, calcium and zinc from minteq.v4.dat, each as its hydrolysis constant plus 13.997.
+    /// capacity -224 J/(mol K) (from the IAPWS values at 0–50 °C). Hydroxide pairs of sodium and potassium from
+    /// Thermoddem 1.10 (BRGM), of magnesium, calcium and zinc from minteq.v4.dat, each as its hydrolysis constant plus
+    /// 13.997.
     #[must_use]
     pub const fn standard() -> Self {
         const fn pair(log_k: f64, enthalpy: f64) -> Constant {

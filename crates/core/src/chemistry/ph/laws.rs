@@ -198,7 +198,8 @@ proptest! {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(500))]
 
-    /// A single acid or base, alone or with strong ions: more water brings the pH nearer to that of water, or leaves it.
+    /// A single acid or base, alone or with strong ions: more water brings the pH nearer to that of water, or leaves
+    /// it.
     #[test]
     fn dilution_moves_the_ph_towards_neutral(kind in 0_usize..8, moles in 1e-5..0.1_f64, more in 1.1..100.0_f64) {
         let at = Temperature::TWENTY_FIVE;

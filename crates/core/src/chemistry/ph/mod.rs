@@ -1,21 +1,21 @@
 //! The pH of a solution: every acid, base, ampholyte and salt in the water really present.
 //!
-//! [`Solution`] says what is dissolved, [`Solver`] finds the equilibrium, [`set`] the amount that reaches a pH, [`predict::predict`]
-//! the pH of a formula as a band; [`titration`] reads a sample at the bench.
+//! [`Solution`] says what is dissolved, [`Solver`] finds the equilibrium, [`set`] the amount that reaches a pH,
+//! [`predict::predict`] the pH of a formula as a band; [`titration`] reads a sample at the bench.
 //!
 //! # The model
 //! - pH is `-log10 a(H+)`. Amounts are mol per kg of water.
 //! - Activity coefficients by Davies (*Ion Association*, 1962): `log γ = -A z² (√I / (1 + √I) - 0.3 I)`; of neutral
-//!   species and of water 1. A over temperature from the dielectric constant of water (Malmberg & Maryott, J. Res. NBS 56
-//!   (1956) 1) and its density. Valid to an ionic strength of 0.5 mol/kg ([`MOST_IONIC_STRENGTH`]); beyond it the answer
-//!   is `ph.too-strong`.
+//!   species and of water 1. A over temperature from the dielectric constant of water (Malmberg & Maryott, J. Res. NBS
+//!   56 (1956) 1) and its density. Valid to an ionic strength of 0.5 mol/kg ([`MOST_IONIC_STRENGTH`]); beyond it the
+//!   answer is `ph.too-strong`.
 //! - Constants at zero ionic strength, moved to 0–50 °C by reaction enthalpy and heat capacity where known.
 //! - Ion pairs of sodium, potassium, magnesium, calcium and zinc where data are handed in.
 //!
 //! # What it leaves out
-//! Solids that form (calcium phosphate, potassium bitartrate), gas that leaves (carbon dioxide), micelles and polymers that
-//! hold ions, and what alcohol and glycols do to the constants: with much of them the pKa of carboxylic acids rises, and
-//! [`predict::predict`] says so and widens its band.
+//! Solids that form (calcium phosphate, potassium bitartrate), gas that leaves (carbon dioxide), micelles and polymers
+//! that hold ions, and what alcohol and glycols do to the constants: with much of them the pKa of carboxylic acids
+//! rises, and [`predict::predict`] says so and widens its band.
 
 pub mod constants;
 #[cfg(test)]
@@ -100,8 +100,9 @@ impl PhError {
     }
 }
 
-/// A of Debye and Hückel in (kg/mol)^½, from the dielectric constant of water (Malmberg & Maryott, J. Res. NBS 56 (1956)
-/// 1: 0–100 °C, ±0.05) and its density (Kell's form shortened to a parabola about 4 °C, within 0.1 % from 0 to 50 °C).
+/// A of Debye and Hückel in (kg/mol)^½, from the dielectric constant of water (Malmberg & Maryott, J. Res. NBS 56
+/// (1956) 1: 0–100 °C, ±0.05) and its density (a parabola about 4 °C, within 0.1 % of published densities from 0 to
+/// 50 °C).
 #[must_use]
 pub fn debye_huckel(temperature: Temperature) -> f64 {
     let t = temperature.celsius();

@@ -1,9 +1,9 @@
 //! The pH of what is in the jar, as a band, with what decides it and what is not known.
 //!
-//! Everything that reads a pH reads [`predict`]. What is not known is never left out: an extract or a hydrosol whose acids
-//! nobody stated widens the band by what it can bring, and is named with how far it alone can move the pH. A measured pH
-//! goes before every reckoning: [`calibrate`] turns it into what the unknown brings, and [`Contents::unaccounted`] keeps
-//! that for the next prediction.
+//! Everything that reads a pH reads [`predict`]. What is not known is never left out: an extract or a hydrosol whose
+//! acids nobody stated widens the band by what it can bring, and is named with how far it alone can move the pH. A
+//! measured pH goes before every reckoning: [`calibrate`] turns it into what the unknown brings, and
+//! [`Contents::unaccounted`] keeps that for the next prediction.
 
 use super::{AcidBase, Equilibrium, PhError, Solution, Solver};
 use crate::chemistry::{Band, Temperature};
@@ -11,7 +11,8 @@ use crate::material::ConstituentId;
 
 /// Least share of the product that is water, by mass, for its pH to mean anything: a choice of ours.
 pub const LEAST_WATER: f64 = 0.05;
-/// How far the model misses primary buffer standards at most from 0 to 50 °C, with room to spare (`ph.primary-buffers`).
+/// How far the model misses primary buffer standards at most from 0 to 50 °C, with room to spare
+/// (`ph.primary-buffers`).
 pub const MODEL_SPREAD: f64 = 0.05;
 /// Strong acid or base in mol/kg water that water and materials bring unnoticed: carbon dioxide of the air, rests of
 /// their making. An assumption; it matters only where hardly anything buffers.
@@ -105,8 +106,8 @@ pub struct Prediction {
 /// The pH of a product.
 ///
 /// # Errors
-/// `ph.hardly-any-water` with less than 5 % water; `ph.too-strong` from an ionic strength of 1 mol/kg, where there is not
-/// even a range ([`Caveat::TooStrong`] says when the band is only that); else as [`Solver::solve_mix`].
+/// `ph.hardly-any-water` with less than 5 % water; `ph.too-strong` from an ionic strength of 1 mol/kg, where there is
+/// not even a range ([`Caveat::TooStrong`] says when the band is only that); else as [`Solver::solve_mix`].
 ///
 /// ```
 /// use stillroom_core::chemistry::{Temperature, ph::{AcidBase, Cation, Solution, predict::{Contents, Known, predict}}};
@@ -170,8 +171,8 @@ struct Found {
     beyond: Option<f64>,
 }
 
-/// Beyond the model, up to an ionic strength of 1 mol/kg, a range instead of an answer: between activities as they are at
-/// 0.5 mol/kg and none at all, for there they rise again, and [`BEYOND_SPREAD`] more.
+/// Beyond the model, up to an ionic strength of 1 mol/kg, a range instead of an answer: between activities as they are
+/// at 0.5 mol/kg and none at all, for there they rise again, and [`BEYOND_SPREAD`] more.
 fn found(solver: &mut Solver<'_>, shares: &[f64]) -> Result<Found, PhError> {
     match solver.solve_mix(shares) {
         Ok(equilibrium) => Ok(Found { equilibrium, low: equilibrium.ph, high: equilibrium.ph, beyond: None }),

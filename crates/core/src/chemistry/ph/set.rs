@@ -19,8 +19,8 @@ pub struct Dose {
 
 /// How much of `added` brings `base` to a pH.
 ///
-/// `added` is any solution: a kilogram of one of given strength, a mol of a solid (in no water), a buffer. The answer is
-/// a share of it; [`Solver::solve_mix`] with `[1, share]` returns the target within 0.01.
+/// `added` is any solution: a kilogram of one of given strength, a mol of a solid (in no water), a buffer. The answer
+/// is a share of it; [`Solver::solve_mix`] with `[1, share]` returns the target within 0.01.
 ///
 /// # Errors
 /// `ph.unreachable` if no amount reaches the target, with where it ends; `ph.too-strong` if the way leads beyond an
@@ -161,7 +161,8 @@ pub fn curve(
     Ok(shares.iter().map(|&share| Point { share, reached: solver.solve_mix(&[1.0, share]) }).collect())
 }
 
-/// How far the pH moves if something is released or taken up: ester that falls into its acid, carbon dioxide of the air.
+/// How far the pH moves if something is released or taken up: ester that falls into its acid, carbon dioxide of the
+/// air.
 ///
 /// Negative: it falls.
 ///
@@ -189,8 +190,8 @@ pub struct Buffer {
 /// strong acid.
 ///
 /// # Errors
-/// `ph.unreachable` if water alone holds the pH better than was asked for; `ph.too-strong` if so much of this acid would
-/// be needed that the ionic strength passes 0.5 mol/kg: its pKa then lies too far from the pH.
+/// `ph.unreachable` if water alone holds the pH better than was asked for; `ph.too-strong` if so much of this acid
+/// would be needed that the ionic strength passes 0.5 mol/kg: its pKa then lies too far from the pH.
 pub fn design_buffer(
     acid: &AcidBase,
     cation: Cation,

@@ -4,8 +4,9 @@ use super::{AcidBase, Cation, PhError};
 
 /// What is dissolved, in mol, in a mass of water, in kg.
 ///
-/// Salts are written as what they fall into: sodium benzoate is benzoic acid and sodium, with no proton to neutralise it;
-/// sodium hydroxide is sodium alone; hydrochloric acid is [`Solution::with_anion`] alone. The charge balance does the rest.
+/// Salts are written as what they fall into: sodium benzoate is benzoic acid and sodium, with no proton to neutralise
+/// it; sodium hydroxide is sodium alone; hydrochloric acid is [`Solution::with_anion`] alone. The charge balance does
+/// the rest.
 ///
 /// ```
 /// use stillroom_core::chemistry::ph::{AcidBase, Cation, Solution, Solver};

@@ -1,11 +1,11 @@
 //! The equilibrium: charge and mass balances, solved together.
 //!
-//! With activity coefficients held, the balances are the gradient of a convex function of `ln a(H+)` and the `ln a` of the
-//! cations (a sum of logarithms of sums of exponentials), so there is one equilibrium. It is found in three steps: a
-//! bracketed bisection on the pH with every cation free, which cannot fail; Newton's method on everything at once, whose
-//! steps are shortened until the convex function falls; and around both a bracketed iteration on the ionic strength. No
-//! library for roots is used: those at hand solve one equation in one unknown and know nothing of the derivatives that
-//! are had here for nothing; what is left of them, a bisection, is ten lines.
+//! With activity coefficients held, the balances are the gradient of a convex function of `ln a(H+)` and the `ln a` of
+//! the cations (a sum of logarithms of sums of exponentials), so there is one equilibrium. It is found in three steps:
+//! a bracketed bisection on the pH with every cation free, which cannot fail; Newton's method on everything at once,
+//! whose steps are shortened until the convex function falls; and around both a bracketed iteration on the ionic
+//! strength. No library for roots is used: those at hand solve one equation in one unknown and know nothing of the
+//! derivatives that are had here for nothing; what is left of them, a bisection, is ten lines.
 
 use super::constants::MOST_STEPS;
 use super::{MOST_IONIC_STRENGTH, Medium, PhError, Solution, TEMPERATURES, debye_huckel};
@@ -213,8 +213,8 @@ impl<'a> Solver<'a> {
         self.equilibrium()
     }
 
-    /// The equilibrium of so much of each part with activity coefficients held as they are at an ionic strength in mol/kg
-    /// water, whatever it really is: for an end of a range where the model has no answer, never for an answer.
+    /// The equilibrium of so much of each part with activity coefficients held as they are at an ionic strength in
+    /// mol/kg water, whatever it really is: for an end of a range where the model has no answer, never for an answer.
     ///
     /// # Errors
     /// As [`Solver::solve_mix`], but for `ph.too-strong`; `ph.amount` for a strength outside 0 to 0.5.

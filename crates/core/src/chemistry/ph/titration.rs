@@ -1,8 +1,9 @@
 //! A titration at the bench: what readings of a small sample say of the whole batch.
 //!
 //! What is known of the product is computed; what is not shows as the base or acid that would have to be there for each
-//! reading. Of several readings that is a straight line over pH: its height is the acid or base of the unknown, its slope
-//! what the unknown buffers. The line, not the curve, is fitted, so two readings are enough, and one still says something.
+//! reading. Of several readings that is a straight line over pH: its height is the acid or base of the unknown, its
+//! slope what the unknown buffers. The line, not the curve, is fitted, so two readings are enough, and one still says
+//! something.
 
 use super::{PhError, Solution, set};
 use crate::chemistry::Temperature;
@@ -100,7 +101,8 @@ pub struct Scaled {
     pub first: f64,
 }
 
-/// How much titrant brings the batch to a pH. `batch` is what is known to be in it, `samples` its mass over the sample's.
+/// How much titrant brings the batch to a pH. `batch` is what is known to be in it, `samples` its mass over the
+/// sample's.
 ///
 /// # Errors
 /// As [`set::reach`].
@@ -130,8 +132,8 @@ mod tests {
         Solver::new(&[solution], AT).unwrap().solve().unwrap().ph
     }
 
-    /// A batch of 1 kg that reads 6.4 for it holds a protein nobody stated; 10 g of it are diluted with 20 g of water and
-    /// titrated with citric acid. The amounts come from the whole truth, which the fit does not see.
+    /// A batch of 1 kg that reads 6.4 for it holds a protein nobody stated; 10 g of it are diluted with 20 g of water
+    /// and titrated with citric acid. The amounts come from the whole truth, which the fit does not see.
     #[test]
     fn a_titrated_sample_says_what_the_batch_needs() {
         let benzoic = AcidBase::at_25(0, &[4.204]).unwrap();
