@@ -309,12 +309,12 @@ mod tests {
         crate::hold(
             &super::evidence(),
             &[
-                ("ph.equilibrium", 120),
-                ("ph.equilibrium-temperature", 100),
-                ("ph.refused", 5),
-                ("ph.primary-buffers", 90),
-                ("ph.primary-buffers-outer", 40),
-                ("ph.worked-examples", 120),
+                ("ph.equilibrium", 179),
+                ("ph.equilibrium-temperature", 126),
+                ("ph.refused", 12),
+                ("ph.primary-buffers", 96),
+                ("ph.primary-buffers-outer", 70),
+                ("ph.worked-examples", 125),
                 ("ph.worked-amounts", 11),
                 ("ph.worked-shares", 37),
             ],
