@@ -11,6 +11,7 @@
 //! - A page pays only for the tables it asks for: the larger ones are separate, behind their own functions.
 #![forbid(unsafe_code)]
 
+pub mod acids;
 mod catalogue;
 mod fold;
 pub mod knowledge;

@@ -194,6 +194,83 @@ tables! {
         /// Remark.
         note: text,
     }
+    /// A step of an acid, base or ampholyte at zero ionic strength and 25 °C, with what moves it with temperature.
+    AcidStep acid_steps "acid-steps.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name.
+        inci: text,
+        /// Chemical name of the whole substance.
+        name: text,
+        /// Molar mass in g/mol: of the free acid or base, or of one unit of a polymer.
+        molar_mass: number,
+        /// Which step, from 1.
+        step: number,
+        /// Charge of the form that loses the proton.
+        charge_acid_form: number,
+        /// pKa at 25 °C.
+        pka: number,
+        /// Enthalpy of losing the proton in kJ/mol.
+        enthalpy: number,
+        /// Heat capacity of losing the proton in J/(mol K).
+        heat_capacity: number,
+        /// Temperatures the source vouches for, in °C.
+        valid: text,
+        /// Ionic strength the constant holds for.
+        medium: text,
+        /// Where the enthalpy was found.
+        enthalpy_source: text,
+        /// Basis of the enthalpy.
+        enthalpy_basis: text,
+        /// Remark.
+        note: text,
+    }
+    /// An ion pair of a cation with a form of an acid, at zero ionic strength and 25 °C.
+    IonPair ion_pairs "ion-pairs.csv" {
+        /// Chemical name of the acid, as among its steps.
+        name: text,
+        /// Symbol of the cation.
+        cation: text,
+        /// How many of it.
+        cations: number,
+        /// Protons the form has lost.
+        lost: number,
+        /// log10 of the constant of making the pair.
+        log_k: number,
+        /// Enthalpy of making the pair in kJ/mol.
+        enthalpy: number,
+        /// The reaction.
+        reaction: text,
+        /// Remark.
+        note: text,
+    }
+    /// What a mole of a constituent brings to an acid-base equilibrium.
+    IonicMakeup ionic_makeup "ionic-makeup.csv" {
+        /// The constituent, where the catalogue has it.
+        constituent: constituent,
+        /// INCI name.
+        inci: text,
+        /// Molar mass in g/mol.
+        molar_mass: number,
+        /// Chemical name of the acid, as among its steps; empty for none.
+        acid: text,
+        /// Moles of the acid.
+        acids: number,
+        /// Moles of sodium.
+        sodium: number,
+        /// Moles of potassium.
+        potassium: number,
+        /// Moles of magnesium.
+        magnesium: number,
+        /// Moles of calcium.
+        calcium: number,
+        /// Moles of zinc.
+        zinc: number,
+        /// Moles of anions of charge -1 that take no proton, as chloride.
+        anions: number,
+        /// Remark.
+        note: text,
+    }
     /// Partition of a substance between two phases.
     Partition partitions "partition.csv" {
         /// The constituent, where the catalogue has it.

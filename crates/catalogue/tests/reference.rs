@@ -2,8 +2,9 @@
 
 use rust_decimal::Decimal;
 use stillroom_catalogue::reference::{
-    acid_constants, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, partitions, plant_waters,
-    preservative_limits, preservative_practice, restrictions, water_solubilities,
+    acid_constants, acid_steps, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, ion_pairs,
+    ionic_makeup, partitions, plant_waters, preservative_limits, preservative_practice, restrictions,
+    water_solubilities,
 };
 use stillroom_catalogue::{Catalogue, MaterialSource};
 
@@ -17,6 +18,9 @@ macro_rules! rows_in {
 #[test]
 fn every_row_of_every_table_is_decoded() {
     assert_eq!(acid_constants().len(), rows_in!("acid-constants.csv"));
+    assert_eq!(acid_steps().len(), rows_in!("acid-steps.csv"));
+    assert_eq!(ion_pairs().len(), rows_in!("ion-pairs.csv"));
+    assert_eq!(ionic_makeup().len(), rows_in!("ionic-makeup.csv"));
     assert_eq!(cosolvent_solubilities().len(), rows_in!("solubility-cosolvent.csv"));
     assert_eq!(essential_oil_constituents().len(), rows_in!("essential-oil-constituents.csv"));
     assert_eq!(fragrance_allergens().len(), rows_in!("fragrance-allergens.csv"));
@@ -46,7 +50,8 @@ fn a_row_holds_its_cells_and_its_source() {
 
 #[test]
 fn a_limit_converted_to_the_substance_follows_from_the_molar_masses() {
-    // limit × molar mass ÷ (molar mass it is expressed as × equivalents), within the rounding of the file (four places).
+    // limit × molar mass ÷ (molar mass it is expressed as × equivalents), within the rounding of the file (four
+    // places).
     for row in preservative_limits() {
         let (Some(mass), Some(as_mass), Some(equivalents)) =
             (row.molar_mass, row.expressed_as_molar_mass, row.equivalents_per_mole)
@@ -75,16 +80,19 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 #[test]
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
-        AcidConstants, AcidSalt, CosolventSolubility, EssentialOilConstituent, FattyAcidOf, FragranceAllergen,
-        ImportedSolubility, InhibitoryConcentration, LimitMember, MicelleBinding, OilPartitionRow, Partition,
-        PlantWater, PreservativeLimit, PreservativePractice, PreservativeSpectrum, Restriction, TraitOf,
-        WaterSolubility,
+        AcidConstants, AcidSalt, AcidStep, CosolventSolubility, EssentialOilConstituent, FattyAcidOf,
+        FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LimitMember,
+        MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice,
+        PreservativeSpectrum, Restriction, TraitOf, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
         ImportedSolubility::COLUMNS,
         CosolventSolubility::COLUMNS,
         AcidConstants::COLUMNS,
+        AcidStep::COLUMNS,
+        IonPair::COLUMNS,
+        IonicMakeup::COLUMNS,
         Partition::COLUMNS,
         PreservativeLimit::COLUMNS,
         PreservativePractice::COLUMNS,
@@ -106,4 +114,73 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         .map(|table| table.columns.iter().map(|(name, _)| *name).collect())
         .collect();
     assert_eq!(read.map(<[_]>::to_vec).to_vec(), packed);
+}
+
+#[test]
+fn no_step_pair_or_makeup_is_dropped_on_its_way_to_the_equilibrium() {
+    let acids = stillroom_catalogue::acids::acids();
+    let steps: usize = acids.values().map(|acid| acid.steps().len()).sum();
+    assert_eq!(steps, rows_in!("acid-steps.csv"));
+    let pairs: usize = acids.values().map(|acid| acid.pairs().len()).sum();
+    assert_eq!(pairs, rows_in!("ion-pairs.csv"));
+    // Steps stand in order and each loses one charge.
+    for (index, row) in acid_steps().iter().enumerate() {
+        let first = acid_steps().iter().position(|other| other.name == row.name).unwrap();
+        let step = Decimal::from(index - first + 1);
+        assert_eq!(row.step, Some(step), "{}", row.name);
+        assert_eq!(row.charge_acid_form.unwrap() + step - Decimal::ONE, acid_steps()[first].charge_acid_form.unwrap());
+    }
+    for row in ionic_makeup() {
+        assert!(row.acid.is_empty() || acids.contains_key(row.acid), "{}: no acid `{}`", row.inci, row.acid);
+        let constituent = Catalogue::get().constituent(row.constituent.unwrap()).unwrap();
+        assert_eq!(constituent.inci, row.inci);
+    }
+}
+
+/// A gel cream in percent, by INCI name.
+fn gel_cream(citric: f64) -> Vec<(stillroom_core::ConstituentId, f64)> {
+    let parts = [
+        ("Sodium Benzoate", 0.5),
+        ("Potassium Sorbate", 0.3),
+        ("Citric Acid", citric),
+        ("Niacinamide", 3.0),
+        ("Glycerin", 4.0),
+        ("Rosa Damascena Flower Water", 10.0),
+        ("Calendula Officinalis Flower Extract", 0.1),
+        ("Prunus Amygdalus Dulcis Oil", 10.0),
+    ];
+    let rest = 100.0 - parts.iter().map(|(_, percent)| percent).sum::<f64>();
+    let id = |inci: &str| {
+        let found = Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == inci);
+        found.unwrap_or_else(|| panic!("no {inci}")).id
+    };
+    parts.into_iter().chain([("Aqua", rest)]).map(|(inci, percent)| (id(inci), percent)).collect()
+}
+
+#[test]
+fn a_gel_cream_is_predicted_its_unknowns_named_and_its_target_reached() {
+    use stillroom_catalogue::acids::{contents_of, titrant};
+    use stillroom_core::chemistry::Temperature;
+    use stillroom_core::chemistry::ph::{Solution, predict, set};
+    let room = Temperature::TWENTY_FIVE;
+    let contents = contents_of(gel_cream(0.1), room);
+    let before = predict::predict(&contents).unwrap();
+    assert!((4.5..6.0).contains(&before.ph.estimate), "{}", before.ph.estimate);
+    assert!(before.ph.low < before.ph.estimate && before.ph.estimate < before.ph.high);
+    let named: Vec<_> = before.unknown.iter().filter_map(|each| Catalogue::get().constituent(each.id)).collect();
+    let named: Vec<_> = named.iter().map(|constituent| constituent.inci.as_str()).collect();
+    assert!(named.contains(&"Rosa Damascena Flower Water"), "{named:?}");
+    assert!(named.contains(&"Calendula Officinalis Flower Extract"), "{named:?}");
+    // To pH 4.5 with citric acid of 20 %, which is then predicted.
+    let mut whole = Solution::in_water(contents.water);
+    for known in &contents.known {
+        whole.add_solution(&known.brings, 1.0);
+    }
+    let citric =
+        Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == "Citric Acid").unwrap();
+    let dose = set::reach(&whole, &titrant(citric.id, 20.0).unwrap(), 4.5, room).unwrap();
+    let more = dose.share * 20.0;
+    let after = predict::predict(&contents_of(gel_cream(0.1 + more), room)).unwrap();
+    // The water of the solution is not added here, only its acid.
+    assert!((after.ph.estimate - 4.5).abs() < 0.01, "{}", after.ph.estimate);
 }

@@ -19,6 +19,7 @@ pub mod findings_chemistry;
 pub mod formulas;
 pub mod glycerol;
 pub mod limits;
+pub mod ph;
 pub mod preservation;
 pub mod second_table;
 pub mod solutions;
@@ -37,6 +38,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     limits::evidence,
     preservation::evidence,
     formulas::evidence,
+    ph::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

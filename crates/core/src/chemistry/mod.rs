@@ -15,6 +15,7 @@ pub mod hlb;
 pub mod interpolation;
 pub mod mixture;
 pub mod partition;
+pub mod ph;
 pub mod propanediol;
 pub mod solubility;
 pub mod sucrose;
