@@ -4,19 +4,28 @@
 //! preservatives that together hold bacteria, yeasts and moulds at this pH.
 
 use super::acting::HELD;
-use super::{Acting, CHALLENGE_TEST, ISO_29621, acting, asks_for_one, below, closing_gaps, sum, water_activity};
+use super::{
+    Acting, CHALLENGE_TEST, ISO_29621, acting, asks_for_one, below_of, closing_gaps, needs_at_either_end, sum,
+    water_activity,
+};
 use crate::checks::contents::Contents;
 use crate::checks::cure::add;
 use crate::checks::facts::Microbe;
 use crate::checks::finding::{Finding, Severity, Value};
+use crate::extract::keeping::Spectrum;
 use crate::formula::PhaseKind;
 
 pub(super) const CODE: &str = "preservation.missing";
 
-/// Whether no kind of microbe is held.
+/// Whether no kind of microbe is held of those that have to be, wherever the pH may be: what only yeasts and moulds could
+/// grow in at one end of it is not kept by holding bacteria at the other.
 pub(super) fn is_missing(contents: &Contents<'_>, acting: &[Acting<'_>]) -> bool {
-    let asked = below(contents, [0.0; 4], HELD);
-    below(contents, sum(acting), HELD).len() == asked.len()
+    let is_missing = |needs: Spectrum| {
+        let asked = below_of(needs, contents, [0.0; 4], HELD);
+        below_of(needs, contents, sum(acting), HELD).len() == asked.len()
+    };
+    let asking = |needs: &Spectrum| matches!(needs, Spectrum::YeastsAndMoulds | Spectrum::BacteriaYeastsAndMoulds);
+    needs_at_either_end(contents).into_iter().filter(asking).any(is_missing)
 }
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {

@@ -109,11 +109,20 @@ fn water_activity(contents: &Contents<'_>) -> Band {
 
 /// Against what a preservative has to work here: the verdict that an extract gets, too.
 fn needs(contents: &Contents<'_>) -> Spectrum {
+    // An acid that may be a little weaker than stated, and a base likewise: the worse end.
+    needs_at(contents, contents.ph().map(|ph| if ph.value < 7.0 { ph.high() } else { ph.low() }))
+}
+
+/// The same at both ends of what the pH may be.
+fn needs_at_either_end(contents: &Contents<'_>) -> [Spectrum; 2] {
+    let ph = contents.ph();
+    [ph.map(crate::checks::PhBand::low), ph.map(crate::checks::PhBand::high)].map(|ph| needs_at(contents, ph))
+}
+
+fn needs_at(contents: &Contents<'_>, ph: Option<f64>) -> Spectrum {
     if contents.water <= DRY {
         return Spectrum::Nothing;
     }
-    // An acid that may be a little weaker than stated, and a base likewise: the worse end.
-    let ph = contents.ph().map(|ph| if ph.value < 7.0 { ph.high() } else { ph.low() });
     what_it_needs(
         water_activity(contents).high,
         &Conditions { alcohol_percent: alcohol(contents), ph, preserved: false },
@@ -149,7 +158,12 @@ pub(super) fn keeps_by_bound_water(contents: &Contents<'_>) -> bool {
 
 /// Kinds of microbe that have to be held and reach less than a score.
 fn below(contents: &Contents<'_>, scores: [f64; 4], score: f64) -> Vec<Microbe> {
-    let only_fungi = needs(contents) == Spectrum::YeastsAndMoulds;
+    below_of(needs(contents), contents, scores, score)
+}
+
+/// Kinds of microbe of a spectrum that reach less than a score.
+fn below_of(needs: Spectrum, contents: &Contents<'_>, scores: [f64; 4], score: f64) -> Vec<Microbe> {
+    let only_fungi = needs == Spectrum::YeastsAndMoulds;
     let asked = |kind: Microbe| !only_fungi || matches!(kind, Microbe::Yeast | Microbe::Mould);
     let score = score * demand(contents);
     let short = Microbe::ALL.into_iter().zip(scores).filter(|(kind, reached)| asked(*kind) && *reached < score);
