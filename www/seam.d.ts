@@ -112,9 +112,13 @@ export interface DueView {
      */
     date: string;
     /**
-     * Whether it was looked at.
+     * Where it stands, in words.
      */
-    done: boolean;
+    about: string;
+    /**
+     * The same: `seen`, `to-come`, `due` or `overdue`.
+     */
+    state: "seen" | "to-come" | "due" | "overdue";
     /**
      * The day as a record writes it.
      */
@@ -709,7 +713,7 @@ export interface JarView {
 /**
  * One act of the maker. Text fields carry what was typed, as it was typed.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "undo" } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-kind"; text: string } | { do: "set-measured-ph"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "look-further" } | { do: "undo" } | { do: "undo-act"; change: number } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-kind"; text: string } | { do: "set-measured-ph"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
 
 /**
  * One answer of a search.
@@ -753,6 +757,10 @@ export interface BatchCard {
      * Whether it is still being made.
      */
     running: boolean;
+    /**
+     * Whether it asks before it is deleted: it holds what cannot be made again.
+     */
+    asks: boolean;
 }
 
 /**
@@ -1400,9 +1408,9 @@ export interface Notice {
      */
     text: string;
     /**
-     * Whether it can be taken back with undo.
+     * The change that [`UndoAct`](crate::command::Command::UndoAct) takes back from here, while nothing was done since.
      */
-    undo: boolean;
+    undo?: number;
 }
 
 /**
@@ -1993,9 +2001,13 @@ export type SettingName = "decimal-mark" | "mass-unit" | "volume-unit" | "main-s
  */
 export interface ShelfView {
     /**
-     * The formulas, last changed first.
+     * The formulas that are shown, last changed first.
      */
     cards: ShelfCard[];
+    /**
+     * How many more there are.
+     */
+    more: number;
     /**
      * The one that is open.
      */
@@ -2070,6 +2082,10 @@ export interface HistoryView {
      * Label of undo, if there is something to undo.
      */
     undo?: string;
+    /**
+     * Number of the change that undo takes back.
+     */
+    undoes?: number;
     /**
      * Label of redo, if there is something to redo.
      */
@@ -2267,6 +2283,10 @@ export interface SearchFilter {
      * Only these phases; all when empty.
      */
     phases?: PhaseKind[];
+    /**
+     * The phase of the line it is for: what usually goes there stands first.
+     */
+    lineOf?: PhaseKind;
 }
 
 
@@ -2322,9 +2342,16 @@ export class Stillroom {
      */
     apply(command: Command): Update;
     /**
-     * Begins a backup with photos.
+     * Begins a backup with photos, written by the site at an address.
      */
-    beginBackup(): BackupWriter;
+    beginBackup(site: string): BackupWriter;
+    /**
+     * Says that all that was handed out is on the disk, or that it could not be put there.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    committed(is_on_disk: boolean): Update;
     /**
      * What changed in a formula since an earlier version; nothing if there is no such version.
      *
@@ -2337,9 +2364,9 @@ export class Stillroom {
      */
     countFindings(try_cures: boolean): number;
     /**
-     * Records that are not kept yet and what can be undone, for the seam that takes this one's place.
+     * Puts the backup that was read away: nothing of it is restored.
      */
-    handOver(): string[];
+    forgetBackup(): void;
     /**
      * Whether something is still to be kept.
      */
@@ -2359,12 +2386,13 @@ export class Stillroom {
      */
     linkOf(formula: string, address: string): LinkView;
     /**
-     * Opens the session, reading what this device keeps.
+     * Opens the session, reading what this device keeps, after putting there what a log of earlier pages holds: key,
+     * revision and text of each record, as [`take_written`](Self::take_written) hands them out.
      *
      * # Errors
      * If `reader` is not what its type says.
      */
-    constructor(reader: Reader);
+    constructor(reader: Reader, log?: string[] | null);
     /**
      * A photo of the backup that was read, for the page to keep; nothing if it is damaged.
      */
@@ -2443,9 +2471,9 @@ export class Stillroom {
      */
     strayPhotos(photos_here: string[]): StrayPhotos;
     /**
-     * Takes the place of a seam that handed over.
+     * What was written since the last time, for a log: key, revision and text of each record; no text where it is gone.
      */
-    takeOver(texts: string[]): void;
+    takeWritten(): string[];
     /**
      * Which lines bring a constituent of the open formula, and how much; nothing of one that is not in it.
      *
@@ -2461,9 +2489,16 @@ export class Stillroom {
      */
     versionsOf(formula: string): VersionView[];
     /**
-     * Everything on this device as one file.
+     * Takes in what lies beyond the main job, once it was fetched, and says what changed by it.
+     *
+     * # Errors
+     * Never by what a person did.
      */
-    writeBackup(): string;
+    wholeArrived(): Update;
+    /**
+     * Everything on this device as one file, written by the site at an address.
+     */
+    writeBackup(site: string): string;
     /**
      * The maker's own materials as a table for a spreadsheet.
      */
@@ -2484,6 +2519,14 @@ export class Stillroom {
 export function evaluate(formula: string, own_materials: string[], options: EvaluationOptions): Update;
 
 /**
+ * Fetches a piece of the seam and calls `done` with whether it came.
+ *
+ * # Errors
+ * If there is no piece of that name.
+ */
+export function fetchPiece(piece: "share" | "whole", done: Function): void;
+
+/**
  * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
  *
  * # Errors
@@ -2499,7 +2542,6 @@ export function version(): string;
 export type InitInput = RequestInfo | URL | Response | BufferSource | WebAssembly.Module;
 
 export interface InitOutput {
-    readonly memory: WebAssembly.Memory;
     readonly __wbg_backupphoto_free: (a: number, b: number) => void;
     readonly __wbg_backupwriter_free: (a: number, b: number) => void;
     readonly __wbg_get_backupphoto_bytes: (a: number) => [number, number];
@@ -2509,16 +2551,18 @@ export interface InitOutput {
     readonly backupwriter_photo: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number];
     readonly backupwriter_records: (a: number) => [number, number];
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
+    readonly fetchPiece: (a: number, b: number, c: any) => [number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
-    readonly stillroom_beginBackup: (a: number) => number;
+    readonly stillroom_beginBackup: (a: number, b: number, c: number) => number;
+    readonly stillroom_committed: (a: number, b: number) => [number, number, number];
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
-    readonly stillroom_handOver: (a: number) => [number, number];
+    readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
     readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
-    readonly stillroom_open: (a: any) => [number, number, number];
+    readonly stillroom_open: (a: any, b: number, c: number) => [number, number, number];
     readonly stillroom_photoOfBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_photoWasLost: (a: number) => void;
     readonly stillroom_readBackup: (a: number, b: any, c: number, d: number) => [number, number, number];
@@ -2531,13 +2575,16 @@ export interface InitOutput {
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_strayPhotos: (a: number, b: number, c: number) => [number, number, number];
-    readonly stillroom_takeOver: (a: number, b: number, c: number) => void;
+    readonly stillroom_takeWritten: (a: number) => [number, number];
     readonly stillroom_trailOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
-    readonly stillroom_writeBackup: (a: number) => [number, number];
+    readonly stillroom_wholeArrived: (a: number) => [number, number, number];
+    readonly stillroom_writeBackup: (a: number, b: number, c: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly version: () => [number, number];
+    readonly __indirect_function_table: WebAssembly.Table;
+    readonly memory: WebAssembly.Memory;
     readonly __wbindgen_malloc: (a: number, b: number) => number;
     readonly __wbindgen_realloc: (a: number, b: number, c: number, d: number) => number;
     readonly __wbindgen_free: (a: number, b: number, c: number) => void;

@@ -121,8 +121,8 @@ export class Session {
    * @param {string} query
    * @param {Partial<SearchFilter>} [filter]
    */
-  search(query, { classes = [], phases = [] } = {}) {
-    return this.#try(() => this.#seam.search(query, { classes, phases })) ?? [];
+  search(query, { classes = [], phases = [], lineOf } = {}) {
+    return this.#try(() => this.#seam.search(query, { classes, phases, lineOf })) ?? [];
   }
 
   /**

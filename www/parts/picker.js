@@ -78,14 +78,19 @@ export function createPicker(session) {
     event.preventDefault();
   });
   input.addEventListener('keydown', (event) => {
-    if (event.key === 'Enter') hits.list.querySelector('button')?.click();
+    if (event.key !== 'Enter') return;
+    // The key ends here: the button that asked gets the focus back, and would be pressed by it.
+    event.preventDefault();
+    hits.list.querySelector('button')?.click();
   });
 
   /** @type {(material: string) => boolean} */
   let allowed = () => true;
+  /** Phase of the line it is for. @type {import('../seam/stillroom.js').PhaseKind | undefined} */
+  let lineOf;
 
   function find() {
-    hits.show(session.search(input.value).filter((hit) => allowed(hit.id)));
+    hits.show(session.search(input.value, { lineOf }).filter((hit) => allowed(hit.id)));
   }
 
   /** @param {string} material */
@@ -99,10 +104,12 @@ export function createPicker(session) {
    * @param {string} heading
    * @param {(material: string) => void} onTaken
    * @param {(material: string) => boolean} [onlyIf]
+   * @param {import('../seam/stillroom.js').PhaseKind} [phase] of the line it is for
    */
-  return function ask(heading, onTaken, onlyIf = () => true) {
+  return function ask(heading, onTaken, onlyIf = () => true, phase = undefined) {
     take = onTaken;
     allowed = onlyIf;
+    lineOf = phase;
     setText(title, heading);
     input.value = '';
     find();

@@ -285,7 +285,7 @@ function createPhase(session, phase, page, formula) {
         document.querySelector(`[data-field="amount:${made}"]`)?.scrollIntoView({ block: 'center' });
         /** @type {HTMLInputElement | null} */ (document.querySelector(`[data-field="amount:${made}"]`))?.focus();
       }
-    }, (material) => material !== `f${formula()?.id}`);
+    }, (material) => material !== `f${formula()?.id}`, /** @type {import('../seam/stillroom.js').PhaseKind | undefined} */ (root.dataset.kind));
   }, { class: 'add' });
   const root = make('section', { class: 'phase' }, make('h3', {}, opener), tools, list, empty, add);
 

@@ -32,6 +32,28 @@ export function createBatches(session, place) {
   const problem = make('p', { class: 'finding caution', hidden: true });
   const empty = make('p', { class: 'quiet', hidden: true }, text.empty);
   const cards = make('ul', { class: 'batch-cards' });
+  /**
+   * A record holds what cannot be made again: it asks first.
+   * @param {{ id: string, name: string }} card
+   * @param {HTMLElement} asked where the focus goes back to
+   */
+  function askToDelete(card, asked) {
+    const question = make('div', { class: 'leaving', role: 'alertdialog', 'aria-label': `${text.remove} ${card.name}` },
+      make('p', {}, text.deleteRecord),
+      make('div', { class: 'acts' },
+        button(text.keepRecord, () => {
+          question.remove();
+          asked.focus();
+        }, { class: 'main-act' }),
+        button(text.deleteIt, () => {
+          question.remove();
+          act('delete', card.id);
+        })));
+    cards.previousElementSibling?.matches('.leaving') && cards.previousElementSibling.remove();
+    cards.before(question);
+    question.querySelector('button')?.focus();
+  }
+
   const list = make('div', {}, make('h2', {}, text.title), make('p', { class: 'quiet' }, text.intro), make('div', { class: 'acts' }, offer), problem, empty, cards);
 
   const run = createRun(session, act);
@@ -71,7 +93,10 @@ export function createBatches(session, place) {
               make('small', {}, card.about),
               make('b', {}, card.running ? text.resume : text.open),
             ),
-            button('×', () => act('delete', card.id), { class: 'plain', 'aria-label': `${text.remove} ${card.name}` }),
+            button('×', (event) => {
+              if (card.asks) askToDelete(card, /** @type {HTMLElement} */ (event.currentTarget));
+              else act('delete', card.id);
+            }, { class: 'plain', 'aria-label': `${text.remove} ${card.name}` }),
           ),
         ),
       );

@@ -9,6 +9,9 @@ export const runWords = Object.freeze({
   resume: 'Go on',
   open: 'Open',
   remove: 'Delete',
+  deleteRecord: 'Delete this record with its journal? What was weighed and seen is nowhere else.',
+  keepRecord: 'Keep it',
+  deleteIt: 'Delete it',
   more: 'More for',
 
   leave: 'Leave the run',

@@ -370,8 +370,10 @@ impl MaterialIndex {
         let words = query_words(query);
         if words.is_empty() {
             let places = self.by_name.iter().filter_map(|place| self.entries.get(*place as usize));
-            let open = places.filter(|entry| passes(entry, filter));
-            return open.map(|entry| Hit { id: entry.id, score: 0, field: Field::Name }).collect();
+            let mut open: Vec<&Entry> = places.filter(|entry| passes(entry, filter)).collect();
+            // Before anything is typed, what is likely stands first; the rest stays in the order of its names.
+            open.sort_by_cached_key(|entry| core::cmp::Reverse(lift(entry, favour)));
+            return open.into_iter().map(|entry| Hit { id: entry.id, score: 0, field: Field::Name }).collect();
         }
         let strict = self.search_words(&words, filter, favour, false);
         if strict.is_empty() { self.search_words(&words, filter, favour, true) } else { strict }

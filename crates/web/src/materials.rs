@@ -2,7 +2,7 @@
 
 use litemap::LiteMap;
 use std::rc::Rc;
-use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, MaterialIndex};
+use stillroom_catalogue::{Catalogue, Favour, Field, Filter, IndexEntry, MaterialIndex};
 use stillroom_core::{
     Class, Constituent, ConstituentId, Formula, FormulaId, Makeup, Material, MaterialId, MaterialSource, Part,
     PhaseKind,
@@ -142,12 +142,12 @@ impl Materials {
     }
 
     /// Materials that answer a query, best first.
-    pub(crate) fn search(&mut self, query: &str, filter: &Filter) -> Vec<MaterialId> {
+    pub(crate) fn search(&mut self, query: &str, filter: &Filter, favour: &Favour) -> Vec<MaterialId> {
         if self.index.is_none() {
             self.index = Some(self.build_index());
         }
         let Some(index) = &self.index else { return Vec::new() };
-        index.search(query, filter).into_iter().take(MOST_HITS).map(|hit| hit.id).collect()
+        index.search_favouring(query, filter, favour).into_iter().take(MOST_HITS).map(|hit| hit.id).collect()
     }
 
     fn build_index(&self) -> MaterialIndex {

@@ -58,6 +58,7 @@ impl Session {
             name: batch.plan.formula.name.clone(),
             about: sentences::about_batch(&batch.lot, &self.mass(rounded(mass)), &about),
             running: !is_finished(&batch.events),
+            asks: is_finished(&batch.events) || !self.journal_of(record.id).entries.is_empty(),
         }
     }
 

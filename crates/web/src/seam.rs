@@ -46,6 +46,9 @@ pub struct SearchFilter {
     /// Only these phases; all when empty.
     #[tsify(type = "PhaseKind[]")]
     pub phases: Vec<PhaseKind>,
+    /// The phase of the line it is for: what usually goes there stands first.
+    #[tsify(type = "PhaseKind", optional)]
+    pub line_of: Option<PhaseKind>,
 }
 
 /// The session of one page.
@@ -154,9 +157,12 @@ impl Stillroom {
     /// # Errors
     /// If `filter` is not what its type says.
     pub fn search(&mut self, query: &str, filter: Ts<SearchFilter>) -> Result<Vec<Ts<MaterialHit>>, JsError> {
-        let filter = filter.to_rust()?;
-        let filter = Filter { classes: filter.classes, phases: filter.phases };
-        self.session.search(query, &filter).iter().map(|hit| Ok(hit.into_ts()?)).collect()
+        let SearchFilter { classes, phases, line_of } = filter.to_rust()?;
+        self.session
+            .search_for(query, &Filter { classes, phases }, line_of)
+            .iter()
+            .map(|hit| Ok(hit.into_ts()?))
+            .collect()
     }
 }
 

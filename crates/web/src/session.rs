@@ -15,12 +15,12 @@ use crate::view::{
 };
 use litemap::LiteMap;
 use std::rc::Rc;
-use stillroom_catalogue::Filter;
+use stillroom_catalogue::{Favour, Filter};
 use stillroom_core::checks::Finding;
 use stillroom_core::composition::Makeups;
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
+use stillroom_core::{Formula, FormulaId, Makeup, MaterialId, PhaseKind};
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
 use stillroom_exchange::extract::{ExtractId, ExtractRecord};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial, RecordError};
@@ -31,6 +31,9 @@ pub(crate) use records::{absent, read_slot, write_slot};
 
 mod journal;
 mod records;
+
+/// How many of the formulas that changed last say what a maker uses.
+const USED_LATELY: usize = 20;
 
 /// What is in sight of the batches.
 #[derive(Debug, Clone, Copy, Default)]
@@ -585,7 +588,25 @@ impl Session {
 
     /// Materials that answer a query, for the page to choose from.
     pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<crate::view::MaterialHit> {
-        let found = self.materials.search(query, filter);
+        self.search_for(query, filter, None)
+    }
+
+    /// The same for a line of a phase: of what answers about equally well, what this maker has or used lately and what
+    /// usually goes into that phase stand first.
+    pub fn search_for(
+        &mut self,
+        query: &str,
+        filter: &Filter,
+        phase: Option<PhaseKind>,
+    ) -> Vec<crate::view::MaterialHit> {
+        let mut lately: Vec<&Rc<FormulaRecord>> = self.shelf.values().collect();
+        lately.sort_unstable_by_key(|record| core::cmp::Reverse(record.changed_at));
+        let lines =
+            lately.into_iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
+        let held = self.materials.kept_holdings().map(|(material, _)| material);
+        let used: std::collections::BTreeSet<MaterialId> = lines.chain(held).collect();
+        let favour = Favour { used: used.into_iter().collect(), phase };
+        let found = self.materials.search(query, filter, &favour);
         found.into_iter().map(|id| self.present_hit(id)).collect()
     }
 }

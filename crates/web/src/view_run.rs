@@ -28,6 +28,8 @@ pub struct BatchCard {
     pub about: String,
     /// Whether it is still being made.
     pub running: bool,
+    /// Whether it asks before it is deleted: it holds what cannot be made again.
+    pub asks: bool,
 }
 
 /// The open batch.

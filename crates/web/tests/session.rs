@@ -474,3 +474,28 @@ proptest! {
         prop_assert_eq!(seen(&mut session), seen(&mut again));
     }
 }
+
+#[test]
+fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase() {
+    use stillroom_catalogue::Filter;
+    let mut session = open();
+    let first =
+        |session: &mut Session, query: &str, phase| session.search_for(query, &Filter::default(), phase).remove(0);
+    // Before anything is typed: what the example is made of, and of that what goes into an oil phase.
+    let hit = first(&mut session, "", Some(PhaseKind::HeatedOil));
+    let used: Vec<String> = session.formula().unwrap().lines().map(|line| line.material.to_string()).collect();
+    assert!(used.contains(&hit.id), "{hit:?}");
+    let in_oil = session.formula().unwrap().phases.iter().find(|phase| phase.kind == PhaseKind::HeatedOil).unwrap();
+    let in_oil: Vec<String> = in_oil.lines.iter().map(|line| line.material.to_string()).collect();
+    assert!(in_oil.contains(&hit.id), "{hit:?}");
+    // A butter that was used stands before others that answer as well.
+    let before = first(&mut session, "butter", None).id;
+    let other = session
+        .search("butter", &Filter::default())
+        .into_iter()
+        .find(|hit| hit.id != before && hit.name.contains("butter"))
+        .unwrap();
+    let phase = session.formula().unwrap().phases[1].id;
+    session.apply(Command::AddLine { phase, material: other.id.parse().unwrap() });
+    assert_eq!(first(&mut session, "butter", None).id, other.id);
+}
