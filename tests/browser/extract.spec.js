@@ -40,9 +40,10 @@ async function inTheJar(page, inci) {
   await expect(row).toHaveCount(1);
   if ((await row.locator('details').getAttribute('open')) === null) await row.locator('summary').click();
   await expect(row.locator('.trail li').first()).toBeVisible();
+  // As it stands, in sight or not: on a desk the list may lie below what is laid out.
   const trail = await row.locator('.trail li').allTextContents();
   const number = /** @param {string} text */ (text) => Number(text.replace(/[^\d.]/g, ''));
-  return { percent: number(await row.locator('.number').first().innerText()), trail };
+  return { percent: number((await row.locator('.number').first().textContent()) ?? ''), trail };
 }
 
 test('a maker plans a glycerite, adjusts it, reads it, shelves it and uses it in a formula @desk', async ({ page }) => {
