@@ -171,6 +171,17 @@ fn open(store: &MemoryStore, room: &QuietRoom) -> Session {
     Session::open(Box::new(store.clone()), Box::new(room.clone()), DecimalMark::Point)
 }
 
+/// Fails with what differs, and no more: whole notebooks are long.
+fn hold(found: &State, wanted: &State, about: &str) {
+    let keys = found.records.keys().chain(wanted.records.keys());
+    let other: Vec<String> = keys
+        .filter(|key| found.records.get(*key) != wanted.records.get(*key))
+        .map(|key| format!("{key}: {:?} instead of {:?}", found.records.get(key), wanted.records.get(key)))
+        .collect();
+    assert!(other.is_empty(), "{about}: {}", other.join("\n"));
+    assert_eq!(found.open, wanted.open, "{about}: which formula is open");
+}
+
 impl Trial {
     fn state(&self) -> State {
         let open = self.session.open_formula().map(|id| id.to_string());
@@ -214,9 +225,8 @@ impl Trial {
             return false;
         };
         self.undone.push(number);
-        self.elsewhere = false;
         if let Some((wanted, _)) = self.states.get(&number) {
-            assert_eq!(&self.state(), wanted, "undo of change {number}");
+            hold(&self.state(), wanted, &format!("undo of change {number}"));
         }
         true
     }
@@ -230,7 +240,7 @@ impl Trial {
             return false;
         };
         if let Some((_, wanted)) = self.states.get(&number) {
-            assert_eq!(&self.state(), wanted, "redo of change {number}");
+            hold(&self.state(), wanted, &format!("redo of change {number}"));
         }
         true
     }
