@@ -605,7 +605,9 @@ impl Session {
             lately.into_iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
         let held = self.materials.kept_holdings().map(|(material, _)| material);
         let used: std::collections::BTreeSet<MaterialId> = lines.chain(held).collect();
-        let favour = Favour { used: used.into_iter().collect(), phase };
+        // Where it is for no line, the order is that of the answers alone.
+        let favour =
+            phase.map_or_else(Favour::default, |phase| Favour { used: used.into_iter().collect(), phase: Some(phase) });
         let found = self.materials.search(query, filter, &favour);
         found.into_iter().map(|id| self.present_hit(id)).collect()
     }

@@ -489,7 +489,7 @@ fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase()
     let in_oil: Vec<String> = in_oil.lines.iter().map(|line| line.material.to_string()).collect();
     assert!(in_oil.contains(&hit.id), "{hit:?}");
     // A butter that was used stands before others that answer as well.
-    let before = first(&mut session, "butter", None).id;
+    let before = first(&mut session, "butter", Some(PhaseKind::HeatedOil)).id;
     let other = session
         .search("butter", &Filter::default())
         .into_iter()
@@ -497,5 +497,5 @@ fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase()
         .unwrap();
     let phase = session.formula().unwrap().phases[1].id;
     session.apply(Command::AddLine { phase, material: other.id.parse().unwrap() });
-    assert_eq!(first(&mut session, "butter", None).id, other.id);
+    assert_eq!(first(&mut session, "butter", Some(PhaseKind::HeatedOil)).id, other.id);
 }

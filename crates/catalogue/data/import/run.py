@@ -1,7 +1,7 @@
 """Imports open data into the data files. Run by hand; what it writes is committed, and no build fetches anything.
 
-    python -m venv /tmp/import && /tmp/import/bin/pip install chemicals==1.5.2
-    /tmp/import/bin/python run.py --inventory cosing.csv --foods sr28/ --solubility data_curated.csv
+    python -m venv import-tools && pip install chemicals==1.5.2
+    python run.py --inventory cosing.csv --foods sr28/ --solubility data_curated.csv
 
 `README.md` beside this file says where the inputs come from. A part whose input is not named is left as it is.
 """

@@ -42,7 +42,11 @@ impl Session {
     /// What lies beyond the main job is there: takes in the whole catalogue and reads the records of batches.
     pub fn whole_arrived(&mut self) {
         take_whole_catalogue(&mut self.materials);
-        self.read_kinds(|key| LATER_KINDS.iter().any(|kind| key.starts_with(kind)));
+        // What this page has read or changed already stands as it is.
+        let known: Vec<String> = self.revisions.keys().chain(self.unkept.keys()).cloned().collect();
+        self.read_kinds(|key| {
+            LATER_KINDS.iter().any(|kind| key.starts_with(kind)) && !known.iter().any(|each| each == key)
+        });
         self.last.forget_inputs();
     }
 
