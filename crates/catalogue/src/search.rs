@@ -370,10 +370,14 @@ impl MaterialIndex {
         let words = query_words(query);
         if words.is_empty() {
             let places = self.by_name.iter().filter_map(|place| self.entries.get(*place as usize));
-            let mut open: Vec<&Entry> = places.filter(|entry| passes(entry, filter)).collect();
+            let open: Vec<&Entry> = places.filter(|entry| passes(entry, filter)).collect();
             // Before anything is typed, what is likely stands first; the rest stays in the order of its names.
-            open.sort_by_cached_key(|entry| core::cmp::Reverse(lift(entry, favour)));
-            return open.into_iter().map(|entry| Hit { id: entry.id, score: 0, field: Field::Name }).collect();
+            let lifts: Vec<u32> = open.iter().map(|entry| lift(entry, favour)).collect();
+            let of =
+                |level: u32| open.iter().zip(&lifts).filter(move |(_, lift)| **lift == level).map(|(entry, _)| *entry);
+            let levels = [USED + OF_ITS_PHASE, USED, OF_ITS_PHASE, 0];
+            let hit = |entry: &Entry| Hit { id: entry.id, score: 0, field: Field::Name };
+            return levels.into_iter().flat_map(of).map(hit).collect();
         }
         let strict = self.search_words(&words, filter, favour, false);
         if strict.is_empty() { self.search_words(&words, filter, favour, true) } else { strict }
@@ -464,10 +468,14 @@ impl MaterialIndex {
     }
 }
 
+/// By how many percent what was used before is lifted, and what usually goes into the phase.
+const USED: u32 = 12;
+const OF_ITS_PHASE: u32 = 6;
+
 /// By how many percent a material is lifted: less than what parts a match at the start of a name from one inside it.
 fn lift(entry: &Entry, favour: &Favour) -> u32 {
-    let used = if favour.used.contains(&entry.id) { 12 } else { 0 };
-    used + if favour.phase == Some(entry.usual_phase) { 6 } else { 0 }
+    let used = if favour.used.contains(&entry.id) { USED } else { 0 };
+    used + if favour.phase == Some(entry.usual_phase) { OF_ITS_PHASE } else { 0 }
 }
 
 fn passes(entry: &Entry, filter: &Filter) -> bool {

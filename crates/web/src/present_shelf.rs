@@ -15,9 +15,15 @@ use stillroom_exchange::record::FormulaRecord;
 pub(crate) const CARDS_AT_ONCE: usize = 24;
 
 impl Session {
-    pub(crate) fn present_shelf(&mut self) -> ShelfView {
+    /// Every formula, last changed first.
+    pub(crate) fn records_by_change(&self) -> Vec<Rc<FormulaRecord>> {
         let mut records: Vec<Rc<FormulaRecord>> = self.shelf.values().map(Rc::clone).collect();
         records.sort_unstable_by_key(|record| (Reverse(record.changed_at), record.id));
+        records
+    }
+
+    pub(crate) fn present_shelf(&mut self) -> ShelfView {
+        let mut records = self.records_by_change();
         // The whole shelf of a maker of many years is neither worked out nor drawn before somebody looks so far.
         let more = records.len().saturating_sub(self.in_sight.cards);
         records.truncate(self.in_sight.cards);

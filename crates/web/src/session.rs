@@ -599,15 +599,12 @@ impl Session {
         filter: &Filter,
         phase: Option<PhaseKind>,
     ) -> Vec<crate::view::MaterialHit> {
-        let mut lately: Vec<&Rc<FormulaRecord>> = self.shelf.values().collect();
-        lately.sort_unstable_by_key(|record| core::cmp::Reverse(record.changed_at));
-        let lines =
-            lately.into_iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
+        let lately = self.records_by_change();
+        let lines = lately.iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
         let held = self.materials.kept_holdings().map(|(material, _)| material);
-        let used: std::collections::BTreeSet<MaterialId> = lines.chain(held).collect();
+        let used: Vec<MaterialId> = lines.chain(held).collect();
         // Where it is for no line, the order is that of the answers alone.
-        let favour =
-            phase.map_or_else(Favour::default, |phase| Favour { used: used.into_iter().collect(), phase: Some(phase) });
+        let favour = phase.map_or_else(Favour::default, |phase| Favour { used, phase: Some(phase) });
         let found = self.materials.search(query, filter, &favour);
         found.into_iter().map(|id| self.present_hit(id)).collect()
     }
