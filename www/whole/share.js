@@ -387,12 +387,12 @@ function createBackup(session, page) {
     const names = await namesOfPhotos();
     if (!names) complain(text.noPhotos);
     // What could not be read again is not written.
-    if (session.ask((seam) => seam.writeBackup(site)) === '') {
+    const written = session.ask((seam) => seam.writeBackup(site));
+    if (written === '') {
       complain(text.tooMuch);
       return;
     }
     if (!names?.length) {
-      const written = session.ask((seam) => seam.writeBackup(site));
       if (written !== undefined) saveFile(`${name}.json`, [written], 'application/json');
       return;
     }

@@ -599,14 +599,18 @@ impl Session {
         filter: &Filter,
         phase: Option<PhaseKind>,
     ) -> Vec<crate::view::MaterialHit> {
-        let lately = self.records_by_change();
-        let lines = lately.iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
-        let held = self.materials.kept_holdings().map(|(material, _)| material);
-        let used: Vec<MaterialId> = lines.chain(held).collect();
         // Where it is for no line, the order is that of the answers alone.
-        let favour = phase.map_or_else(Favour::default, |phase| Favour { used, phase: Some(phase) });
+        let favour =
+            phase.map_or_else(Favour::default, |phase| Favour { used: self.used_lately(), phase: Some(phase) });
         let found = self.materials.search(query, filter, &favour);
         found.into_iter().map(|id| self.present_hit(id)).collect()
+    }
+
+    /// What is in the formulas that changed last, and what the maker has.
+    fn used_lately(&self) -> Vec<MaterialId> {
+        let lately = self.records_by_change();
+        let lines = lately.iter().take(USED_LATELY).flat_map(|record| record.formula.lines().map(|line| line.material));
+        lines.chain(self.materials.kept_holdings().map(|(material, _)| material)).collect()
     }
 }
 

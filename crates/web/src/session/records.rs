@@ -42,11 +42,7 @@ impl Session {
     /// What lies beyond the main job is there: takes in the whole catalogue and reads the records of batches.
     pub fn whole_arrived(&mut self) {
         take_whole_catalogue(&mut self.materials);
-        // What this page has read or changed already stands as it is.
-        let known: Vec<String> = self.revisions.keys().chain(self.unkept.keys()).cloned().collect();
-        self.read_kinds(|key| {
-            LATER_KINDS.iter().any(|kind| key.starts_with(kind)) && !known.iter().any(|each| each == key)
-        });
+        self.read_kinds(|key| LATER_KINDS.iter().any(|kind| key.starts_with(kind)));
         self.last.forget_inputs();
     }
 
@@ -55,8 +51,11 @@ impl Session {
             self.keep_state = KeepState::Blocked;
             return;
         };
-        for key in keys.iter().filter(|key| is_wanted(key)) {
-            self.read_record(key);
+        // What this page has read or changed already stands as it is.
+        let is_known = |key: &String| self.revisions.contains_key(key) || self.unkept.contains_key(key);
+        let wanted: Vec<String> = keys.into_iter().filter(|key| is_wanted(key) && !is_known(key)).collect();
+        for key in wanted {
+            self.read_record(&key);
         }
     }
 
