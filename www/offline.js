@@ -16,6 +16,15 @@
  * @property {(failure: OfflineFailure) => void} [onFailure] A version could not be kept; what was kept goes on working.
  */
 
+/**
+ * Has the texts of a language kept with the rest.
+ * @param {string} language
+ */
+export async function keepLanguage(language) {
+  const registration = await navigator.serviceWorker?.ready;
+  registration?.active?.postMessage({ type: 'keep-language', language });
+}
+
 /** Pages stay open for days: how long to go without asking for a new version, in milliseconds. */
 const ASK_AGAIN_AFTER = 60 * 60 * 1000;
 

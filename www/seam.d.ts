@@ -1,9 +1,11 @@
 /* tslint:disable */
 /* eslint-disable */
 
-export type BatchAct = "look" | "look-away" | "new" | "open" | "close" | "delete" | "lot" | "focus" | "start" | "first" | "empty-beaker" | "pour" | "leave-out" | "accept" | "rescale" | "take-from-rest" | "cold" | "hot" | "water" | "temperature" | "timer" | "stop" | "resume" | "temper" | "weigh-batch" | "ph" | "fill" | "say" | "done" | "finish" | "take-back" | "entry-new" | "entry" | "entry-photo" | "entry-remove";
+export type Example = "gel-cream" | "balm" | "toner" | "cleansing-gel";
 export type ExtractKind = "glycerite" | "solution" | "alcohol";
 export type ExtractOffer = "shelve" | "use" | "solve" | "adjust" | "evaporated" | "verify" | "blend";
+export type PhOffer = "set" | "buffer" | "neutralise";
+export type SwapUse = "line" | "shelf" | "expiring" | "cheapest" | "figure";
 export type PhaseKind = "heated-water" | "heated-oil" | "cool-down" | "room-temperature";
 export type Layer = "water" | "humectants" | "thickeners" | "oils" | "solids" | "emulsifiers" | "surfactants" | "actives" | "preservatives" | "fragrance" | "minerals" | "helpers";
 export type Class = "water" | "humectant" | "solvent" | "thickener" | "oil" | "butter" | "emollient" | "wax" | "fatty-alcohol" | "fatty-acid" | "emulsifier" | "surfactant" | "active" | "extract" | "protein" | "preservative" | "chelator" | "antioxidant" | "ph-adjuster" | "salt" | "essential-oil" | "fragrance" | "colourant" | "mineral" | "exfoliant" | "other";
@@ -162,13 +164,73 @@ export interface CardField {
      */
     button: string;
     /**
-     * What its text is sent as.
+     * What is sent, where it does not go along with the large area.
      */
-    act: BatchAct;
+    command?: BatchesCommand;
     /**
-     * On what.
+     * Under which name its text goes into what is sent.
      */
-    on: string;
+    key: "text" | "gross" | "empty" | "count" | "each";
+}
+
+/**
+ * A field of the label.
+ */
+export interface LabelFieldView {
+    /**
+     * Its name.
+     */
+    field: string;
+    /**
+     * Where it stands: what is made, who makes it, how it is printed, what is fine matter.
+     */
+    group: "product" | "maker" | "print" | "nano";
+    /**
+     * How it is filled in: a choice, a number, a line or several lines of text.
+     */
+    kind: "choice" | "number" | "line" | "lines";
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Unit behind it; may be empty.
+     */
+    unit: string;
+    /**
+     * What it holds: a text, or the key of what is chosen.
+     */
+    text: string;
+    /**
+     * What can be chosen.
+     */
+    choices: ChoiceView[];
+}
+
+/**
+ * A field, or a choice where there are choices.
+ */
+export interface PhFieldView {
+    /**
+     * Its name.
+     */
+    field: string;
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Unit behind it; may be empty.
+     */
+    unit: string;
+    /**
+     * What it holds: a text, or the key of what is chosen.
+     */
+    text: string;
+    /**
+     * What can be chosen; empty where it is typed.
+     */
+    choices: ChoiceView[];
 }
 
 /**
@@ -250,6 +312,112 @@ export interface LinkView {
 }
 
 /**
+ * A label drawn, in millimetres from its upper left corner.
+ */
+export interface LabelArtView {
+    /**
+     * Its outline.
+     */
+    shape: "flat" | "wrap" | "round";
+    /**
+     * How wide it is.
+     */
+    width: number;
+    /**
+     * How high.
+     */
+    height: number;
+    /**
+     * In a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * Its lines of text.
+     */
+    runs: LabelRunView[];
+    /**
+     * The open jar of the period after opening.
+     */
+    openJar?: LabelJarView;
+}
+
+/**
+ * A layer of a bar, in shares of its length.
+ */
+export interface BandView {
+    /**
+     * Which.
+     */
+    layer: Layer;
+    /**
+     * Where it begins.
+     */
+    from: number;
+    /**
+     * How long it is.
+     */
+    length: number;
+}
+
+/**
+ * A line a reader lacks, with what can be done.
+ */
+export interface WithoutView {
+    /**
+     * Which.
+     */
+    line: number;
+    /**
+     * What is weighed in it.
+     */
+    name: string;
+    /**
+     * What its author says to take instead; may be empty.
+     */
+    note: string;
+    /**
+     * What was worked out.
+     */
+    ways: SwapWayView[];
+    /**
+     * What is said where nothing was.
+     */
+    problem: string;
+}
+
+/**
+ * A line a reader lacks.
+ */
+export interface Lack {
+    /**
+     * Which.
+     */
+    line?: number;
+    /**
+     * What to take instead, by the key of a way; the first that holds without one.
+     */
+    way?: string | undefined;
+}
+
+/**
+ * A line across.
+ */
+export interface PlotLine {
+    /**
+     * Whether it runs along the picture at a height; otherwise it stands upright.
+     */
+    level: boolean;
+    /**
+     * Where.
+     */
+    at: number;
+    /**
+     * What it is.
+     */
+    label: string;
+}
+
+/**
  * A line meant to stay solid.
  */
 export interface SuspendedView {
@@ -261,6 +429,88 @@ export interface SuspendedView {
      * What is weighed in it.
      */
     name: string;
+}
+
+/**
+ * A line of the formula, to choose or to mark.
+ */
+export interface SwapLineView {
+    /**
+     * Which.
+     */
+    line: number;
+    /**
+     * What is weighed in it.
+     */
+    name: string;
+    /**
+     * Its percent.
+     */
+    percent: string;
+    /**
+     * Whether it is the chosen one, is missing, or may vary.
+     */
+    marked: boolean;
+    /**
+     * What there is of it.
+     */
+    remark: string;
+}
+
+/**
+ * A line that names a material.
+ */
+export interface RecipeLineView {
+    /**
+     * Its place among the materials of the recipe.
+     */
+    key: number;
+    /**
+     * As it is written.
+     */
+    raw: string;
+    /**
+     * The name it gives.
+     */
+    written: string;
+    /**
+     * What the material is called; empty where none is chosen.
+     */
+    name: string;
+    /**
+     * Its percent; empty where none can be given.
+     */
+    percent: string;
+    /**
+     * Layer of the jar it belongs to.
+     */
+    layer: Layer;
+    /**
+     * What has to be looked at, in a sentence; may be empty.
+     */
+    remark: string;
+    /**
+     * Which materials it may mean, the likeliest first.
+     */
+    choices: RecipeChoiceView[];
+    /**
+     * The chosen one of them, `own` for a material of the maker's own, empty where nothing is chosen.
+     */
+    chosen: string;
+}
+
+/**
+ * A line that names no material.
+ */
+export interface RecipeOtherView {
+    /**
+     * As it is written.
+     */
+    raw: string;
+    /**
+     * What it was taken for.
+     */
+    takenFor: string;
 }
 
 /**
@@ -307,6 +557,128 @@ export interface MarkView {
      * Whether the low-risk criterion of ISO 29621 stands here.
      */
     criterion: boolean;
+}
+
+/**
+ * A material that a line may mean.
+ */
+export interface RecipeChoiceView {
+    /**
+     * The material.
+     */
+    id: string;
+    /**
+     * What it is called.
+     */
+    name: string;
+}
+
+/**
+ * A material that may run short.
+ */
+export interface AtHandView {
+    /**
+     * The material.
+     */
+    material: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * How much is there by the maker's own record; empty where nothing is recorded.
+     */
+    recorded: string;
+}
+
+/**
+ * A name in the list of ingredients.
+ */
+export interface LabelNameView {
+    /**
+     * As the label writes it.
+     */
+    name: string;
+    /**
+     * How much of it there is.
+     */
+    percent: string;
+    /**
+     * Where it stands: by weight, in any order behind those, among the colourants.
+     */
+    place: "weight" | "any" | "colour";
+    /**
+     * Whether its place is not certain.
+     */
+    doubtful: boolean;
+}
+
+/**
+ * A phase of the formula to be.
+ */
+export interface RecipePhaseView {
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * How it is handled, in words; empty where the name says it.
+     */
+    about: string;
+    /**
+     * Its lines.
+     */
+    lines: RecipeLineView[];
+}
+
+/**
+ * A picture with several curves. Places are in shares of its width and height from the lower left.
+ */
+export interface PlotView {
+    /**
+     * Names it.
+     */
+    plot: "added" | "species" | "acts";
+    /**
+     * What it shows.
+     */
+    title: string;
+    /**
+     * The picture in words, for those who do not see it.
+     */
+    description: string;
+    /**
+     * What runs along.
+     */
+    across: string;
+    /**
+     * What runs up.
+     */
+    up: string;
+    /**
+     * Marks along.
+     */
+    acrossTicks: TickView[];
+    /**
+     * Marks up.
+     */
+    upTicks: TickView[];
+    /**
+     * The curves.
+     */
+    curves: PlotCurve[];
+    /**
+     * Ranges to be in.
+     */
+    bands: PlotBand[];
+    /**
+     * Lines across the picture.
+     */
+    lines: PlotLine[];
+    /**
+     * What was measured.
+     */
+    points: [number, number][];
 }
 
 /**
@@ -384,6 +756,86 @@ export interface ProblemView {
 }
 
 /**
+ * A range.
+ */
+export interface PlotBand {
+    /**
+     * Whether it runs along the picture, between two heights; otherwise it stands upright.
+     */
+    level: boolean;
+    /**
+     * From where.
+     */
+    from: number;
+    /**
+     * To where.
+     */
+    to: number;
+    /**
+     * What it is.
+     */
+    label: string;
+}
+
+/**
+ * A recipe that was read. Nothing of it is kept yet.
+ */
+export interface RecipeView {
+    /**
+     * Why it was not read at all.
+     */
+    error?: string;
+    /**
+     * Name of the formula to be.
+     */
+    name: string;
+    /**
+     * How many of its lines are found, in a sentence; empty without any.
+     */
+    summary: string;
+    /**
+     * How many are to be chosen, in a sentence; empty where none is.
+     */
+    toChoose: string;
+    /**
+     * Sum of the percents.
+     */
+    total: string;
+    /**
+     * What the whole weighs; empty where nothing says so.
+     */
+    size: string;
+    /**
+     * What numbers without a unit are taken for.
+     */
+    meaning: "percent" | "grams" | "parts";
+    /**
+     * Whether any number has no unit, so that this can be asked.
+     */
+    hasBare: boolean;
+    /**
+     * Lines of which somebody has to say what they mean.
+     */
+    asked: RecipeLineView[];
+    /**
+     * Phases with the lines that are plain.
+     */
+    phases: RecipePhaseView[];
+    /**
+     * Lines that name no material, with what they were taken for.
+     */
+    others: RecipeOtherView[];
+    /**
+     * What becomes of lines left open, in a sentence; empty where none is.
+     */
+    leftOpen: string;
+    /**
+     * Whether it can be made a formula.
+     */
+    ready: boolean;
+}
+
+/**
  * A row of the bibliography.
  */
 export interface SourceView {
@@ -398,6 +850,28 @@ export interface SourceView {
 }
 
 /**
+ * A sentence of the label.
+ */
+export interface LabelStatementView {
+    /**
+     * The field that leaves it off.
+     */
+    field: string;
+    /**
+     * The sentence.
+     */
+    text: string;
+    /**
+     * What asks for it.
+     */
+    why: string;
+    /**
+     * Whether it stands on the label.
+     */
+    there: boolean;
+}
+
+/**
  * A sentence with a tone.
  */
 export interface RemarkView {
@@ -409,6 +883,28 @@ export interface RemarkView {
      * The sentence.
      */
     text: string;
+}
+
+/**
+ * A shared formula as a reader can make it. Nothing of it is kept.
+ */
+export interface ReaderView {
+    /**
+     * The formula with what is taken instead.
+     */
+    reading: ReadingView;
+    /**
+     * Whose version it is, in a sentence; empty while it is the author's.
+     */
+    whose: string;
+    /**
+     * Line by line what is lacking.
+     */
+    without: WithoutView[];
+    /**
+     * What the checks find in this version and not in the author's.
+     */
+    new: RemarkView[];
 }
 
 /**
@@ -516,6 +1012,28 @@ export interface TimerView {
 }
 
 /**
+ * An allergen that is in the product.
+ */
+export interface LabelAllergenView {
+    /**
+     * Its name in the law.
+     */
+    name: string;
+    /**
+     * How much of it there usually is, and at most.
+     */
+    amount: string;
+    /**
+     * What is done with it on this label.
+     */
+    fate: string;
+    /**
+     * Whether it is named.
+     */
+    named: boolean;
+}
+
+/**
  * An earlier version of a formula.
  */
 export interface VersionView {
@@ -527,6 +1045,10 @@ export interface VersionView {
      * When, and what it was called, in a few words.
      */
     text: string;
+    /**
+     * Whether it is another formula on the shelf, to compare with.
+     */
+    isOther: boolean;
 }
 
 /**
@@ -689,6 +1211,24 @@ export type Standing = "new" | "same" | "differs";
 export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
 
 /**
+ * How the pH moves.
+ */
+export interface DriftView {
+    /**
+     * By what.
+     */
+    label: string;
+    /**
+     * From where to where.
+     */
+    value: string;
+    /**
+     * Which findings come or go.
+     */
+    changes: RemarkView[];
+}
+
+/**
  * Layers of the jar.
  */
 export interface JarView {
@@ -711,9 +1251,53 @@ export interface JarView {
 }
 
 /**
- * One act of the maker. Text fields carry what was typed, as it was typed.
+ * Layers side by side.
  */
-export type Command = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "restore-example" } | { do: "look-at-shelf"; looking: boolean } | { do: "look-further" } | { do: "undo" } | { do: "undo-act"; change: number } | { do: "redo" } | { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number } | { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string } | { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer } | { do: "act-on-batch"; act: BatchAct; on: string; text: string } | { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-kind"; text: string } | { do: "set-measured-ph"; text: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" } | { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+export interface BarView {
+    /**
+     * In a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * From the left.
+     */
+    bands: BandView[];
+}
+
+/**
+ * Letters in one line.
+ */
+export interface LabelRunView {
+    /**
+     * Left end.
+     */
+    x: number;
+    /**
+     * The line they stand on.
+     */
+    y: number;
+    /**
+     * Size of the letters.
+     */
+    size: number;
+    /**
+     * How wide they are.
+     */
+    width: number;
+    /**
+     * Whether they are bold.
+     */
+    bold: boolean;
+    /**
+     * What they say.
+     */
+    text: string;
+}
+
+/**
+ * One act of the maker, in one of the rooms.
+ */
+export type Command = DeskCommand | ShelfCommand | FormulaCommand | BenchCommand | MaterialsCommand | ExtractsCommand | FindingsCommand | PhCommand | BatchesCommand | PasteCommand | ShareCommand | SwapCommand | LabelCommand;
 
 /**
  * One answer of a search.
@@ -819,6 +1403,20 @@ export interface ConstituentView {
      * Which line brings how much. Only `evaluate` hands it out: a page asks `trailOf` for the few that are open.
      */
     trail?: TrailView[];
+}
+
+/**
+ * One curve.
+ */
+export interface PlotCurve {
+    /**
+     * What it is of.
+     */
+    label: string;
+    /**
+     * Its points.
+     */
+    points: [number, number][];
 }
 
 /**
@@ -985,6 +1583,10 @@ export interface LineView {
      * Its name.
      */
     name: string;
+    /**
+     * The layer it goes into.
+     */
+    layer: Layer;
     /**
      * What a composite brings, in a few words.
      */
@@ -1176,6 +1778,10 @@ export interface PhaseView {
      */
     temperature: string;
     /**
+     * What stands behind it.
+     */
+    temperatureUnit: string;
+    /**
      * Its share of the formula.
      */
     percent: string;
@@ -1322,6 +1928,56 @@ export interface CardView {
 }
 
 /**
+ * One way to do without a line.
+ */
+export interface SwapWayView {
+    /**
+     * Names it.
+     */
+    key: string;
+    /**
+     * `same` for another strength, `parts` for what it is made of or makes, `other` for what does its job.
+     */
+    kind: "same" | "parts" | "other";
+    /**
+     * What is taken instead.
+     */
+    name: string;
+    /**
+     * What is weighed then.
+     */
+    takes: string;
+    /**
+     * Whether it is on the shelf.
+     */
+    atHand: boolean;
+    /**
+     * Whether it is looked at.
+     */
+    chosen: boolean;
+    /**
+     * Why it is offered.
+     */
+    reasons: string[];
+    /**
+     * What becomes different.
+     */
+    differences: string[];
+    /**
+     * What the checks find then, or find no longer.
+     */
+    findings: RemarkView[];
+    /**
+     * Where the figures were found.
+     */
+    sources: string[];
+    /**
+     * Why it cannot be done.
+     */
+    problem: string;
+}
+
+/**
  * Photos on this device that no batch has any more.
  */
 export interface StrayPhotos {
@@ -1352,6 +2008,10 @@ export interface SettingsView {
      */
     volumeUnit: string;
     /**
+     * Unit of temperature.
+     */
+    temperatureUnit: string;
+    /**
      * Step of the main scale.
      */
     mainStep: string;
@@ -1371,6 +2031,70 @@ export interface SettingsView {
      * Relative error a line may have.
      */
     tolerance: string;
+}
+
+/**
+ * Sheets to print, in millimetres.
+ */
+export interface LabelSheetView {
+    /**
+     * The paper.
+     */
+    paper: "a4" | "letter";
+    /**
+     * How wide it is.
+     */
+    width: number;
+    /**
+     * How high.
+     */
+    height: number;
+    /**
+     * Upper left corners of the labels of a full sheet.
+     */
+    places: [number, number][];
+    /**
+     * How many sheets.
+     */
+    sheets: number;
+    /**
+     * How many labels are on the last.
+     */
+    onLast: number;
+    /**
+     * All that in a sentence.
+     */
+    about: string;
+}
+
+/**
+ * Something before and after.
+ */
+export interface SwapPairView {
+    /**
+     * What.
+     */
+    name: string;
+    /**
+     * Its layer, for a layer.
+     */
+    layer?: Layer;
+    /**
+     * Percent before; empty where it was not there.
+     */
+    before: string;
+    /**
+     * Percent after; empty where it is gone.
+     */
+    after: string;
+    /**
+     * Mass to weigh in the batch after; empty for a layer.
+     */
+    mass: string;
+    /**
+     * `same`, `changed`, `new` or `gone`.
+     */
+    fate: "same" | "changed" | "new" | "gone";
 }
 
 /**
@@ -1396,6 +2120,32 @@ export interface OfferView {
 }
 
 /**
+ * Something that is due.
+ */
+export interface DueToday {
+    /**
+     * What is to be done: `look` at a batch, or `use` a material.
+     */
+    act: "look" | "use";
+    /**
+     * Names the batch or the material.
+     */
+    key: string;
+    /**
+     * What it is about.
+     */
+    name: string;
+    /**
+     * What else is to be said of it.
+     */
+    about: string;
+    /**
+     * Whether its day is past, or close.
+     */
+    late: boolean;
+}
+
+/**
  * Something the maker should hear once.
  */
 export interface Notice {
@@ -1408,7 +2158,7 @@ export interface Notice {
      */
     text: string;
     /**
-     * The change that [`UndoAct`](crate::command::Command::UndoAct) takes back from here, while nothing was done since.
+     * The change that [`UndoAct`](crate::rooms::command::DeskCommand::UndoAct) takes back from here, while nothing was done since.
      */
     undo?: number;
 }
@@ -1426,17 +2176,9 @@ export interface ChoiceAct {
      */
     about: string;
     /**
-     * What is sent.
+     * What is sent; of the large area, with what was typed in the fields that go along with it.
      */
-    act: BatchAct;
-    /**
-     * On what.
-     */
-    on: string;
-    /**
-     * With which text, where no field goes along.
-     */
-    text: string;
+    command?: BatchesCommand;
     /**
      * Whether it cannot be chosen; `about` says why.
      */
@@ -1455,6 +2197,36 @@ export interface ChoiceView {
      * What it is called.
      */
     label: string;
+}
+
+/**
+ * Something worked out that can be put into the formula.
+ */
+export interface PhOfferView {
+    /**
+     * Which.
+     */
+    offer: PhOffer;
+    /**
+     * What it hangs on.
+     */
+    fields: PhFieldView[];
+    /**
+     * What it comes to, a line each.
+     */
+    lines: string[];
+    /**
+     * How what is weighed is handled.
+     */
+    cautions: string[];
+    /**
+     * What the button says; empty where there is nothing to put in.
+     */
+    label: string;
+    /**
+     * Why not.
+     */
+    problem: string;
 }
 
 /**
@@ -1498,6 +2270,10 @@ export interface BatchView {
      */
     stock: StockView[];
     /**
+     * Materials of the formula of which it is not said how much is left.
+     */
+    atHand: AtHandView[];
+    /**
      * The batch the sheet makes.
      */
     batch: string;
@@ -1522,9 +2298,63 @@ export interface BatchView {
      */
     smallest: string;
     /**
+     * How what is on the sheet is handled, where something on it is caustic.
+     */
+    handling: string[];
+    /**
      * Lines whose rounding error is larger than the maker accepts, in a sentence.
      */
     warning: string;
+}
+
+/**
+ * The formula before and after.
+ */
+export interface SwapVersionView {
+    /**
+     * What changes, in a sentence.
+     */
+    summary: string;
+    /**
+     * Line by line.
+     */
+    lines: SwapPairView[];
+    /**
+     * What is in the jar by layer.
+     */
+    layers: SwapPairView[];
+    /**
+     * The layers as a bar.
+     */
+    before: BarView;
+    /**
+     * The layers of the version as a bar.
+     */
+    after: BarView;
+    /**
+     * What the checks no longer find.
+     */
+    gone: RemarkView[];
+    /**
+     * What they find then.
+     */
+    new: RemarkView[];
+    /**
+     * What it costs, or what has no price; may be empty.
+     */
+    cost: string;
+    /**
+     * What to expect on skin.
+     */
+    expect: string[];
+    /**
+     * What of the formula is missed, and by how much.
+     */
+    missed: string[];
+    /**
+     * What the button says; empty where nothing changes.
+     */
+    label: string;
 }
 
 /**
@@ -1581,6 +2411,68 @@ export interface JournalView {
      * Name of that file.
      */
     calendarName: string;
+}
+
+/**
+ * The label of the open formula.
+ */
+export interface LabelView {
+    /**
+     * Why there is none; then all below is empty.
+     */
+    problem: string;
+    /**
+     * What can be filled in.
+     */
+    fields: LabelFieldView[];
+    /**
+     * The ingredients as the label lists them.
+     */
+    declaration: string;
+    /**
+     * The same name by name.
+     */
+    names: LabelNameView[];
+    /**
+     * What is not certain of them, and what is to be known.
+     */
+    said: RemarkView[];
+    /**
+     * Allergens in it, those to be named first.
+     */
+    allergens: LabelAllergenView[];
+    /**
+     * What is above the table of allergens, or stands in its place.
+     */
+    allergensAbout: string;
+    /**
+     * Sentences the label carries or could.
+     */
+    statements: LabelStatementView[];
+    /**
+     * What is still missing on it.
+     */
+    missing: RemarkView[];
+    /**
+     * Words on it that would make something else of the product, or promise too much.
+     */
+    wording: RemarkView[];
+    /**
+     * The label, drawn.
+     */
+    art?: LabelArtView;
+    /**
+     * Why it is not drawn.
+     */
+    tooSmall: string;
+    /**
+     * How large its letters are and have to be.
+     */
+    lettering: FigureView[];
+    /**
+     * Sheets of it.
+     */
+    sheet?: LabelSheetView;
 }
 
 /**
@@ -1740,6 +2632,56 @@ export interface ExtractView {
 }
 
 /**
+ * The open formula made with what one has.
+ */
+export interface SwapView {
+    /**
+     * Why there is nothing to work out; then all below is empty.
+     */
+    problem: string;
+    /**
+     * What is asked.
+     */
+    wanted: SwapUse;
+    /**
+     * Lines of the formula.
+     */
+    lines: SwapLineView[];
+    /**
+     * The line that is swapped.
+     */
+    line?: number;
+    /**
+     * What is weighed in it.
+     */
+    name: string;
+    /**
+     * What its author says to take instead, as the field holds it.
+     */
+    note: string;
+    /**
+     * Ways to do without the line, worked out.
+     */
+    ways: SwapWayView[];
+    /**
+     * What is asked hangs on these.
+     */
+    fields: PhFieldView[];
+    /**
+     * What is to be said of the shelf: what is past its date, what has no price.
+     */
+    said: string[];
+    /**
+     * Why there is no answer, and the least that would help.
+     */
+    refused: string[];
+    /**
+     * What was worked out.
+     */
+    version?: SwapVersionView;
+}
+
+/**
  * The open material.
  */
 export interface MaterialView {
@@ -1818,6 +2760,68 @@ export interface MaterialView {
 }
 
 /**
+ * The pH of the open formula.
+ */
+export interface PhView {
+    /**
+     * Why there is nothing to say; then all below is empty.
+     */
+    problem: string;
+    /**
+     * What is aimed at, as its field holds it.
+     */
+    target: string;
+    /**
+     * What was measured, as its field holds it.
+     */
+    measured: string;
+    /**
+     * What it comes to as it is written.
+     */
+    predicted?: FigureView;
+    /**
+     * Which pH the checks read.
+     */
+    counts: string;
+    /**
+     * What decides it, the one that moves it most first.
+     */
+    deciders: FigureView[];
+    /**
+     * What is not known, with what it can move.
+     */
+    unknown: FigureView[];
+    /**
+     * What else the prediction rests on.
+     */
+    rests: string[];
+    /**
+     * What can be put into the formula.
+     */
+    offers: PhOfferView[];
+    /**
+     * What of fruit acids and salicylic acid is free.
+     */
+    freeAcids: FigureView[];
+    /**
+     * How much it buffers.
+     */
+    capacity?: FigureView;
+    /**
+     * How it moves in the jar.
+     */
+    drifts: DriftView[];
+    /**
+     * Pictures.
+     */
+    plots: PlotView[];
+    /**
+     * Which acid's forms are drawn.
+     */
+    species?: PhFieldView;
+}
+
+/**
  * The parts of the view that changed. A part that is absent stands as it was.
  */
 export interface Update {
@@ -1874,6 +2878,14 @@ export interface Update {
      */
     ownMaterials?: MaterialHit[];
     /**
+     * What the maker has.
+     */
+    held?: HeldView[];
+    /**
+     * What is due today.
+     */
+    due?: DueToday[];
+    /**
      * The open material; `closed` when there is none.
      */
     material?: MaterialView;
@@ -1885,6 +2897,18 @@ export interface Update {
      * The open extract.
      */
     extract?: ExtractView;
+    /**
+     * The pH of the open formula.
+     */
+    ph?: PhView;
+    /**
+     * The open formula made with what one has.
+     */
+    swap?: SwapView;
+    /**
+     * The label of the open formula.
+     */
+    label?: LabelView;
     /**
      * The maker's batches.
      */
@@ -1994,7 +3018,7 @@ export interface ScaleView {
 /**
  * The settings the page can change.
  */
-export type SettingName = "decimal-mark" | "mass-unit" | "volume-unit" | "main-step" | "fine-scale" | "fine-step" | "fine-below" | "tolerance";
+export type SettingName = "decimal-mark" | "mass-unit" | "volume-unit" | "temperature-unit" | "main-step" | "fine-scale" | "fine-step" | "fine-below" | "tolerance";
 
 /**
  * The shelf.
@@ -2005,9 +3029,17 @@ export interface ShelfView {
      */
     cards: ShelfCard[];
     /**
-     * How many more there are.
+     * How many more there are of those that are looked for.
      */
     more: number;
+    /**
+     * How many stand on the shelf.
+     */
+    all: number;
+    /**
+     * The same in words.
+     */
+    total: string;
     /**
      * The one that is open.
      */
@@ -2050,6 +3082,16 @@ export interface Reader {
      * Keep nothing: for a page that only shows.
      */
     keepNothing?: boolean;
+}
+
+/**
+ * What a reader lacks.
+ */
+export interface Lacks {
+    /**
+     * Each line.
+     */
+    lines?: Lack[];
 }
 
 /**
@@ -2237,9 +3279,128 @@ export interface HoldingView {
 }
 
 /**
+ * What the maker has of a material.
+ */
+export interface HeldView {
+    /**
+     * The material.
+     */
+    id: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * The layer it goes into.
+     */
+    layer: Layer;
+    /**
+     * Its lot, where one is noted.
+     */
+    about: string;
+    /**
+     * How much there is, with its unit; empty where that is not noted.
+     */
+    stock: string;
+    /**
+     * By when it should be used, in words; empty where no day is noted.
+     */
+    until: string;
+    /**
+     * Whether that day is past, or comes soon.
+     */
+    late: boolean;
+}
+
+/**
+ * What the page can ask of a pasted recipe.
+ */
+export type PasteCommand = { do: "make-of-recipe" };
+
+/**
+ * What the page can ask of making it with what one has. Text fields carry what was typed, as it was typed.
+ */
+export type SwapCommand = { do: "look-at-swap"; looking: boolean } | { do: "choose-swap-use"; wanted: SwapUse } | { do: "swap-line"; line: number } | { do: "choose-way"; way: string } | { do: "set-substitution"; line: number; text: string } | { do: "mark-line"; line: number; marked: boolean } | { do: "set-swap-field"; field: string; text: string } | { do: "take-swap"; text: string };
+
+/**
+ * What the page can ask of sharing and keeping. Text fields carry what was typed, as it was typed.
+ */
+export type ShareCommand = { do: "keep-copy"; link: string } | { do: "restore-backup"; differing: "both" | "theirs" } | { do: "restore-version"; formula: string; version: string };
+
+/**
+ * What the page can ask of the batches. Text fields carry what was typed, as it was typed; where nothing was typed,
+ * what was planned is meant. A card hands out the command of each of its fields and choices; the page puts what was typed
+ * into it and sends it back.
+ */
+export type BatchesCommand = { do: "look-at-batches"; looking: boolean } | { do: "begin-batch"; formula: string | undefined } | { do: "open-batch"; batch: string } | { do: "close-batch" } | { do: "delete-batch"; batch: string } | { do: "set-lot"; text: string } | { do: "look-at-step"; step: string | undefined } | { do: "start-run" } | { do: "begin-with-phase"; phase: number } | { do: "weigh-empty-beaker"; phase: number; text: string } | { do: "pour"; line: number; text: string } | { do: "leave-out"; line: number } | { do: "accept-pour"; line: number } | { do: "rescale-to-pour"; line: number } | { do: "take-from-rest"; line: number } | { do: "weigh-cold"; phase: number; text: string } | { do: "weigh-hot"; phase: number; text: string } | { do: "put-back-water"; phase: number | undefined; text: string } | { do: "note-temperature"; of: string; text: string } | { do: "start-timer"; step: string; text: string } | { do: "stop-timer"; step: string } | { do: "resume-timer"; step: string } | { do: "temper"; phase: number; text: string } | { do: "weigh-batch"; gross: string; empty: string } | { do: "note-ph"; text: string } | { do: "plan-titration"; name: string; text: string } | { do: "take-ph-sample"; text: string } | { do: "add-drops"; text: string } | { do: "add-to-sample"; text: string } | { do: "read-sample"; text: string } | { do: "correct-ph"; text: string } | { do: "accept-ph" } | { do: "fill"; count: string; each: string } | { do: "say"; name: string; text: string } | { do: "close-step"; step: string } | { do: "finish-run" } | { do: "take-back" } | { do: "begin-entry"; text: string } | { do: "note-entry"; entry: number; name: string; text: string } | { do: "add-photo"; entry: number; name: string } | { do: "remove-entry"; entry: number };
+
+/**
+ * What the page can ask of the bench. Text fields carry what was typed, as it was typed.
+ */
+export type BenchCommand = { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string };
+
+/**
+ * What the page can ask of the extracts. Text fields carry what was typed, as it was typed.
+ */
+export type ExtractsCommand = { do: "look-at-extracts"; looking: boolean } | { do: "new-extract"; kind: ExtractKind } | { do: "open-extract"; extract: string } | { do: "delete-extract"; extract: string } | { do: "restore-extract-example" } | { do: "set-extract"; field: string; text: string } | { do: "remove-from-blend"; field: string } | { do: "remove-extract-step"; step: number } | { do: "take-extract-offer"; offer: ExtractOffer };
+
+/**
+ * What the page can ask of the findings. Text fields carry what was typed, as it was typed.
+ */
+export type FindingsCommand = { do: "open-finding"; key: string; open: boolean } | { do: "cure-finding"; key: string; cure: number; text: string } | { do: "set-aside-finding"; key: string; text: string } | { do: "take-finding-back"; key: string } | { do: "set-suspended"; line: number; suspended: boolean } | { do: "set-cold-storage"; text: string } | { do: "set-kind"; text: string } | { do: "set-measured-ph"; text: string };
+
+/**
+ * What the page can ask of the label. Text fields carry what was typed, as it was typed.
+ */
+export type LabelCommand = { do: "look-at-label"; looking: boolean } | { do: "set-label-field"; field: string; text: string };
+
+/**
+ * What the page can ask of the materials. Text fields carry what was typed, as it was typed.
+ */
+export type MaterialsCommand = { do: "new-material"; composite: boolean; name: string } | { do: "copy-material"; material: string } | { do: "open-material"; material: string } | { do: "close-material" } | { do: "set-material-text"; field: MaterialField; text: string } | { do: "set-material-class"; class: Class } | { do: "set-material-phase"; kind: PhaseKind } | { do: "add-part"; material: string } | { do: "set-part-amount"; part: number; text: string } | { do: "remove-part"; part: number } | { do: "delete-material"; material: string } | { do: "set-holding"; material: string; field: HoldingField; text: string } | { do: "import-table" };
+
+/**
+ * What the page can ask of the open formula. Text fields carry what was typed, as it was typed.
+ */
+export type FormulaCommand = { do: "set-purpose"; purpose: "leave-on" | "rinse-off" } | { do: "set-target-ph"; text: string } | { do: "set-notes"; text: string } | { do: "set-steps"; text: string } | { do: "write-in"; basis: "percent" | "grams" } | { do: "add-phase"; kind: PhaseKind } | { do: "rename-phase"; phase: number; name: string } | { do: "set-phase-kind"; phase: number; kind: PhaseKind } | { do: "set-phase-temperature"; phase: number; text: string } | { do: "move-phase"; phase: number; position: number } | { do: "remove-phase"; phase: number } | { do: "add-line"; phase: number; material: string } | { do: "set-amount"; line: number; text: string } | { do: "set-quantum-satis"; line: number } | { do: "set-line-note"; line: number; text: string } | { do: "replace-material"; line: number; material: string } | { do: "move-line"; line: number; phase: number; position: number } | { do: "step-line"; line: number; down: boolean } | { do: "remove-line"; line: number } | { do: "apply-cure"; code: string; problem: number; cure: number };
+
+/**
+ * What the page can ask of the pH. Text fields carry what was typed, as it was typed.
+ */
+export type PhCommand = { do: "look-at-ph"; looking: boolean } | { do: "set-ph-field"; field: string; text: string } | { do: "take-ph-offer"; offer: PhOffer; text: string };
+
+/**
+ * What the page can ask of the shelf. Text fields carry what was typed, as it was typed.
+ */
+export type ShelfCommand = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "see-example"; example: Example } | { do: "search-shelf"; text: string } | { do: "sort-shelf"; order: "changed" | "name" } | { do: "look-at-shelf"; looking: boolean } | { do: "look-further" };
+
+/**
+ * What the page can ask whatever the room: taking back, and what another page changed. Text fields carry what was typed, as it was typed.
+ */
+export type DeskCommand = { do: "undo" } | { do: "undo-act"; change: number } | { do: "redo" } | { do: "changed-elsewhere"; key: string } | { do: "take-theirs"; key: string } | { do: "keep-both"; key: string };
+
+/**
  * Where a material comes from.
  */
 export type Origin = "catalogue" | "own" | "formula";
+
+/**
+ * Where the open jar stands.
+ */
+export interface LabelJarView {
+    /**
+     * Left edge.
+     */
+    x: number;
+    /**
+     * Upper edge.
+     */
+    y: number;
+    /**
+     * How wide and high it is.
+     */
+    side: number;
+}
 
 /**
  * Whether it keeps.
@@ -2346,6 +3507,13 @@ export class Stillroom {
      */
     beginBackup(site: string): BackupWriter;
     /**
+     * Says what a line of that recipe means: a material, `own` for one to be described, nothing to have it open again.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    chooseInRecipe(line: number, material: string): RecipeView;
+    /**
      * Says that all that was handed out is on the disk, or that it could not be put there.
      *
      * # Errors
@@ -2353,7 +3521,7 @@ export class Stillroom {
      */
     committed(is_on_disk: boolean): Update;
     /**
-     * What changed in a formula since an earlier version; nothing if there is no such version.
+     * What is different between a formula and an earlier version or another formula; nothing if there is no such thing.
      *
      * # Errors
      * Never by what a person did.
@@ -2402,6 +3570,11 @@ export class Stillroom {
      */
     photoWasLost(): void;
     /**
+     * Looks the open formula up and predicts its pH so many times, and says what it comes to; 0 where it comes to nothing.
+     * Shows nothing: for measuring.
+     */
+    predictPh(times: number): number;
+    /**
      * Reads a backup and says what restoring it would do, on a device that has photos of these names. Nothing is put
      * anywhere yet.
      *
@@ -2416,7 +3589,14 @@ export class Stillroom {
      * # Errors
      * Never by what a photo holds.
      */
-    readColour(entry: string, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
+    readColour(entry: number, sample: Uint8Array | number[], white: Uint8Array | number[]): Update;
+    /**
+     * A shared formula for a reader who lacks some of its lines. Nothing is kept.
+     *
+     * # Errors
+     * If `lacks` is not what its type says.
+     */
+    readLinkWithout(link: string, batch: string | null | undefined, lacks: Lacks): ReaderView;
     /**
      * A shared formula for reading, with a batch as typed if the reader wants another. Nothing is kept.
      *
@@ -2424,6 +3604,14 @@ export class Stillroom {
      * Never by what a link holds.
      */
     readLink(link: string, batch?: string | null): ReadingView;
+    /**
+     * Reads a recipe as people write them. Nothing is kept. `meaning` says what numbers without a unit are; empty where the
+     * recipe decides.
+     *
+     * # Errors
+     * Never by what a text holds.
+     */
+    readRecipe(text: string, meaning: 'percent' | 'grams' | 'parts' | ''): RecipeView;
     /**
      * Reads a table of materials and says, line by line, what is wrong with it. Nothing is taken in yet.
      *
@@ -2452,6 +3640,11 @@ export class Stillroom {
      * Never by what a person did.
      */
     showEverything(): Update;
+    /**
+     * Looks for the amounts of so many materials of so many substances, drawn by chance, and says how far they are off;
+     * less than nothing where there are none. Shows nothing: for measuring.
+     */
+    solveByChance(materials: number, substances: number, chance: number): number;
     /**
      * Every source a value of the catalogue rests on.
      *
@@ -2482,7 +3675,7 @@ export class Stillroom {
      */
     trailOf(constituent: string): TrailView[];
     /**
-     * Earlier versions of a formula, last first.
+     * Earlier versions of a formula, last first, and then the other formulas it can be compared with.
      *
      * # Errors
      * Never by what a person did.
@@ -2504,6 +3697,10 @@ export class Stillroom {
      */
     writeTable(): string;
     /**
+     * The same with a table of the substitutions that hold for each line.
+     */
+    writeUpWithSubstitutions(formula: string, form: string): string;
+    /**
      * A formula written out as `markdown`, `text` or `csv`; nothing for another form.
      */
     writeUp(formula: string, form: string): string;
@@ -2524,7 +3721,7 @@ export function evaluate(formula: string, own_materials: string[], options: Eval
  * # Errors
  * If there is no piece of that name.
  */
-export function fetchPiece(piece: "share" | "whole", done: Function): void;
+export function fetchPiece(piece: "share" | "whole" | "swap", done: Function): void;
 
 /**
  * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
@@ -2533,6 +3730,25 @@ export function fetchPiece(piece: "share" | "whole", done: Function): void;
  * If `options` is not what its type says. A link that cannot be read is an error in the view.
  */
 export function readShared(link: string, options: ReadingOptions): ReadingView;
+
+/**
+ * The same for a reader who lacks some of its lines.
+ *
+ * # Errors
+ * If `options` or `lacks` is not what its type says.
+ */
+export function readSharedWithout(link: string, options: ReadingOptions, lacks: Lacks): ReaderView;
+
+/**
+ * Says in which language the page is, by its tag; English where the texts are not written in it. To be said before a session
+ * is opened.
+ */
+export function speak(language: string): void;
+
+/**
+ * Takes in the texts of a piece of the seam in the language of the page, as the page fetched them.
+ */
+export function takeTexts(piece: 'main' | 'share' | 'whole' | 'swap' | 'names' | 'words', texts: string): void;
 
 /**
  * The version of this build.
@@ -2553,8 +3769,11 @@ export interface InitOutput {
     readonly evaluate: (a: number, b: number, c: number, d: number, e: any) => [number, number, number];
     readonly fetchPiece: (a: number, b: number, c: any) => [number, number];
     readonly readShared: (a: number, b: number, c: any) => [number, number, number];
+    readonly readSharedWithout: (a: number, b: number, c: any, d: any) => [number, number, number];
+    readonly speak: (a: number, b: number) => void;
     readonly stillroom_apply: (a: number, b: any) => [number, number, number];
     readonly stillroom_beginBackup: (a: number, b: number, c: number) => number;
+    readonly stillroom_chooseInRecipe: (a: number, b: number, c: number, d: number) => [number, number, number];
     readonly stillroom_committed: (a: number, b: number) => [number, number, number];
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
@@ -2565,13 +3784,17 @@ export interface InitOutput {
     readonly stillroom_open: (a: any, b: number, c: number) => [number, number, number];
     readonly stillroom_photoOfBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_photoWasLost: (a: number) => void;
+    readonly stillroom_predictPh: (a: number, b: number) => number;
     readonly stillroom_readBackup: (a: number, b: any, c: number, d: number) => [number, number, number];
-    readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number, g: number) => [number, number, number];
+    readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number];
     readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
+    readonly stillroom_readLinkWithout: (a: number, b: number, c: number, d: number, e: number, f: any) => [number, number, number];
+    readonly stillroom_readRecipe: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_rest: (a: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
+    readonly stillroom_solveByChance: (a: number, b: number, c: number, d: number) => number;
     readonly stillroom_sources: (a: number) => [number, number, number, number];
     readonly stillroom_storageRemarks: (a: number) => [number, number];
     readonly stillroom_strayPhotos: (a: number, b: number, c: number) => [number, number, number];
@@ -2582,6 +3805,8 @@ export interface InitOutput {
     readonly stillroom_writeBackup: (a: number, b: number, c: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
+    readonly stillroom_writeUpWithSubstitutions: (a: number, b: number, c: number, d: number, e: number) => [number, number];
+    readonly takeTexts: (a: number, b: number, c: number, d: number) => void;
     readonly version: () => [number, number];
     readonly __indirect_function_table: WebAssembly.Table;
     readonly memory: WebAssembly.Memory;

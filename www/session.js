@@ -2,8 +2,10 @@
 
 // The page's side of the seam: sends commands, hands out updates, and has what changed kept once it is drawn.
 
+import { language, tableOf } from './dom/language.js';
 import { Log } from './log.js';
-import open, { Stillroom, fetchPiece } from './seam/stillroom.js';
+import { breath, idle } from './moments.js';
+import open, { Stillroom, fetchPiece, speak, takeTexts } from './seam/stillroom.js';
 
 /** @typedef {import('./seam/stillroom.js').Command} Command */
 /** @typedef {import('./seam/stillroom.js').Update} Update */
@@ -34,6 +36,14 @@ export class Session {
   #broken = false;
   /** @type {Promise<void> | undefined} */
   #growing;
+  /** @type {Promise<void> | undefined} */
+  #swapping;
+  /** @type {() => void} */
+  #isComplete = () => {};
+  /** Fulfilled once all of the seam is there; to wait for it fetches nothing. @type {Promise<void>} */
+  complete = new Promise((resolve) => {
+    this.#isComplete = resolve;
+  });
 
   /**
    * @param {Stillroom} seam
@@ -59,7 +69,16 @@ export class Session {
    * @param {Trouble} onTrouble
    */
   static async open(onTrouble) {
-    const [{ log, texts }] = await Promise.all([Log.open(), open()]);
+    /** @type {('main' | 'names')[]} */
+    const tables = language === 'en' ? ['main'] : ['main', 'names'];
+    const [{ log, texts }, said] = await Promise.all([
+      Log.open(),
+      Promise.all(tables.map((piece) => tableOf(piece))),
+      open(),
+    ]);
+    speak(language);
+    tables.forEach((piece, at) => takeTexts(piece, said[at] ?? ''));
+    await breath();
     return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onTrouble);
   }
 
@@ -76,9 +95,35 @@ export class Session {
     return this.#growing;
   }
 
+  /**
+   * Fetches what works out how to make it with what one has, after what lies beyond the main job.
+   * @returns {Promise<void>} fulfilled once it is there
+   */
+  swap() {
+    this.#swapping ??= this.whole()
+      .then(() => Promise.all([tableOf('swap'), fetched('swap')]))
+      .then(
+        ([said]) => takeTexts('swap', said),
+        (problem) => {
+          this.#swapping = undefined;
+          throw problem;
+        },
+      );
+    return this.#swapping;
+  }
+
   async #grow() {
-    await Promise.all([fetched('whole'), fetched('share')]);
+    /** @type {('share' | 'whole' | 'words')[]} */
+    const tables = language === 'en' ? ['share', 'whole'] : ['share', 'whole', 'words'];
+    const [said] = await Promise.all([
+      Promise.all(tables.map((piece) => tableOf(piece))),
+      fetched('whole'),
+      fetched('share'),
+    ]);
+    await breath();
+    tables.forEach((piece, at) => takeTexts(piece, said[at] ?? ''));
     this.act((seam) => seam.wholeArrived());
+    this.#isComplete();
   }
 
   /**
@@ -108,6 +153,7 @@ export class Session {
       listener.waiting.length = 0;
       listener.hear(update);
     }
+    this.#askForRest();
   }
 
   /** Hands out everything there is to show. */
@@ -175,16 +221,14 @@ export class Session {
     if (!update) return {};
     this.#tell(update);
     this.#commit();
-    if (!this.#restAsked) {
-      this.#restAsked = true;
-      const rest = () => this.#rest();
-      if ('requestIdleCallback' in globalThis) {
-        requestIdleCallback(rest, { timeout: REST_WITHIN });
-      } else {
-        setTimeout(rest);
-      }
-    }
+    this.#askForRest();
     return update;
+  }
+
+  #askForRest() {
+    if (this.#restAsked) return;
+    this.#restAsked = true;
+    void this.#rest();
   }
 
   /**
@@ -198,9 +242,12 @@ export class Session {
   }
 
   /** What need not be done before a change is drawn: keeping it, checking it, and drawing what is out of sight. */
-  #rest() {
-    this.#restAsked = false;
+  async #rest() {
+    await idle(REST_WITHIN);
     this.#keep();
+    // What changes from here on has to be kept as well: it asks anew.
+    this.#restAsked = false;
+    await idle(REST_WITHIN);
     const update = this.#try(() => this.#seam.rest());
     if (update) this.#tell(update, true);
   }
@@ -252,7 +299,8 @@ export class Session {
     } catch (problem) {
       // After a trap, or a stack that ran out, the seam's memory cannot be trusted: nothing more is asked of it or kept. What
       // it refused by an error it could finish, and goes on, unless it cannot even say how things stand.
-      this.#broken = this.#tellsAnew || !(problem instanceof Error) || /^(Runtime|Range|Internal)Error$/.test(problem.name);
+      this.#broken =
+        this.#tellsAnew || !(problem instanceof Error) || /^(Runtime|Range|Internal)Error$/.test(problem.name);
       this.#onTrouble(problem, this.#broken);
       if (!this.#broken) {
         this.#tellsAnew = true;
@@ -266,7 +314,7 @@ export class Session {
 
 /**
  * A piece of the seam, there.
- * @param {'share' | 'whole'} piece
+ * @param {'share' | 'whole' | 'swap'} piece
  * @returns {Promise<void>}
  */
 async function fetched(piece) {

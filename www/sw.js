@@ -21,6 +21,16 @@ const HASH_HEADER = 'x-kept-sha256';
 /** The built files by path. @type {Map<string, BuiltFile>} */
 const files = new Map(BUILD.files.map((file) => [addressOf(file).pathname, file]));
 
+/**
+ * The language a file holds the texts of, where a page fetches it for that language alone. The first language is kept with
+ * everything else: it stands in wherever another is missing.
+ * @param {Pick<BuiltFile, 'url'>} file
+ */
+function languageOf({ url }) {
+  const language = /\/(?:texts|words)\/([a-z]{2})[-/]/.exec(url)?.[1];
+  return language === 'en' ? undefined : language;
+}
+
 /** @param {BuiltFile} file */
 function addressOf(file) {
   return new URL(file.url, scope);
@@ -32,6 +42,8 @@ worker.addEventListener('activate', (event) => event.waitUntil(activate()));
 worker.addEventListener('message', (event) => {
   if (event.data?.type === 'take-over') {
     event.waitUntil(worker.skipWaiting());
+  } else if (event.data?.type === 'keep-language') {
+    event.waitUntil(keepLanguage(String(event.data.language)));
   }
 });
 
@@ -68,19 +80,45 @@ async function answer(file, request) {
   return (await cache.match(addressOf(file))) ?? fetch(request);
 }
 
+/**
+ * Keeps the texts of a language as well.
+ * @param {string} language
+ */
+async function keepLanguage(language) {
+  const cache = await caches.open(cacheName);
+  const files = BUILD.files.filter((file) => languageOf(file) === language);
+  await Promise.all(
+    files.map(async (file) => {
+      if (!(await cache.match(addressOf(file)))) await cache.put(addressOf(file), await fetched(file));
+    }),
+  );
+}
+
 /** Fetches every file and checks it. One that fails lets the whole installation fail: the old version goes on. */
 async function install() {
   await caches.delete(cacheName);
   try {
     const cache = await caches.open(cacheName);
     const kept = await answersOfOlderVersions();
+    const spoken = await languagesOfOlderVersions();
+    const wanted = BUILD.files.filter((file) => !languageOf(file) || spoken.has(languageOf(file)));
     await Promise.all(
-      BUILD.files.map(async (file) => cache.put(addressOf(file), kept.get(file.sha256)?.clone() ?? (await fetched(file)))),
+      wanted.map(async (file) => cache.put(addressOf(file), kept.get(file.sha256)?.clone() ?? (await fetched(file)))),
     );
   } catch (error) {
     await caches.delete(cacheName);
     throw error;
   }
+}
+
+/** The languages whose texts older versions keep beside the first. */
+async function languagesOfOlderVersions() {
+  /** @type {Set<string | undefined>} */
+  const spoken = new Set();
+  for (const name of await olderCaches()) {
+    for (const { url } of await (await caches.open(name)).keys()) spoken.add(languageOf({ url }));
+  }
+  return spoken;
 }
 
 /** What older versions hold, by the hash of its bytes. */
@@ -113,7 +151,7 @@ async function fetched(file) {
     throw new Error(`${file.url} holds ${body.byteLength} bytes instead of ${file.bytes}`);
   }
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
-  const hash = Array.from(digest.subarray(0, 16), (byte) => byte.toString(16).padStart(2, '0')).join('');
+  const hash = Array.from(digest.subarray(0, 8), (byte) => byte.toString(16).padStart(2, '0')).join('');
   if (hash !== file.sha256) {
     throw new Error(`${file.url} is not the file that was built`);
   }

@@ -30,7 +30,7 @@ globalThis.fetch = async (/** @type {string | URL | Request} */ address) =>
 
 /**
  * Loads the built seam without a page.
- * @param {('share' | 'whole')[]} [pieces] fetched beside what the main job needs
+ * @param {('share' | 'whole' | 'swap')[]} [pieces] fetched beside what the main job needs
  * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */

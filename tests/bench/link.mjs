@@ -7,7 +7,9 @@ import { loadSeam, measure } from './harness.mjs';
 
 const seam = await loadSeam(['share']);
 for (const name of ['example', 'orchard']) {
-  const link = (await readFile(new URL(`../../crates/exchange/golden/link-1-${name}.txt`, import.meta.url), 'utf8')).trim();
+  const link = (
+    await readFile(new URL(`../../crates/exchange/golden/link-1-${name}.txt`, import.meta.url), 'utf8')
+  ).trim();
   const lines = seam.readShared(link, {}).update.lines?.length ?? 0;
   measure(`link.read (decoded, resolved and written out, ${lines} lines)`, () => {
     const { error, update } = seam.readShared(link, {});

@@ -13,12 +13,20 @@ const LINES = 40;
 const KEYSTROKES = 120;
 const WARM_UP = 20;
 const ADDRESS = 'http://localhost/';
-const KINDS = { html: 'text/html', js: 'text/javascript', css: 'text/css', wasm: 'application/wasm', svg: 'image/svg+xml' };
+const KINDS = {
+  html: 'text/html',
+  js: 'text/javascript',
+  css: 'text/css',
+  wasm: 'application/wasm',
+  svg: 'image/svg+xml',
+};
 
 // The browser of the browser tests.
 /** @type {typeof import('../browser/node_modules/playwright/index.js')} */
 const { chromium } = createRequire(new URL('../browser/package.json', import.meta.url))('playwright');
-const link = (await readFile(new URL('../../crates/exchange/golden/link-1-orchard.txt', import.meta.url), 'utf8')).trim();
+const link = (
+  await readFile(new URL('../../crates/exchange/golden/link-1-orchard.txt', import.meta.url), 'utf8')
+).trim();
 
 const browser = await chromium.launch({
   executablePath: process.env.CHROME_PATH ?? '/usr/bin/chromium',
@@ -70,7 +78,10 @@ try {
       }
       return taken;
     }, KEYSTROKES);
-    printTimes(`redraw.amount (${LINES} lines, on ${screen} of a quarter of this speed)`, Float64Array.from(times.slice(WARM_UP)));
+    printTimes(
+      `redraw.amount (${LINES} lines, on ${screen} of a quarter of this speed)`,
+      Float64Array.from(times.slice(WARM_UP)),
+    );
     await page.close();
   }
 } finally {

@@ -20,7 +20,10 @@ export async function goTo(page, room) {
   await page.evaluate((name) => {
     location.hash = name;
   }, room);
-  await expect(page.locator(`[data-room="${room}"].room`)).toBeVisible();
+  const place = page.locator(`[data-room="${room}"].room`);
+  await expect(place).toBeVisible();
+  // Furnished, or it says why not.
+  await expect(place.getByText('Fetching this room…')).toHaveCount(0, { timeout: 20_000 });
 }
 
 /**
@@ -53,10 +56,16 @@ export const sum = (numbers) => numbers.reduce((total, number) => total + number
 
 /** Waits until the page holds everything, not only the main job. @param {Page} page */
 export async function waitForTheWhole(page) {
-  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+  await expect(page.locator('body[data-complete]')).toBeAttached({ timeout: 20_000 });
 }
 
 /** @param {Page} page */
 export async function waitUntilKept(page) {
   await expect(page.locator('#kept[data-state="kept"]')).toBeVisible();
+}
+
+/** Opens the quiet line under a formula's name: its use, its pH, what its amounts are. @param {Page} page */
+export async function openAbout(page) {
+  const line = page.locator('.about-open');
+  if ((await line.getAttribute('aria-expanded')) === 'false') await line.click();
 }

@@ -53,11 +53,14 @@ export async function makeNextVersion(folder, version) {
     file.url = file.url.replace(before, after);
     const content = await readFile(join(folder, file.url));
     file.bytes = content.length;
-    file.sha256 = createHash('sha256').update(content).digest('hex').slice(0, 32);
+    file.sha256 = createHash('sha256').update(content).digest('hex').slice(0, 16);
   }
   const worker = await readFile(join(folder, 'sw.js'), 'utf8');
   const list = JSON.stringify({ ...build, version });
-  await writeFile(join(folder, 'sw.js'), worker.replace(/^const BUILD = .*$/m, () => `const BUILD = ${list};`));
+  await writeFile(
+    join(folder, 'sw.js'),
+    worker.replace(/^const BUILD = .*$/m, () => `const BUILD = ${list};`),
+  );
 }
 
 /**
@@ -79,11 +82,12 @@ export async function serveFolder(folder) {
   return {
     address,
     /** Takes it off the network: once this is fulfilled, nothing answers at its address. */
-    stop: () => new Promise((resolve) => {
-      server.removeAllListeners('exit');
-      if (server.exitCode !== null || server.signalCode !== null) return resolve(undefined);
-      server.once('exit', () => resolve(undefined));
-      server.kill();
-    }),
+    stop: () =>
+      new Promise((resolve) => {
+        server.removeAllListeners('exit');
+        if (server.exitCode !== null || server.signalCode !== null) return resolve(undefined);
+        server.once('exit', () => resolve(undefined));
+        server.kill();
+      }),
   };
 }

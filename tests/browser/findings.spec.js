@@ -4,7 +4,7 @@
 
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
-import { amountOf, goTo, openStillroom, waitUntilKept } from './bench-hands.js';
+import { amountOf, goTo, openAbout, openStillroom, waitUntilKept } from './bench-hands.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
 
@@ -49,6 +49,7 @@ test('a finding opens to its arithmetic, its sources and a picture', async ({ pa
   await open(page);
   await setAmount(page, 'Sodium benzoate', '0.5');
   await goTo(page, 'formula');
+  await openAbout(page);
   await page.getByLabel('pH', { exact: true }).fill('6.5');
   await page.getByLabel('pH', { exact: true }).blur();
   await goTo(page, 'findings');
@@ -95,21 +96,24 @@ test('while the amounts make no whole, what was found stays in sight', async ({ 
 test('a cold storage that is none is refused beside its field', async ({ page }) => {
   await open(page);
   const cold = page.getByLabel('Kept as cold as');
+  const problem = page.locator('.findings-foot .field', { has: cold }).locator('.message');
   for (const wrong of ['fridge', '-80', '60']) {
     await cold.fill(wrong);
-    await expect(page.locator('.findings-foot .message').first()).toBeVisible();
+    await expect(problem).toBeVisible();
   }
   await cold.fill('-5 °C');
-  await expect(page.locator('.findings-foot .message').first()).toBeHidden();
+  await expect(problem).toBeHidden();
 });
 
-test('where the checks cannot be fetched nothing is said to be checked, and they can be fetched again', async ({ page }) => {
-  await page.route(/\/whole\/findings\.js/, (route) => route.abort());
+test('where the checks cannot be fetched nothing is said to be checked, and they can be fetched again', async ({
+  page,
+}) => {
+  await page.route(/\/rooms\/findings\/room\.js/, (route) => route.abort());
   await openStillroom(page);
   await goTo(page, 'findings');
   const room = page.locator('[data-room="findings"].room');
   await expect(room).toContainText('could not be fetched');
-  await page.unroute(/\/whole\/findings\.js/);
+  await page.unroute(/\/rooms\/findings\/room\.js/);
   await room.getByRole('button', { name: 'Try again' }).click();
   await expect(page.locator('.findings-summary')).not.toBeEmpty();
 });
@@ -122,10 +126,14 @@ for (const scheme of /** @type {const} */ (['light', 'dark'])) {
     await goTo(page, 'findings');
     await page.locator('.found summary').first().click();
     await expect(page.locator('.working').first()).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze();
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' | ')}`)).toEqual([]);
     await page.setViewportSize({ width: 320, height: 640 });
-    const wider = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const wider = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     expect(wider).toBe(0);
   });
 }

@@ -13,8 +13,13 @@ import { goTo } from './bench-hands.js';
 /** @typedef {import('@playwright/test').Page} Page */
 
 const KILLS = Number(process.env.STILLROOM_KILLS ?? 2);
-/** Milliseconds of typing that may be lost. */
-const MOST_LOST = 1000;
+/** Milliseconds between two keystrokes of somebody who types. */
+const PACE = 50;
+/**
+ * Keystrokes that may be lost: a second of typing. They are counted, not timed, since a machine that is busy with something
+ * else holds up the typing as it holds up the keeping.
+ */
+const MOST_LOST = 1000 / PACE;
 
 /** A browser of its own with a profile of its own, that can be killed. */
 class Mortal {
@@ -42,7 +47,13 @@ class Mortal {
     const { launchOptions } = test.info().project.use;
     this.#process = spawn(
       launchOptions?.executablePath ?? '/usr/bin/chromium',
-      [...(launchOptions?.args ?? []), '--headless=new', '--remote-debugging-port=0', `--user-data-dir=${this.#profile}`, 'about:blank'],
+      [
+        ...(launchOptions?.args ?? []),
+        '--headless=new',
+        '--remote-debugging-port=0',
+        `--user-data-dir=${this.#profile}`,
+        'about:blank',
+      ],
       { detached: true, stdio: 'ignore' },
     );
     const port = await this.#port();
@@ -97,6 +108,7 @@ test('a browser killed while somebody types loses at most a second', async ({ ba
   /** @type {number[]} */
   const lost = [];
   let ahead = 0;
+  let longest = 0;
   try {
     for (let kill = 0; kill < KILLS; kill += 1) {
       const page = await browser.open();
@@ -104,29 +116,34 @@ test('a browser killed while somebody types loses at most a second', async ({ ba
       const end = Date.now() + 1200 + ((kill * 337) % 1500);
       /** When the newest text that the page says is kept was typed. */
       let confirmed = 0;
-      let typed = 0;
+      /** @type {number[]} */
+      const typed = [];
       while (Date.now() < end) {
-        typed = Date.now();
-        await notes.fill(String(typed));
+        const now = Date.now();
+        typed.push(now);
+        await notes.fill(String(now));
         const { state, text } = await page.evaluate(() => ({
           state: document.getElementById('kept')?.dataset.state,
           text: /** @type {HTMLTextAreaElement} */ ([...document.querySelectorAll('.method textarea')].at(-1)).value,
         }));
         if (state === 'kept') confirmed = Number(text);
-        await pause(40);
+        await pause(PACE - (Date.now() - now));
       }
       const died = Date.now();
       await browser.kill();
       const again = await browser.open();
       const found = Number(await (await notesOf(again)).inputValue());
-      lost.push(died - found);
+      lost.push(typed.filter((each) => each > found).length);
+      longest = Math.max(longest, died - found);
       if (found < confirmed) ahead += 1;
       await browser.kill();
     }
   } finally {
     await browser.buried();
   }
-  console.log(`killed while typing ${KILLS} times: at most ${Math.max(...lost)} ms lost, ${ahead} times what was said to be kept`);
+  console.log(
+    `killed while typing ${KILLS} times: at most ${Math.max(...lost)} keystrokes (${longest} ms) lost, ${ahead} times what was said to be kept`,
+  );
   expect(ahead).toBe(0);
   expect(Math.max(...lost)).toBeLessThanOrEqual(MOST_LOST);
 });
@@ -137,12 +154,14 @@ test('a browser killed during a run finds every step that was kept', async ({ ba
   try {
     let page = await browser.open('#batches');
     for (let kill = 0; kill < KILLS; kill += 1) {
-      await expect(page.locator('.run, .finished, .offer').filter({ visible: true }).first()).toBeVisible();
+      await expect(page.locator('.run, .finished, .begin-batch').filter({ visible: true }).first()).toBeVisible();
       // One run after the other.
       if (await page.locator('.finished').isVisible()) await page.locator('.finished .acts button').first().click();
-      if (await page.locator('.offer').isVisible()) await page.getByRole('button', { name: /^Make 210 g/ }).click();
+      if (await page.locator('.begin-batch').isVisible())
+        await page.getByRole('button', { name: /^Make 210 g/ }).click();
       await expect(page.locator('.run')).toBeVisible();
-      const done = () => page.locator('.run-bar progress').evaluate((bar) => /** @type {HTMLProgressElement} */ (bar).value);
+      const done = () =>
+        page.locator('.run-bar progress').evaluate((bar) => /** @type {HTMLProgressElement} */ (bar).value);
       let confirmed = await done();
       for (let step = 0; step < 2; step += 1) {
         const on = page.locator('.run-next');
@@ -203,7 +222,8 @@ test('a browser killed right after a photo was added has it', async ({ baseURL }
     let page = await browser.open('#batches');
     await page.getByRole('button', { name: /^Make 210 g/ }).click();
     await expect(page.locator('.run')).toBeVisible();
-    for (let count = 0; count < 80 && !(await page.locator('.finished').isVisible()); count += 1) await page.locator('.run-next').click();
+    for (let count = 0; count < 80 && !(await page.locator('.finished').isVisible()); count += 1)
+      await page.locator('.run-next').click();
     for (let kill = 0; kill < KILLS; kill += 1) {
       // A day holds six photos.
       await page.getByLabel('Or of another day').fill(`2027-01-${String(1 + kill).padStart(2, '0')}`);
@@ -215,7 +235,10 @@ test('a browser killed right after a photo was added has it', async ({ baseURL }
         const blob = await new Promise((made) => canvas.toBlob(made, 'image/png'));
         return [...new Uint8Array(await /** @type {Blob} */ (blob).arrayBuffer())];
       });
-      await page.locator('.entry input[type="file"]').last().setInputFiles({ name: 'cream.png', mimeType: 'image/png', buffer: Buffer.from(photo) });
+      await page
+        .locator('.entry input[type="file"]')
+        .last()
+        .setInputFiles({ name: 'cream.png', mimeType: 'image/png', buffer: Buffer.from(photo) });
       await expect(page.locator('.reader canvas')).toBeVisible();
       await page.waitForFunction(() => document.getElementById('kept')?.dataset.state === 'kept');
       await browser.kill();

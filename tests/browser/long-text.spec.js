@@ -21,32 +21,52 @@ const tooWide = (page, width) =>
       }
       return false;
     };
-    const wide = [...document.querySelectorAll('body *')].filter((each) => each.checkVisibility() && each.getBoundingClientRect().right > innerWidth + 1 && !scrolls(each.parentElement));
-    return [`${scrollWidth} of ${innerWidth}`, ...wide.slice(0, 8).map((each) => `${each.tagName}.${each.className} in ${each.parentElement?.className}: ${each.textContent?.slice(0, 30)}`)];
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (each) =>
+        each.checkVisibility() && each.getBoundingClientRect().right > innerWidth + 1 && !scrolls(each.parentElement),
+    );
+    return [
+      `${scrollWidth} of ${innerWidth}`,
+      ...wide
+        .slice(0, 8)
+        .map(
+          (each) =>
+            `${each.tagName}.${each.className} in ${each.parentElement?.className}: ${each.textContent?.slice(0, 30)}`,
+        ),
+    ];
   }, width);
 
 /** Fills every field in sight of a room. @param {Page} page @param {string} room */
 async function fillAll(page, room) {
-  return page.evaluate(([text, where]) => {
-    for (const key of document.querySelectorAll(`.room[data-room="${where}"] [aria-expanded="false"], .room[data-room="${where}"] details:not([open]) > summary`)) {
-      if (key.checkVisibility()) /** @type {HTMLElement} */ (key).click();
-    }
-    const fields = document.querySelectorAll(`.room[data-room="${where}"] input:not([type=radio], [type=checkbox], [type=file]), .room[data-room="${where}"] textarea`);
-    let filled = 0;
-    for (const field of /** @type {NodeListOf<HTMLInputElement>} */ (fields)) {
-      if (!field.checkVisibility() || field.readOnly) continue;
-      field.focus();
-      field.value = field.maxLength > 0 ? text.slice(0, field.maxLength) : text;
-      for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
-      field.blur();
-      filled += 1;
-    }
-    return filled;
-  }, [LONG, room]);
+  return page.evaluate(
+    ([text, where]) => {
+      for (const key of document.querySelectorAll(
+        `.room[data-room="${where}"] [aria-expanded="false"], .room[data-room="${where}"] details:not([open]) > summary`,
+      )) {
+        if (key.checkVisibility()) /** @type {HTMLElement} */ (key).click();
+      }
+      const fields = document.querySelectorAll(
+        `.room[data-room="${where}"] input:not([type=radio], [type=checkbox], [type=file]), .room[data-room="${where}"] textarea`,
+      );
+      let filled = 0;
+      for (const field of /** @type {NodeListOf<HTMLInputElement>} */ (fields)) {
+        if (!field.checkVisibility() || field.readOnly) continue;
+        field.focus();
+        field.value = field.maxLength > 0 ? text.slice(0, field.maxLength) : text;
+        for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
+        field.blur();
+        filled += 1;
+      }
+      return filled;
+    },
+    [LONG, room],
+  );
 }
 
 for (const width of [320, 390]) {
-  test(`text without a break, in every field and wherever it is shown, never scrolls a phone of ${width} pixels sideways`, async ({ page }) => {
+  test(`text without a break, in every field and wherever it is shown, never scrolls a phone of ${width} pixels sideways`, async ({
+    page,
+  }) => {
     test.setTimeout(90_000);
     await page.setViewportSize({ width, height: 844 });
     await openStillroom(page);
@@ -60,14 +80,22 @@ for (const width of [320, 390]) {
     };
     for (const room of ['formula', 'bench', 'materials', 'extracts', 'shelf']) {
       await goTo(page, room);
-      if (room === 'materials') await page.getByRole('button', { name: 'New composite' }).click();
-      if (room === 'extracts') await page.evaluate(() => /** @type {any} */ (document.querySelector('.room[data-room="extracts"] .card-open, .room[data-room="extracts"] li button'))?.click());
+      if (room === 'materials') await page.getByRole('button', { name: 'New blend' }).click();
+      if (room === 'extracts')
+        await page.evaluate(() =>
+          /** @type {any} */ (
+            document.querySelector('.room[data-room="extracts"] .card-open, .room[data-room="extracts"] li button')
+          )?.click(),
+        );
       for (let round = 0; round < 2; round += 1) filled += await fillAll(page, room);
       await look(`${room}, filled`);
     }
     // Back to what is shown of it everywhere.
     await goTo(page, 'bench');
-    await page.getByLabel('Batch', { exact: true }).fill('100').catch(() => {});
+    await page
+      .getByLabel('Batch', { exact: true })
+      .fill('100')
+      .catch(() => {});
     for (const room of ['shelf', 'formula', 'findings', 'jar', 'bench', 'materials', 'extracts', 'batches', 'share']) {
       await goTo(page, room);
       await look(room);
@@ -78,7 +106,9 @@ for (const width of [320, 390]) {
     if (link.includes('#f=')) {
       await page.goto('about:blank');
       await page.goto(link);
-      await expect(page.locator('.shared-sheet, .reading-room [role="alert"]').first()).toBeVisible({ timeout: 20_000 });
+      await expect(page.locator('.shared-sheet, .reading-room [role="alert"]').first()).toBeVisible({
+        timeout: 20_000,
+      });
       await look('reading');
     }
     expect(filled).toBeGreaterThan(15);

@@ -21,7 +21,10 @@ async function enterMaterials(page) {
  */
 async function openCard(page, name) {
   await page.getByLabel(/^Search by name/).fill(name);
-  await page.locator('.hit', { has: page.getByText(name, { exact: true }) }).last().click();
+  await page
+    .locator('.hit', { has: page.getByText(name, { exact: true }) })
+    .last()
+    .click();
   await expect(page.locator('.material-card')).toBeVisible();
 }
 
@@ -44,7 +47,9 @@ test('a card shows every value with its unit, its source and how far it may be t
   const values = page.locator('.values dd');
   expect(await values.count()).toBeGreaterThan(5);
   for (const text of await values.locator('small').allInnerTexts()) {
-    expect(text, 'each value names basis and source').toMatch(/^(published|computed|typical of suppliers|from memory, to be checked) · \S.*/);
+    expect(text, 'each value names basis and source').toMatch(
+      /^(published|computed|typical of suppliers|from memory, to be checked) · \S.*/,
+    );
   }
   await expect(page.locator('.values')).toContainText('194.19');
 });
@@ -68,7 +73,7 @@ test('a search forgives typing errors, accents and case, and knows CAS numbers',
 test('a density measured by the maker counts on this device and is marked as theirs', async ({ page }) => {
   await enterMaterials(page);
   await openCard(page, 'Sunflower seed oil');
-  await page.getByText('What you have of it').click();
+  await page.getByText('Price, density and notes of my own').click();
   await page.getByLabel('Density, if you measured it').fill('0,8');
   await expect(page.locator('.values dd').first()).toContainText('yours');
   await page.getByLabel('Price of a pack').fill('7.50');
@@ -86,7 +91,10 @@ test('a density measured by the maker counts on this device and is marked as the
 test('a bad table is reported line by line and nothing of it is taken in', async ({ page }) => {
   await enterMaterials(page);
   await page.getByText('Tables of your own materials').click();
-  await readTable(page, 'name,class,parts\nGood one,oil,\n=cmd|calc,oil,\nBad class,soap,\nNo such part,,2 % Unobtainium; q.s. Glycerin\n');
+  await readTable(
+    page,
+    'name,class,parts\nGood one,oil,\n=cmd|calc,oil,\nBad class,soap,\nNo such part,,2 % Unobtainium; q.s. Glycerin\n',
+  );
   const report = page.locator('.report');
   await expect(report).toContainText('nothing can be taken in yet');
   await expect(report).toContainText('Line 3, name: the text begins like a formula of a spreadsheet');
@@ -105,28 +113,38 @@ test('a bad table is reported line by line and nothing of it is taken in', async
   await expect(page.locator('.hit[data-origin=own]')).toHaveCount(1);
 });
 
-test('a good table is taken in as one act, used, and saved again so that a spreadsheet runs nothing', async ({ page }) => {
+test('a good table is taken in as one act, used, and saved again so that a spreadsheet runs nothing', async ({
+  page,
+}) => {
   await enterMaterials(page);
   await page.getByText('Tables of your own materials').click();
-  await readTable(page, 'name;inci;class;density;parts\nCaffeine stock;;active;1,01;"2 % Caffeine; q.s. Water, distilled"\nMy resin;Imaginaria Resin;other;;\n');
+  await readTable(
+    page,
+    'name;inci;class;density;parts\nCaffeine stock;;active;1,01;"2 % Caffeine; q.s. Water, distilled"\nMy resin;Imaginaria Resin;other;;\n',
+  );
   await page.getByRole('button', { name: 'Take them in' }).click();
   await expect(page.locator('.notice', { hasText: '2 materials are taken in' })).toBeVisible();
   await openCard(page, 'Caffeine stock');
   await expect(page.locator('.brought')).toContainText('98.0000');
   await page.locator('.material-card').getByLabel('Note', { exact: true }).fill('=1+1');
 
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save my materials as a table' }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save my materials as a table' }).click(),
+  ]);
   const table = await readFile(await download.path(), 'utf8');
   expect(table.startsWith('\ufeffname,inci,class,phase,density,parts,note')).toBe(true);
-  expect(table).toContain("Caffeine stock,,active,heated-water,1.01,\"2 % Caffeine; q.s. Water, distilled\",'=1+1");
+  expect(table).toContain('Caffeine stock,,active,heated-water,1.01,"2 % Caffeine; q.s. Water, distilled",\'=1+1');
 
   await goTo(page, 'formula');
-  await page.getByRole('button', { name: 'Add a material: Cool-down phase' }).click();
+  await page.getByRole('button', { name: 'Add to Cool-down phase' }).click();
   await page.getByRole('dialog').getByRole('searchbox').fill('Caffeine stock');
   await page.getByRole('dialog').locator('.hit').first().click();
   await amountOf(page, 'Caffeine stock').fill('5');
   await goTo(page, 'jar');
-  await expect(page.locator('.constituents > li', { has: page.locator('.inci', { hasText: 'Caffeine' }) })).toContainText('0.100');
+  await expect(
+    page.locator('.constituents > li', { has: page.locator('.inci', { hasText: 'Caffeine' }) }),
+  ).toContainText('0.100');
 });
 
 test('the bibliography lists every source', async ({ page }) => {
@@ -136,7 +154,9 @@ test('the bibliography lists every source', async ({ page }) => {
   await expect(page.locator('.sources li').nth(100)).toBeVisible();
 });
 
-test('what was done before the materials room was entered is still there after it came, and can be taken back', async ({ page }) => {
+test('what was done before the materials room was entered is still there after it came, and can be taken back', async ({
+  page,
+}) => {
   await openStillroom(page);
   await goTo(page, 'formula');
   await amountOf(page, 'Betaine').fill('2.9');

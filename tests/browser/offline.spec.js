@@ -14,7 +14,12 @@ async function waitUntilKept(page) {
  * @param {import('@playwright/test').Page} page
  */
 function reachesTheNetwork(page) {
-  return page.evaluate(() => fetch(`./not-kept-${Math.random()}`).then(() => true, () => false));
+  return page.evaluate(() =>
+    fetch(`./not-kept-${Math.random()}`).then(
+      () => true,
+      () => false,
+    ),
+  );
 }
 
 /**
@@ -50,10 +55,12 @@ test('the page works without a network after one visit', async ({ page }) => {
   }
 });
 
-test('every built file is kept and nothing else', async ({ page }) => {
-  await page.goto('./');
-  await waitUntilKept(page);
-  const kept = await page.evaluate(async () => {
+/**
+ * The paths of everything that is kept.
+ * @param {import('@playwright/test').Page} page
+ */
+const keptPaths = (page) =>
+  page.evaluate(async () => {
     const paths = [];
     for (const name of await caches.keys()) {
       for (const request of await (await caches.open(name)).keys()) {
@@ -62,8 +69,41 @@ test('every built file is kept and nothing else', async ({ page }) => {
     }
     return paths.sort();
   });
+
+/** The texts of a language other than the first. @param {string} url @param {string} language */
+const isSaidIn = (url, language) => url.includes(`/texts/${language}-`) || url.includes(`/words/${language}/`);
+
+test('every built file is kept and nothing else, the texts of another language once it is spoken', async ({ page }) => {
   const { files } = await readBuild();
-  expect(kept).toEqual(files.map((file) => file.url).sort());
+  const urls = files.map((file) => file.url).sort();
+  await page.goto('./');
+  await waitUntilKept(page);
+  const inEnglish = urls.filter((url) => !isSaidIn(url, 'de') && !isSaidIn(url, 'fr'));
+  expect(inEnglish.length).toBeLessThan(urls.length);
+  expect(await keptPaths(page)).toEqual(inEnglish);
+  await page.evaluate(() => localStorage.setItem('stillroom-language', 'de'));
+  await page.reload();
+  await expect.poll(() => keptPaths(page)).toEqual(urls.filter((url) => !isSaidIn(url, 'fr')));
+});
+
+test('a page in another language works without a network after one visit', async ({ browser }) => {
+  const host = await serveFolder(builtSite);
+  const context = await browser.newContext({ locale: 'de-DE', viewport: { width: 390, height: 844 } });
+  try {
+    const page = await context.newPage();
+    await page.goto(host.address);
+    await waitUntilKept(page);
+    const { files } = await readBuild();
+    const german = files.map((file) => file.url).filter((url) => isSaidIn(url, 'de'));
+    await expect.poll(() => keptPaths(page)).toEqual(expect.arrayContaining(german));
+    await host.stop();
+    await page.goto(new URL('#jar', host.address).href);
+    await page.reload();
+    await expect(page.locator('main')).toContainText('Wasser gesamt');
+  } finally {
+    await context.close();
+    await host.stop();
+  }
 });
 
 test('a new version waits until it is accepted, then the page loads once more', async ({ page }) => {
@@ -82,8 +122,8 @@ test('a new version waits until it is accepted, then the page loads once more', 
     await page.waitForFunction(async () => (await navigator.serviceWorker.ready).waiting !== null);
     for (let visit = 0; visit < 3; visit += 1) {
       await page.reload();
-      // A worker that pushes in does so once the old one is idle.
-      await page.waitForTimeout(500);
+      // A worker that pushes in does so before the browser is done with what it is asked here.
+      await page.evaluate(async () => (await navigator.serviceWorker.ready).update().then(() => undefined));
       expect(await assetsOf(page), 'nothing is forced on the maker').toBe(before);
     }
     expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting?.state)).toBe('installed');

@@ -10,7 +10,10 @@ test('a material is chosen by Enter, and the picker stays shut with the amount a
   await goTo(page, 'formula');
   const lines = page.locator('.lines > *');
   const before = await lines.count();
-  await page.getByRole('button', { name: 'Add a material' }).first().focus();
+  await page
+    .getByRole('button', { name: /^Add to/ })
+    .first()
+    .focus();
   await page.keyboard.press('Enter');
   const picker = page.locator('dialog.picker');
   await expect(picker).toBeVisible();
@@ -30,14 +33,18 @@ test('a record that is finished asks before it is deleted', async ({ page }) => 
   await page.goto('./#batches');
   await page.getByRole('button', { name: /^Make 210 g/ }).click();
   await expect(page.locator('.run')).toBeVisible();
-  for (let count = 0; count < 80 && !(await page.locator('.finished').isVisible()); count += 1) await page.locator('.run-next').click();
+  for (let count = 0; count < 80 && !(await page.locator('.finished').isVisible()); count += 1)
+    await page.locator('.run-next').click();
   await page.locator('.finished .acts button').first().click();
   await page.getByRole('button', { name: /^Delete/ }).click();
   const question = page.getByRole('alertdialog');
   await expect(question).toBeVisible();
   await question.getByRole('button', { name: 'Keep it' }).click();
   await expect(page.locator('.batch-card')).toHaveCount(1);
-  await page.getByRole('button', { name: /^Delete/ }).first().click();
+  await page
+    .getByRole('button', { name: /^Delete/ })
+    .first()
+    .click();
   await question.getByRole('button', { name: 'Delete it' }).click();
   await expect(page.locator('.batch-card')).toHaveCount(0);
 });

@@ -22,21 +22,28 @@ async function storedTexts(page) {
   return page.evaluate(() => JSON.stringify(Object.entries(localStorage).sort()));
 }
 
-const example = (await readFile(new URL('../../crates/exchange/golden/link-1-example.txt', import.meta.url), 'utf8')).trim();
+const example = (
+  await readFile(new URL('../../crates/exchange/golden/link-1-example.txt', import.meta.url), 'utf8')
+).trim();
 
-test('a maker shares a formula and a reader opens it, asks for another batch and keeps a copy @desk', async ({ page, browser }) => {
+test('a maker shares a formula and a reader opens it, asks for another batch and keeps a copy @desk', async ({
+  page,
+  browser,
+}) => {
   await openStillroom(page);
   await waitForTheWhole(page);
   await goTo(page, 'formula');
   await amountOf(page, 'Squalane').fill('5.5');
-  await page.getByRole('button', { name: 'Share', exact: true }).click();
+  await page.getByRole('link', { name: 'Share', exact: true }).click();
   const link = await page.getByLabel('The link', { exact: true }).inputValue();
   expect(link.split('#')[1].length).toBeLessThanOrEqual(300);
   await expect(page.getByRole('img', { name: 'QR code that opens Cucumber and oat gel cream' })).toBeVisible();
 
   const reader = await (await browser.newContext()).newPage();
   await reader.goto(link);
-  await expect(reader.getByRole('heading', { name: 'A formula that was shared with you' })).toBeVisible({ timeout: 20_000 });
+  await expect(reader.getByRole('heading', { name: 'A formula that was shared with you' })).toBeVisible({
+    timeout: 20_000,
+  });
   await expect(reader.locator('.shared-sheet').getByRole('rowheader', { name: 'Squalane' })).toBeVisible();
   await expect(reader.locator('.shared-sheet tr', { hasText: 'Squalane' }).first()).toContainText('5.50');
   // The example on the reader's shelf has the same number and another percent.
@@ -49,7 +56,10 @@ test('a maker shares a formula and a reader opens it, asks for another batch and
   await expect(reader.locator('.shared-sheet tr', { hasText: 'glycerite' }).first()).toContainText('6.0');
   await reader.getByLabel('Batch to make').fill('a bowlful');
   await expect(reader.locator('.shared-sheet .sheet-field .message')).toBeVisible();
-  await expect(reader.locator('.shared-sheet tr', { hasText: 'glycerite' }).first(), 'the maker’s batch stays').toContainText('25.2');
+  await expect(
+    reader.locator('.shared-sheet tr', { hasText: 'glycerite' }).first(),
+    'the maker’s batch stays',
+  ).toContainText('25.2');
   expect(await storedTexts(reader), 'reading keeps nothing').toBe(before);
 
   await reader.getByRole('button', { name: 'Keep a copy' }).click();
@@ -61,6 +71,19 @@ test('a maker shares a formula and a reader opens it, asks for another batch and
   await goTo(reader, 'shelf');
   await expect(reader.locator('.card-name', { hasText: 'Cucumber and oat gel cream' })).toHaveCount(2);
   await reader.context().close();
+});
+
+test('something is tried on a copy and compared with the formula it came from', async ({ page }) => {
+  await openStillroom(page);
+  await goTo(page, 'share');
+  await page.getByRole('button', { name: 'Try something: work on a copy' }).click();
+  await expect(page.getByLabel('Name of the formula')).toHaveValue('Cucumber and oat gel cream, copy');
+  await amountOf(page, 'Squalane').fill('6');
+  await goTo(page, 'share');
+  await page.getByLabel('Compare it with another formula').selectOption('Cucumber and oat gel cream');
+  const row = page.locator('.changes').first().locator('tr', { hasText: 'Squalane' });
+  await expect(row).toContainText('6.00');
+  await expect(row).toContainText('+2.00');
 });
 
 test('a link that is damaged, cut off or of a later version is said so, and the shelf stays', async ({ page }) => {
@@ -90,7 +113,9 @@ test('a reader opens a shared link offline', async ({ page, context }) => {
   await context.setOffline(true);
   await page.goto('about:blank');
   await page.goto(`./#${example}`);
-  await expect(page.getByRole('heading', { name: 'A formula that was shared with you' })).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByRole('heading', { name: 'A formula that was shared with you' })).toBeVisible({
+    timeout: 20_000,
+  });
   await page.goBack();
   await context.setOffline(false);
 });
@@ -115,32 +140,46 @@ test('script text in every field stays text', async ({ page }) => {
   for (const room of ['formula', 'bench', 'materials', 'extracts', 'shelf']) {
     await goTo(page, room);
     await page.evaluate((where) => {
-      for (const key of document.querySelectorAll(`.room[data-room="${where}"] [aria-expanded="false"], .room[data-room="${where}"] details:not([open]) > summary`)) {
+      for (const key of document.querySelectorAll(
+        `.room[data-room="${where}"] [aria-expanded="false"], .room[data-room="${where}"] details:not([open]) > summary`,
+      )) {
         /** @type {HTMLElement} */ (key).click();
       }
     }, room);
     if (room === 'materials') {
       await page.evaluate(() => {
         /** @type {any[]} */
-        const keys = [...document.querySelectorAll('.room[data-room="materials"] .acts button, .room[data-room="materials"] .hit')];
+        const keys = [
+          ...document.querySelectorAll('.room[data-room="materials"] .acts button, .room[data-room="materials"] .hit'),
+        ];
         // What nobody can see nobody can press.
         for (const key of keys.filter((each) => each.checkVisibility()).slice(0, 2)) key.click();
       });
     }
-    if (room === 'extracts') await page.evaluate(() => /** @type {any} */ (document.querySelector('.room[data-room="extracts"] .card-open, .room[data-room="extracts"] li button'))?.click());
+    if (room === 'extracts')
+      await page.evaluate(() =>
+        /** @type {any} */ (
+          document.querySelector('.room[data-room="extracts"] .card-open, .room[data-room="extracts"] li button')
+        )?.click(),
+      );
     // Several rounds: a field that takes its text may bring others.
     for (let round = 0; round < 2; round += 1) {
-      filled += await page.evaluate(([text, where]) => {
-        const fields = document.querySelectorAll(`.room[data-room="${where}"] input:not([type=radio], [type=checkbox], [type=file]), .room[data-room="${where}"] textarea`);
-        for (const field of /** @type {NodeListOf<HTMLInputElement>} */ (fields)) {
-          if (!field.checkVisibility() || field.readOnly) continue;
-          field.focus();
-          field.value = text;
-          for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
-          field.blur();
-        }
-        return fields.length;
-      }, [hostile, room]);
+      filled += await page.evaluate(
+        ([text, where]) => {
+          const fields = document.querySelectorAll(
+            `.room[data-room="${where}"] input:not([type=radio], [type=checkbox], [type=file]), .room[data-room="${where}"] textarea`,
+          );
+          for (const field of /** @type {NodeListOf<HTMLInputElement>} */ (fields)) {
+            if (!field.checkVisibility() || field.readOnly) continue;
+            field.focus();
+            field.value = text;
+            for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
+            field.blur();
+          }
+          return fields.length;
+        },
+        [hostile, room],
+      );
     }
     expect(complaints).toEqual([]);
   }
@@ -160,7 +199,9 @@ test('script text in every field stays text', async ({ page }) => {
   for (const where of ['share', 'materials', 'extracts', 'formula']) await goTo(page, where);
   // The element on a page of its own.
   await page.goto(`./embed/frame.html#${link.split('#')[1]}`);
-  await expect(page.locator('stillroom-formula .sheet-name')).toContainText('<script>window.ran=2</script>', { timeout: 20_000 });
+  await expect(page.locator('stillroom-formula .sheet-name')).toContainText('<script>window.ran=2</script>', {
+    timeout: 20_000,
+  });
   expect(await page.evaluate(() => Reflect.get(window, 'ran'))).toBeUndefined();
   expect(await page.locator('stillroom-formula img, stillroom-formula script').count()).toBe(0);
   expect(dialogs).toEqual([]);
@@ -172,7 +213,10 @@ test('everything goes into one file and comes back from it', async ({ page, brow
   await goTo(page, 'formula');
   await page.getByLabel('Name of the formula').fill('Gel of the backup');
   await goTo(page, 'share');
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Write a backup file' }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Write a backup file' }).click(),
+  ]);
   const file = await download.path();
   expect(download.suggestedFilename()).toMatch(/^stillroom-\d{4}-\d\d-\d\d\.(json|zip)$/);
   expect(JSON.parse(await readFile(file, 'utf8')).format).toBe('stillroom-backup');

@@ -16,7 +16,9 @@ import { readBuild } from './built-site.js';
  * show is a browser that tears a single write apart.
  */
 for (const pieces of [[], ['share', 'whole']]) {
-  test(`a thousand sessions end between any two storage writes and nothing is lost${pieces.length ? '' : ', before the rest is fetched'}`, async ({ page }) => {
+  test(`a thousand sessions end between any two storage writes and nothing is lost${pieces.length ? '' : ', before the rest is fetched'}`, async ({
+    page,
+  }) => {
     await endAThousand(page, pieces);
   });
 }
@@ -26,74 +28,85 @@ async function endAThousand(page, pieces) {
   test.setTimeout(240_000);
   const { version } = await readBuild();
   await page.goto('./icons/icon.svg');
-  const seen = await page.evaluate(async ([folder, ...pieces]) => {
-    const seam = await import(`${location.origin}/${folder}/seam/stillroom.js`);
-    await seam.default();
-    for (const piece of pieces) await new Promise((came) => seam.fetchPiece(piece, came));
-    const { setItem, removeItem } = Storage.prototype;
-    let left = Infinity;
-    const lives = () => (left -= 1) >= 0;
-    Storage.prototype.setItem = function (/** @type {string} */ key, /** @type {string} */ text) {
-      if (lives()) setItem.call(this, key, text);
-    };
-    Storage.prototype.removeItem = function (/** @type {string} */ key) {
-      if (lives()) removeItem.call(this, key);
-    };
-    let seed = 0x2545f491;
-    const below = (/** @type {number} */ most) => {
-      seed ^= seed << 13;
-      seed ^= seed >>> 17;
-      seed ^= seed << 5;
-      return (seed >>> 0) % most;
-    };
-    const open = () => new seam.Stillroom({ decimalMark: 'point', keepNothing: false });
-    const shown = (/** @type {any} */ session) => {
-      const view = session.showEverything();
-      return JSON.stringify([view.formula?.notes, view.formula?.name, view.lines.map((/** @type {any} */ line) => [line.name, line.amount]), view.ownMaterials, view.status.unreadable]);
-    };
-    localStorage.clear();
-    const first = open();
-    first.keep();
-    first.free();
-    const counts = { old: 0, new: 0, neither: 0 };
-    for (let turn = 0; turn < 1000; turn += 1) {
-      const session = open();
-      const before = shown(session);
-      const view = session.showEverything();
-      const kind = below(pieces.length ? 3 : 2);
-      if (kind === 0) {
-        session.apply({ do: 'set-notes', text: `note ${turn}` });
-        session.apply({ do: 'new-material', composite: true, name: `own ${turn}` });
-      } else if (kind === 1) {
-        const line = view.lines[below(view.lines.length)].id;
-        session.apply({ do: 'set-amount', line, text: `${turn % 3}.5` });
-        session.apply({ do: 'set-setting', name: 'tolerance', text: `${1 + (turn % 5)}` });
-      } else {
-        // A formula, its own materials and what they are made of, in one act.
-        const { fragment } = session.linkOf(view.formula.id, 'https://maker.example/');
-        session.apply({ do: 'delete-formula', formula: view.formula.id });
-        for (const own of view.ownMaterials.slice(0, 3)) session.apply({ do: 'delete-material', material: own.id });
-        session.apply({ do: 'keep-copy', link: fragment });
+  const seen = await page.evaluate(
+    async ([folder, ...pieces]) => {
+      const seam = await import(`${location.origin}/${folder}/seam/stillroom.js`);
+      await seam.default();
+      for (const piece of pieces) await new Promise((came) => seam.fetchPiece(piece, came));
+      const { setItem, removeItem } = Storage.prototype;
+      let left = Infinity;
+      const lives = () => (left -= 1) >= 0;
+      Storage.prototype.setItem = function (/** @type {string} */ key, /** @type {string} */ text) {
+        if (lives()) setItem.call(this, key, text);
+      };
+      Storage.prototype.removeItem = function (/** @type {string} */ key) {
+        if (lives()) removeItem.call(this, key);
+      };
+      let seed = 0x2545f491;
+      const below = (/** @type {number} */ most) => {
+        seed ^= seed << 13;
+        seed ^= seed >>> 17;
+        seed ^= seed << 5;
+        return (seed >>> 0) % most;
+      };
+      const open = () => new seam.Stillroom({ decimalMark: 'point', keepNothing: false });
+      const shown = (/** @type {any} */ session) => {
+        const view = session.showEverything();
+        return JSON.stringify([
+          view.formula?.notes,
+          view.formula?.name,
+          view.lines.map((/** @type {any} */ line) => [line.name, line.amount]),
+          view.ownMaterials,
+          view.status.unreadable,
+        ]);
+      };
+      localStorage.clear();
+      const first = open();
+      first.keep();
+      first.free();
+      const counts = { old: 0, new: 0, neither: 0 };
+      for (let turn = 0; turn < 1000; turn += 1) {
+        const session = open();
+        const before = shown(session);
+        const view = session.showEverything();
+        const kind = below(pieces.length ? 3 : 2);
+        if (kind === 0) {
+          session.apply({ do: 'set-notes', text: `note ${turn}` });
+          // Before the rest is there no material can be made: then the settings are the other record.
+          if (pieces.length) session.apply({ do: 'new-material', composite: true, name: `own ${turn}` });
+          else session.apply({ do: 'set-setting', name: 'tolerance', text: `${1 + (turn % 7)}` });
+        } else if (kind === 1) {
+          const line = view.lines[below(view.lines.length)].id;
+          session.apply({ do: 'set-amount', line, text: `${turn % 3}.5` });
+          session.apply({ do: 'set-setting', name: 'tolerance', text: `${1 + (turn % 5)}` });
+        } else {
+          // A formula, its own materials and what they are made of, in one act.
+          const { fragment } = session.linkOf(view.formula.id, 'https://maker.example/');
+          session.apply({ do: 'delete-formula', formula: view.formula.id });
+          for (const own of view.ownMaterials.slice(0, 3)) session.apply({ do: 'delete-material', material: own.id });
+          session.apply({ do: 'keep-copy', link: fragment });
+        }
+        const after = shown(session);
+        left = below(8);
+        session.keep();
+        left = below(3);
+        // Whoever opens next may be ended while it puts things right.
+        open().free();
+        left = Infinity;
+        const next = open();
+        const found = shown(next);
+        if (found === after) counts.new += 1;
+        else if (found === before) counts.old += 1;
+        else counts.neither += 1;
+        session.free();
+        next.free();
       }
-      const after = shown(session);
-      left = below(8);
-      session.keep();
-      left = below(3);
-      // Whoever opens next may be ended while it puts things right.
-      open().free();
-      left = Infinity;
-      const next = open();
-      const found = shown(next);
-      if (found === after) counts.new += 1;
-      else if (found === before) counts.old += 1;
-      else counts.neither += 1;
-      session.free();
-      next.free();
-    }
-    Storage.prototype.setItem = setItem;
-    Storage.prototype.removeItem = removeItem;
-    return counts;
-  }, [`v-${version}`, ...pieces]);
+      Storage.prototype.setItem = setItem;
+      Storage.prototype.removeItem = removeItem;
+      return counts;
+    },
+    [`v-${version}`, ...pieces],
+  );
   console.log(`1000 sessions ended: ${seen.old} left the old state, ${seen.new} the new one`);
   expect(seen.neither).toBe(0);
   expect(seen.old).toBeGreaterThan(50);
@@ -101,6 +114,7 @@ async function endAThousand(page, pieces) {
 }
 
 test('a page that is really closed right after an edit has kept it', async ({ page, context }) => {
+  test.setTimeout(90_000);
   await openStillroom(page);
   let last = page;
   for (let turn = 1; turn <= 12; turn += 1) {
@@ -153,7 +167,7 @@ test('storage that is full is said, nothing is lost, and keeping goes on once th
 
 test('storage that the browser cleared under an open page is filled again and said', async ({ page }) => {
   await openStillroom(page);
-  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+  await expect(page.locator('body[data-complete]')).toBeAttached({ timeout: 20_000 });
   await waitUntilKept(page);
   await page.evaluate(() => localStorage.clear());
   await goTo(page, 'formula');
@@ -169,7 +183,7 @@ test('storage that the browser cleared under an open page is filled again and sa
 
 test('storage that was cleared since the last visit is said', async ({ page }) => {
   await openStillroom(page);
-  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+  await expect(page.locator('body[data-complete]')).toBeAttached({ timeout: 20_000 });
   await goTo(page, 'formula');
   await amountOf(page, 'Squalane').fill('4.5');
   await waitUntilKept(page);
@@ -196,11 +210,11 @@ test('a browser that allows no storage is said, and the page works', async ({ pa
 
 test('two tabs that change the same formula overwrite nothing', async ({ page, context }) => {
   await openStillroom(page);
-  await expect(page.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+  await expect(page.locator('body[data-complete]')).toBeAttached({ timeout: 20_000 });
   await waitUntilKept(page);
   const other = await context.newPage();
   await openStillroom(other);
-  await expect(other.locator('.share-act')).toBeAttached({ timeout: 20_000 });
+  await expect(other.locator('body[data-complete]')).toBeAttached({ timeout: 20_000 });
   await goTo(other, 'formula');
   await amountOf(other, 'Squalane').fill('4.5');
   await waitUntilKept(other);
@@ -219,7 +233,11 @@ test('two tabs that change the same formula overwrite nothing', async ({ page, c
   });
   await amountOf(page, 'Squalane').fill('6');
   await expect(page.getByRole('alert').filter({ hasText: 'another tab' })).toBeVisible();
-  expect(await page.evaluate(() => localStorage.getItem(Object.keys(localStorage).find((each) => each.startsWith('stillroom.formula.')) ?? ''))).toBe(theirs);
+  expect(
+    await page.evaluate(() =>
+      localStorage.getItem(Object.keys(localStorage).find((each) => each.startsWith('stillroom.formula.')) ?? ''),
+    ),
+  ).toBe(theirs);
   await page.getByRole('button', { name: /both/i }).click();
   await waitUntilKept(page);
   await page.reload();
@@ -232,9 +250,13 @@ test('two tabs that change the same formula overwrite nothing', async ({ page, c
 test('a record of a later version is left alone and named', async ({ page }) => {
   await openStillroom(page);
   await waitUntilKept(page);
-  await page.evaluate(() => localStorage.setItem('stillroom.formula.00000000000000aa', '{"schema":9,"of":"a later version"}'));
+  await page.evaluate(() =>
+    localStorage.setItem('stillroom.formula.00000000000000aa', '{"schema":9,"of":"a later version"}'),
+  );
   await page.reload();
   await page.waitForSelector('body[data-ready]');
   await expect(page.locator('.alert.caution')).toContainText('later version');
-  expect(await page.evaluate(() => localStorage.getItem('stillroom.formula.00000000000000aa'))).toBe('{"schema":9,"of":"a later version"}');
+  expect(await page.evaluate(() => localStorage.getItem('stillroom.formula.00000000000000aa'))).toBe(
+    '{"schema":9,"of":"a later version"}',
+  );
 });

@@ -4,10 +4,10 @@
 // inside it stands for readers without scripts. One copy of the seam serves every element of a page, and is fetched when
 // the first of them comes into sight.
 
-import { make } from '../element.js';
+import { make } from '../dom/element.js';
 import { createSheet } from './sheet.js';
 import { style } from './style.js';
-import { words } from './words-embed.js';
+import { language, tableOf, words } from './words.js';
 
 /** Where the formula opens at the reader's own bench. */
 const bench = new URL('../../', import.meta.url);
@@ -22,8 +22,13 @@ let attempt = '';
 function fetchSeam() {
   seam ??= (async () => {
     const form = /** @type {typeof import('../seam/stillroom.js')} */ (await import(`../seam/stillroom.js${attempt}`));
-    await form.default();
-    if (!(await new Promise((came) => form.fetchPiece('share', came)))) throw new Error('what reads a link could not be fetched');
+    /** @type {('main' | 'share' | 'names')[]} */
+    const tables = language === 'en' ? ['main', 'share'] : ['main', 'share', 'names'];
+    const [texts] = await Promise.all([Promise.all(tables.map(tableOf)), form.default()]);
+    form.speak(language);
+    tables.forEach((piece, at) => form.takeTexts(piece, texts[at] ?? ''));
+    if (!(await new Promise((came) => form.fetchPiece('share', came))))
+      throw new Error('what reads a link could not be fetched');
     return form;
   })().catch((problem) => {
     // Without a network now: the next element, or the next look, tries again.
@@ -32,6 +37,29 @@ function fetchSeam() {
     throw problem;
   });
   return seam;
+}
+
+/** @type {Promise<void> | undefined} */
+let swap;
+
+/** What finds something to take instead, fetched when a reader first lacks something. */
+function fetchSwap() {
+  swap ??= (async () => {
+    const form = await fetchSeam();
+    // What the checks find is said with the texts of the rooms beyond.
+    /** @type {('whole' | 'swap' | 'words')[]} */
+    const tables = language === 'en' ? ['whole', 'swap'] : ['whole', 'swap', 'words'];
+    const [texts, came] = await Promise.all([
+      Promise.all(tables.map(tableOf)),
+      new Promise((done) => form.fetchPiece('swap', done)),
+    ]);
+    if (!came) throw new Error('what finds something to take instead could not be fetched');
+    tables.forEach((piece, at) => form.takeTexts(piece, texts[at] ?? ''));
+  })().catch((problem) => {
+    swap = undefined;
+    throw problem;
+  });
+  return swap;
 }
 
 /** @type {CSSStyleSheet | undefined} */
@@ -56,10 +84,11 @@ const watcher = new IntersectionObserver(
 
 /**
  * Attributes: `link` (an address, its fragment, or what stands behind `#f=`; without it the first link inside counts),
- * `batch` (as typed, such as `250 g`), `unit` (`g`, `oz`, `kg`, `lb`) and `mark` (`point`, `comma`).
+ * `batch` (as typed, such as `250 g`), `unit` (`g`, `oz`, `kg`, `lb`), `mark` (`point`, `comma`) and `without` (what a reader
+ * lacks, as the sheet hands it to the page it prints).
  */
-export class StillroomFormula extends HTMLElement {
-  static observedAttributes = ['link', 'batch', 'unit', 'mark'];
+class StillroomFormula extends HTMLElement {
+  static observedAttributes = ['link', 'batch', 'unit', 'mark', 'without'];
 
   /** @type {ShadowRoot} */
   #root;
@@ -102,17 +131,31 @@ export class StillroomFormula extends HTMLElement {
     }
     const address = `${bench.href}#${fragment}`;
     try {
-      const { readShared } = await fetchSeam();
-      const { root, show } = createSheet({
+      const { readShared, readSharedWithout } = await fetchSeam();
+      const { root, show, settle } = createSheet({
+        words,
+        lacking: { fetch: fetchSwap, read: (options, lacks) => readSharedWithout(link, options, lacks) },
+        without: this.getAttribute('without') ?? undefined,
         // The link itself, so that what is wrong with it is said rightly.
         read: (options) => readShared(link, options),
         batch: this.getAttribute('batch') ?? undefined,
-        unit: this.getAttribute('unit') ?? usualUnit(),
-        mark: this.getAttribute('mark') === 'comma' ? 'comma' : this.getAttribute('mark') === 'point' ? 'point' : usualMark(),
+        unit: this.getAttribute('unit') ?? 'g',
+        mark:
+          this.getAttribute('mark') === 'comma'
+            ? 'comma'
+            : this.getAttribute('mark') === 'point'
+              ? 'point'
+              : usualMark(),
         bench: address,
-        print: ({ batch, massUnit, decimalMark }) => {
+        print: ({ batch, massUnit, decimalMark }, without) => {
           const page = new URL('embed/frame.html', bench);
-          page.search = new URLSearchParams({ batch: batch ?? '', unit: massUnit ?? '', mark: decimalMark ?? '', print: 'yes' }).toString();
+          page.search = new URLSearchParams({
+            batch: batch ?? '',
+            unit: massUnit ?? '',
+            mark: decimalMark ?? '',
+            without,
+            print: 'yes',
+          }).toString();
           page.hash = fragment;
           return openApart(page.href);
         },
@@ -120,11 +163,14 @@ export class StillroomFormula extends HTMLElement {
       });
       show();
       this.#root.replaceChildren(root);
+      await settle();
       this.dispatchEvent(new CustomEvent('stillroom-shown', { bubbles: true }));
     } catch (problem) {
       console.warn(problem);
       this.#shown = false;
-      this.#root.replaceChildren(make('p', { class: 'waiting' }, words.failed, ' ', make('a', { href: address, rel: 'noopener' }, words.open)));
+      this.#root.replaceChildren(
+        make('p', { class: 'waiting' }, words.failed, ' ', make('a', { href: address, rel: 'noopener' }, words.open)),
+      );
       addEventListener('online', () => this.show(), { once: true });
     }
   }
@@ -145,11 +191,6 @@ function openApart(address) {
 function usualMark() {
   const parts = new Intl.NumberFormat(navigator.language).formatToParts(1.5);
   return parts.find((part) => part.type === 'decimal')?.value === ',' ? 'comma' : 'point';
-}
-
-/** Grams, but for readers in the one place that mostly weighs in ounces. */
-function usualUnit() {
-  return navigator.language === 'en-US' ? 'oz' : 'g';
 }
 
 // A second script tag, or a page that has such a name already, is left as it is.

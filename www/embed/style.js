@@ -6,23 +6,23 @@
 export const style = `
 :host { all: initial !important; display: block !important; contain: content; color-scheme: light dark; }
 .shared-sheet, .waiting {
-  --paper: var(--stillroom-paper, #faf6ec); --ink: var(--stillroom-ink, #1d2722); --soft: var(--stillroom-ink-soft, #566159);
-  --accent: var(--stillroom-accent, #1f4f3d); --on-accent: var(--stillroom-on-accent, #fffdf7); --line: var(--stillroom-rule, #d8cfba);
-  --warn: var(--stillroom-warning, #932626);
+  --paper: var(--stillroom-paper, #ffffff); --ink: var(--stillroom-ink, #101b33); --soft: var(--stillroom-ink-soft, #46546c);
+  --accent: var(--stillroom-accent, #1b3a86); --on-accent: var(--stillroom-on-accent, #ffffff); --line: var(--stillroom-rule, #cfd9df);
+  --warn: var(--stillroom-warning, #8c1239);
   box-sizing: border-box; background: var(--paper); color: var(--ink); padding: 16px; border: 1px solid var(--line);
   border-radius: var(--stillroom-radius, 4px); font: 16px/1.45 var(--stillroom-font, system-ui, -apple-system, "Segoe UI", Roboto, sans-serif);
   font-variant-numeric: tabular-nums lining-nums; text-align: start; overflow-wrap: anywhere;
 }
 @media (prefers-color-scheme: dark) {
   .shared-sheet, .waiting {
-    --paper: var(--stillroom-paper, #131815); --ink: var(--stillroom-ink, #ece8dc); --soft: var(--stillroom-ink-soft, #a6b0a8);
-    --accent: var(--stillroom-accent, #93d2b2); --on-accent: var(--stillroom-on-accent, #10201a); --line: var(--stillroom-rule, #3a453f);
-    --warn: var(--stillroom-warning, #f29a90);
+    --paper: var(--stillroom-paper, #121a2b); --ink: var(--stillroom-ink, #eef3f8); --soft: var(--stillroom-ink-soft, #adbacd);
+    --accent: var(--stillroom-accent, #a9c2ff); --on-accent: var(--stillroom-on-accent, #0a101d); --line: var(--stillroom-rule, #263350);
+    --warn: var(--stillroom-warning, #ff9fb5);
   }
 }
 *, *::before { box-sizing: border-box; }
 [hidden] { display: none !important; }
-h1, h2, h3, h4, h5 { font-family: var(--stillroom-heading-font, "Iowan Old Style", Palatino, Georgia, serif); line-height: 1.2; margin: 18px 0 6px; font-size: 17px; }
+h1, h2, h3, h4, h5 { font-family: var(--stillroom-heading-font, "DIN Alternate", Bahnschrift, "Roboto Condensed", sans-serif-condensed, system-ui, sans-serif); line-height: 1.2; margin: 18px 0 6px; font-size: 17px; }
 .sheet-name { font-size: 22px; margin: 0; } p { margin: 4px 0; } small { display: block; font-size: 13px; font-weight: 400; color: var(--soft); }
 .sheet-about { color: var(--soft); } .message { color: var(--warn); font-size: 14px; } .sheet-notes { white-space: pre-line; }
 .sheet-controls { display: flex; flex-wrap: wrap; gap: 8px 14px; margin: 12px 0; align-items: flex-start; }
@@ -39,5 +39,7 @@ ol, ul { margin: 4px 0; padding-inline-start: 22px; } li { margin: 4px 0; } summ
 .sheet-cautions { border-inline-start: 4px solid var(--accent); padding-inline-start: 12px; margin-top: 18px; font-size: 14px; }
 .sheet-cautions > :first-child { margin-top: 0; font-size: 15px; }
 .sheet-acts { display: flex; flex-wrap: wrap; gap: 8px; margin-top: 16px; }
-@media print { .sheet-controls, .sheet-acts, summary { display: none; } .shared-sheet { border: 0; padding: 0; --paper: #fff; --ink: #000; --soft: #333; } tr { break-inside: avoid; } }
+.sheet-lack { display: block; min-height: 44px; padding: 4px 8px; margin-top: 4px; font-size: 13px; color: var(--soft); } .sheet-whose { font-weight: 600; }
+.sheet-without { border-inline-start: 4px solid var(--accent); padding-inline-start: 12px; margin: 12px 0; } .sheet-without > :first-child { margin-top: 0; }
+@media print { .sheet-lack, .sheet-without button, .sheet-controls, .sheet-acts, summary { display: none; } .shared-sheet { border: 0; padding: 0; --paper: #fff; --ink: #000; --soft: #333; } tr { break-inside: avoid; } }
 `;

@@ -1,12 +1,18 @@
 //! The pH of formulas: an equilibrium, the band, what decides it, and an amount that reaches a target.
 
+use rust_decimal::Decimal;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 use stillroom_catalogue::acids::acids;
-use stillroom_core::ConstituentId;
+use stillroom_catalogue::{Catalogue, knowledge};
+use stillroom_core::checks::facts::Knowledge as _;
+use stillroom_core::checks::{self, Conditions};
 use stillroom_core::chemistry::Temperature;
 use stillroom_core::chemistry::ph::predict::{Contents, Known, deciders, predict};
 use stillroom_core::chemistry::ph::{Cation, Solution, Solver, set};
+use stillroom_core::composition::Makeups;
+use stillroom_core::evaluation::{Bench, evaluate};
+use stillroom_core::{Amount, ConstituentId, Formula, Percent, PhaseKind};
 
 fn median(mut times: Vec<Duration>) -> Duration {
     times.sort();
@@ -68,4 +74,39 @@ fn main() {
     time("predict: estimate and band", || predict(&contents));
     time("what decides it", || deciders(&contents));
     time("lye to reach pH 5.5", || set::reach(&whole, &lye, 5.5, room));
+    time_a_formula();
+}
+
+/// A gel cream of the catalogue, from its lines on.
+fn time_a_formula() {
+    let material = |inci: &str| {
+        let found = Catalogue::get().constituents().find(|constituent| constituent.inci == inci);
+        found.and_then(|constituent| knowledge().material_of(constituent.id)).unwrap_or_else(|| panic!("no {inci}"))
+    };
+    let mut formula = Formula::with_name("gel cream");
+    let phase = formula.add_phase("water", PhaseKind::RoomTemperature, None);
+    formula.add_line(phase, material("Aqua"), Amount::QuantumSatis);
+    let lines = [
+        ("Sodium Benzoate", 5),
+        ("Potassium Sorbate", 3),
+        ("Citric Acid", 1),
+        ("Niacinamide", 30),
+        ("Glycerin", 40),
+        ("Sodium PCA", 20),
+        ("Xanthan Gum", 3),
+        ("Prunus Amygdalus Dulcis Oil", 100),
+    ];
+    for (inci, tenths) in lines {
+        let percent = Percent::new(Decimal::new(tenths, 1)).unwrap_or(Percent::ZERO);
+        formula.add_line(phase, material(inci), Amount::Percent(percent));
+    }
+    let mut makeups = Makeups::default();
+    let evaluation = evaluate(&formula, &Bench::default(), Catalogue::get(), &mut makeups);
+    let new = || checks::Contents::new(&formula, &evaluation, Catalogue::get(), knowledge(), Conditions::default());
+    time("look a formula up", || new().present.len());
+    time("look it up and predict its pH", || new().prediction().map(|prediction| prediction.ph));
+    let contents = new();
+    time("citric acid to bring it to pH 5", || {
+        checks::acidity::setting::set(&contents, &mut makeups, material("Citric Acid"), 5.0).map(|found| found.percent)
+    });
 }

@@ -1,16 +1,15 @@
 //! Acids and bases as the equilibrium takes them, made of the tables of steps, ion pairs and ionic makeup.
 
-use crate::catalogue::Catalogue;
+use crate::knowledge::cite;
 use crate::property::Basis;
 use crate::reference::{IonicMakeup, acid_steps, ion_pairs, ionic_makeup};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
-use stillroom_core::chemistry::Temperature;
-use stillroom_core::chemistry::ph::predict::{Contents, Known, Unknown};
+use stillroom_core::checks::facts::Brings;
 use stillroom_core::chemistry::ph::{AcidBase, Cation, Constant, Pair, Solution};
-use stillroom_core::{Class, ConstituentId, MaterialSource};
+use stillroom_core::{Constituent, ConstituentId};
 
 fn figure(value: Option<Decimal>) -> f64 {
     value.and_then(|value| value.to_f64()).unwrap_or(0.0)
@@ -104,74 +103,32 @@ pub fn titrant(constituent: ConstituentId, percent: f64) -> Option<Solution<'sta
 
 /// How far the constants of what a constituent brings may be off, in pH: 0.03 if every one was read or computed from
 /// published data, 0.2 if one is from memory. Figures of ours: sources differ among themselves by about as much.
+///
+/// Where the constants are apparent, of polymers and of fatty acids in their own drops, the table says by how much they may
+/// be off.
 #[must_use]
 pub fn spread_of(constituent: ConstituentId) -> f64 {
     let acids: Vec<&str> = makeup_of(constituent).map(|row| row.acid).collect();
-    let recalled = acid_steps().iter().any(|row| row.origin.basis == Basis::Memory && acids.contains(&row.name));
-    if recalled { 0.2 } else { 0.03 }
+    let own = |row: &&crate::reference::AcidStep| acids.contains(&row.name);
+    let apparent = acid_steps().iter().filter(own).filter_map(|row| row.medium.strip_prefix(APPARENT)?.parse().ok());
+    let recalled = acid_steps().iter().filter(own).any(|row| row.origin.basis == Basis::Memory);
+    apparent.fold(if recalled { 0.2 } else { 0.03 }, f64::max)
 }
 
-/// Most acid and base, in mol per kg, that a constituent without data may bring, by its class. Assumptions of ours,
-/// wide on purpose; a measured pH goes before them.
-///
-/// Soaps are bases of fatty acids, about 4 mol/kg. Hydrosols of pH 3.5 hold about 0.005 mol/kg of weak acid. Dry
-/// extracts hold fruit acids and their potassium salts, hydrolysed proteins carboxyl and amino groups, about 1 mol/kg.
-/// What should set a pH or bind metals and is not known may do so with 5 mol/kg. The rest of what dissolves brings
-/// traces.
-fn may_bring(class: Class, inci: &str) -> (f64, f64) {
-    let soap = ["Sodium ", "Potassium "].iter().any(|salt| inci.starts_with(salt))
-        && ["Cocoate", "Olivate", "Palmate", "Stearate"].iter().any(|acid| inci.ends_with(acid));
-    match class {
-        _ if soap => (0.0, 4.0),
-        Class::Water => (0.005, 0.0),
-        Class::Extract => (1.0, 0.3),
-        Class::Protein => (1.0, 1.0),
-        Class::PhAdjuster | Class::Chelator => (5.0, 5.0),
-        Class::Active | Class::Surfactant | Class::Thickener | Class::Mineral | Class::Salt | Class::Other => {
-            (0.05, 0.05)
-        }
-        Class::Preservative | Class::Antioxidant | Class::Emulsifier => (0.02, 0.02),
-        _ => (0.0, 0.0),
-    }
-}
+/// How the table marks an apparent constant; what it may be off by stands behind it.
+const APPARENT: &str = "apparent, off by ";
 
-/// What is in a kilogram of a product, for [`stillroom_core::chemistry::ph::predict::predict`], from its constituents
-/// in mass percent.
-///
-/// Distillates count as water that brings a little acid; solvents that are no water count as cosolvents.
+/// What a constituent brings to the pH, for the checks: nothing where nothing is known of it. Water brings nothing, which
+/// is known.
 #[must_use]
-pub fn contents_of(
-    constituents: impl IntoIterator<Item = (ConstituentId, f64)>,
-    temperature: Temperature,
-) -> Contents<'static> {
-    let mut contents = Contents {
-        product: 1.0,
-        water: 0.0,
-        cosolvents: 0.0,
-        known: Vec::new(),
-        unknown: Vec::new(),
-        unaccounted: None,
-        temperature,
-    };
-    for (id, percent) in constituents {
-        let kilograms = percent / 100.0;
-        let mut brings = Solution::in_water(0.0);
-        if dissolve(id, kilograms * 1000.0, &mut brings) {
-            contents.known.push(Known { id, brings, spread: spread_of(id) });
-            continue;
-        }
-        // What the catalogue does not have may be anything; it counts as what dissolves and brings traces.
-        let (class, inci) =
-            Catalogue::get().constituent(id).map_or((Class::Other, ""), |found| (found.class, found.inci.as_str()));
-        match class {
-            Class::Water => contents.water += kilograms,
-            Class::Solvent => contents.cosolvents += kilograms,
-            _ => {}
-        }
-        let (acid, base) = if inci == "Aqua" { (0.0, 0.0) } else { may_bring(class, inci) };
-        if acid + base > 0.0 {
-            contents.unknown.push(Unknown { id, acid: acid * kilograms, base: base * kilograms });
-        }
+pub fn brings(constituent: &Constituent) -> Option<Brings> {
+    let mut per_kilogram = Solution::in_water(0.0);
+    if constituent.inci == "Aqua" {
+        return Some(Brings { per_kilogram, spread: 0.0, citation: None });
     }
-    contents
+    dissolve(constituent.id, 1000.0, &mut per_kilogram).then(|| {
+        let row = makeup_of(constituent.id).find_map(|row| acid_steps().iter().find(|step| step.name == row.acid));
+        let citation = row.map(|row| cite(&row.origin));
+        Brings { per_kilogram, spread: spread_of(constituent.id), citation }
+    })
 }

@@ -424,6 +424,6 @@ pub const fn class_words(class: Class) -> &'static str {
         Class::Colourant => "colourant pigment",
         Class::Mineral => "mineral clay powder",
         Class::Exfoliant => "exfoliant scrub",
-        _ => "other",
+        Class::Other => "other",
     }
 }

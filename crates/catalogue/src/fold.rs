@@ -51,6 +51,23 @@ fn fold_character(character: char, folded: &mut Vec<char>) {
     folded.extend(plain.chars());
 }
 
+/// A text as it is sorted and compared: lower case, Latin letters without their accents, words with one space between.
+///
+/// ```
+/// assert!(stillroom_catalogue::folded("Épinard, feuille") < stillroom_catalogue::folded("fenouil"));
+/// ```
+#[must_use]
+pub fn folded(text: &str) -> String {
+    let mut folded = String::new();
+    each_word(text, &mut Vec::new(), |word| {
+        if !folded.is_empty() {
+            folded.push(' ');
+        }
+        folded.extend(word);
+    });
+    folded
+}
+
 /// Whether a character belongs to a word: a letter or digit, or a mark on one. Signs and spaces part words.
 pub fn belongs_to_word(character: char) -> bool {
     match character {

@@ -100,6 +100,7 @@ impl Known {
         let mut materials = BTreeMap::new();
         for constituent in catalogue.constituents() {
             let own = facts.entry(constituent.id).or_default();
+            own.brings = crate::acids::brings(constituent);
             for value in catalogue.constituent_values(constituent.id) {
                 take(own, &value);
             }
@@ -499,6 +500,8 @@ fn find_remedies() -> Remedies {
         dispersant: find("Glycerin"),
         oil_antioxidant: find("Tocopherol"),
         ready_systems: find_ready_systems(),
+        acid: find("Citric Acid"),
+        base: find("Arginine"),
     }
 }
 
@@ -630,6 +633,7 @@ fn gather_allergens() -> Vec<Allergen> {
             rinse_off: number(row.rinse_off_threshold)?,
             jurisdiction: row.jurisdiction,
             entry: row.entry,
+            is_of_2023: row.listed_by.contains("2023/1545"),
             citation: cite(&row.origin),
         })
     });

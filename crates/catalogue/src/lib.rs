@@ -14,11 +14,13 @@
 pub mod acids;
 mod catalogue;
 mod fold;
+pub mod kinship;
 pub mod knowledge;
 mod packed;
 #[cfg(feature = "tables")]
 mod packing;
 pub mod property;
+mod recognise;
 pub mod reference;
 mod search;
 mod stored;
@@ -28,7 +30,10 @@ pub mod tables;
 pub use catalogue::{
     Catalogue, ComponentOfComposite, MaterialCard, MaterialDetails, Origin, Source, Value, catalogue_bytes,
 };
+pub use fold::folded;
+pub use kinship::groups;
 pub use knowledge::knowledge;
 pub use property::{Basis, Kind, Property};
+pub use recognise::{Confidence, Recognised};
 pub use search::{Favour, Field, Filter, Hit, IndexEntry, MaterialIndex};
 pub use stillroom_core::MaterialSource;

@@ -9,7 +9,7 @@ use crate::stored::{
     Figure, Stored, StoredConstituent, StoredMaterial, StoredOrigin, StoredPart, StoredSource, StoredValue, Subject,
 };
 use serde::{Deserialize, Serialize};
-use stillroom_core::{Class, PhaseKind};
+use stillroom_terms::{Class, PhaseKind};
 
 fn split(texts: &str) -> impl Iterator<Item = &str> {
     texts.split('\n')

@@ -1,7 +1,7 @@
 //! What the catalogue can say about a material, and how far each statement may be trusted.
 
 use serde::{Deserialize, Serialize};
-pub use stillroom_core::source::Basis;
+pub use stillroom_terms::Basis;
 
 /// What a value of a property looks like.
 #[derive(Debug, Clone, Copy, PartialEq)]

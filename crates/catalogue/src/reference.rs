@@ -410,6 +410,24 @@ tables! {
         /// Limits and conditions beside the label.
         conditions: text,
     }
+    /// What an ingredient is called on a label in the United States, where that is not its name elsewhere.
+    UsName us_names "us-names.csv" {
+        /// The constituent.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// Its name there.
+        name: text,
+    }
+    /// A word that makes of a cosmetic something else in the eyes of the law, or promises what has to be shown.
+    LoadedPhrase loaded_phrases "label-wording.csv" {
+        /// The phrase, in small letters; a star stands for whatever goes on.
+        phrase: text,
+        /// Its language.
+        language: text,
+        /// `medicine`, `function`, `biocide`, `sun` or `claim`.
+        kind: text,
+    }
     /// Something about a substance that checks ask for.
     TraitOf traits "traits.csv" {
         /// The constituent.
@@ -492,6 +510,21 @@ tables! {
         /// Concentration in oil over that in water.
         coefficient: number,
         /// Remark.
+        note: text,
+    }
+    /// Materials that do the same job, a group at a time.
+    SubstituteRow substitute_rows "substitutes.csv" {
+        /// What they share, as a word.
+        group: text,
+        /// Number of the material.
+        material: number,
+        /// Its name.
+        name: text,
+        /// How much of the job a gram does, beside the others of its group.
+        strength: number,
+        /// How it feels, as a word; empty where that says nothing.
+        feel: text,
+        /// What is different about it.
         note: text,
     }
     /// Which substances count towards a limit of [`restrictions`], with the factor to what it is expressed as.

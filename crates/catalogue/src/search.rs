@@ -32,7 +32,7 @@ pub enum Field {
 
 impl Field {
     /// How much a match in this field counts.
-    const fn weight(self) -> u16 {
+    pub(crate) const fn weight(self) -> u16 {
         match self {
             Self::Name => 10,
             Self::Cas => 9,
@@ -87,16 +87,16 @@ pub struct Hit {
 }
 
 #[derive(Debug, Clone, Copy)]
-struct Posting {
-    entry: u32,
-    field: Field,
+pub(crate) struct Posting {
+    pub(crate) entry: u32,
+    pub(crate) field: Field,
     /// What its place in its text is worth.
     place: u8,
 }
 
 #[derive(Debug)]
-struct Entry {
-    id: MaterialId,
+pub(crate) struct Entry {
+    pub(crate) id: MaterialId,
     class: Class,
     usual_phase: PhaseKind,
 }
@@ -118,14 +118,14 @@ struct Entry {
 /// ```
 #[derive(Debug, Default)]
 pub struct MaterialIndex {
-    entries: Vec<Entry>,
+    pub(crate) entries: Vec<Entry>,
     by_name: Vec<u32>,
     letters: Vec<char>,
     /// End in `letters` and end in `postings` of each word of the vocabulary; it begins where the last one ended.
     words: Vec<(u32, u32)>,
     postings: Vec<Posting>,
     /// Every name in whole: the hash of its letters, its entry, its field.
-    wholes: Vec<(u32, u32, Field)>,
+    pub(crate) wholes: Vec<(u32, u32, Field)>,
 }
 
 /// A word that is all of its text, one that opens its text, and one further on.
@@ -153,10 +153,10 @@ struct Found {
 }
 
 /// Where a hash of letters begins (FNV-1a, 32 bits).
-const HASH: u32 = 0x811c_9dc5;
+pub(crate) const HASH: u32 = 0x811c_9dc5;
 
 /// Carries a hash on over the letters of a word.
-fn hashed(hash: u32, word: &[char]) -> u32 {
+pub(crate) fn hashed(hash: u32, word: &[char]) -> u32 {
     word.iter().fold(hash, |hash, letter| (hash ^ *letter as u32).wrapping_mul(0x0100_0193))
 }
 
@@ -375,9 +375,16 @@ impl MaterialIndex {
             let lifts: Vec<u32> = open.iter().map(|entry| lift(entry, favour)).collect();
             let of =
                 |level: u32| open.iter().zip(&lifts).filter(move |(_, lift)| **lift == level).map(|(entry, _)| *entry);
-            let levels = [USED + OF_ITS_PHASE, USED, OF_ITS_PHASE, 0];
+            let typical = favour.phase.map_or(&[][..], typical_of);
+            let is_typical = |entry: &Entry| typical.iter().any(|number| MaterialId::Catalogue(*number) == entry.id);
+            let with_typical =
+                |number: &u32| open.iter().find(|entry| entry.id == MaterialId::Catalogue(*number)).copied();
+            let first = of(USED + OF_ITS_PHASE + TYPICAL).chain(of(USED + OF_ITS_PHASE)).chain(of(USED));
+            // What most formulas have there follows in the order in which it is reached for.
+            let usual = typical.iter().filter_map(with_typical).filter(|entry| !favour.used.contains(&entry.id));
+            let rest = of(OF_ITS_PHASE).chain(of(0)).filter(|entry| !is_typical(entry));
             let hit = |entry: &Entry| Hit { id: entry.id, score: 0, field: Field::Name };
-            return levels.into_iter().flat_map(of).map(hit).collect();
+            return first.chain(usual).chain(rest).map(hit).collect();
         }
         let strict = self.search_words(&words, filter, favour, false);
         if strict.is_empty() { self.search_words(&words, filter, favour, true) } else { strict }
@@ -430,6 +437,21 @@ impl MaterialIndex {
         places.into_iter().filter_map(hit).collect()
     }
 
+    /// Hands out every word of the vocabulary with where it was found.
+    pub(crate) fn each_word_with_postings<'a>(&'a self, mut hear: impl FnMut(&'a [char], &'a [Posting])) {
+        let (mut letters_from, mut postings_from) = (0, 0);
+        for (letters_to, postings_to) in &self.words {
+            let known = self.letters.get(letters_from as usize..*letters_to as usize).unwrap_or_default();
+            hear(known, self.postings.get(postings_from as usize..*postings_to as usize).unwrap_or_default());
+            (letters_from, postings_from) = (*letters_to, *postings_to);
+        }
+    }
+
+    /// Whether a search answers without forgiving anything.
+    pub(crate) fn search_strictly(&self, query: &str) -> bool {
+        !self.search_words(&query_words(query), &Filter::default(), &Favour::default(), false).is_empty()
+    }
+
     /// Raises `best` of every entry that `word` is found in. Returns whether it was found anywhere.
     fn score(&self, word: &[char], forgive: bool, best: &mut [u32], mut fields: Option<&mut Vec<Field>>) -> bool {
         let one = singular(word);
@@ -471,11 +493,32 @@ impl MaterialIndex {
 /// By how many percent what was used before is lifted, and what usually goes into the phase.
 const USED: u32 = 12;
 const OF_ITS_PHASE: u32 = 6;
+/// And what most formulas have in that phase: more than what parts a name that is typed whole but for its end from one
+/// that goes on, so that `glyc` is glycerin before it is glycine.
+const TYPICAL: u32 = 20;
+
+/// What is reached for in a phase, by its number in the catalogue, the commonest first: common practice.
+const fn typical_of(phase: PhaseKind) -> &'static [u32] {
+    match phase {
+        // Water, glycerin, propanediol, xanthan gum, betaine, aloe juice, rose hydrosol, allantoin, sodium lactate, chelator,
+        // sodium benzoate, potassium sorbate.
+        PhaseKind::HeatedWater => &[1, 2, 38, 22, 3, 110, 40, 5, 125, 86, 26, 27],
+        // Sunflower, sweet almond, jojoba, triglyceride, shea, cocoa butter, emulsifying wax, olivates, glyceryl stearate, cetyl
+        // and cetearyl alcohol, beeswax.
+        PhaseKind::HeatedOil => &[8, 46, 11, 51, 12, 53, 121, 119, 19, 13, 14, 55],
+        // Vitamin E, panthenol, niacinamide, preservatives, rosehip oil, lavender, hyaluronate, fragrance, citric and lactic acid.
+        PhaseKind::CoolDown => &[36, 6, 7, 140, 139, 30, 10, 113, 23, 115, 32, 35],
+        PhaseKind::RoomTemperature => &[1, 2, 94, 917, 40, 36],
+    }
+}
 
 /// By how many percent a material is lifted: less than what parts a match at the start of a name from one inside it.
 fn lift(entry: &Entry, favour: &Favour) -> u32 {
     let used = if favour.used.contains(&entry.id) { USED } else { 0 };
-    used + if favour.phase == Some(entry.usual_phase) { OF_ITS_PHASE } else { 0 }
+    let typical = favour.phase.is_some_and(|phase| {
+        phase == entry.usual_phase && typical_of(phase).iter().any(|number| MaterialId::Catalogue(*number) == entry.id)
+    });
+    used + if favour.phase == Some(entry.usual_phase) { OF_ITS_PHASE } else { 0 } + if typical { TYPICAL } else { 0 }
 }
 
 fn passes(entry: &Entry, filter: &Filter) -> bool {
@@ -544,7 +587,7 @@ fn forgiven(word: &[char], known: &[char]) -> u16 {
 
 /// Edits (wrong, missing, extra or swapped neighbouring letters) from `word` to `known`, and to the nearest start of
 /// `known`. Both come out above `allowed` when they are.
-fn distances(word: &[char], known: &[char], allowed: usize) -> (usize, usize) {
+pub(crate) fn distances(word: &[char], known: &[char], allowed: usize) -> (usize, usize) {
     const WIDTH: usize = LONGEST_FORGIVEN + 4;
     let mut before_last = [0_usize; WIDTH];
     let mut last = [0_usize; WIDTH];

@@ -3,7 +3,7 @@
 use crate::property::{Basis, Property};
 use rust_decimal::Decimal;
 use std::borrow::Cow;
-use stillroom_core::{Class, PhaseKind};
+use stillroom_terms::{Class, PhaseKind};
 
 /// A decimal number as digits and the place of its point.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

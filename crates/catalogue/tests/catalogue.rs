@@ -1,7 +1,9 @@
 //! The catalogue as other crates see it.
 
 use std::collections::BTreeSet;
-use stillroom_catalogue::{Catalogue, Field, Filter, IndexEntry, Kind, MaterialIndex, MaterialSource, catalogue_bytes};
+use stillroom_catalogue::{
+    Catalogue, Field, Filter, IndexEntry, Kind, MaterialIndex, MaterialSource, Property, catalogue_bytes,
+};
 use stillroom_core::{Class, Makeup, MaterialId, PhaseKind};
 
 fn first(query: &str) -> String {
@@ -32,6 +34,34 @@ fn every_material_resolves_to_constituents() {
     for material in catalogue.materials() {
         resolve(material.id, 0);
     }
+}
+
+/// What heat spoils is added cool, also where it stands in a mixture: common practice. Of waters and oils that carry it
+/// the batch is made, and those are warmed gently instead.
+#[test]
+fn a_composite_that_heat_spoils_goes_to_the_cool_down_phase() {
+    fn spoils(id: MaterialId) -> bool {
+        let catalogue = Catalogue::get();
+        let material = catalogue.material(id).unwrap();
+        let says_so = |value: stillroom_catalogue::Value| {
+            value.property == Property::HeatSensitive && value.word() == Some("yes")
+        };
+        catalogue.material_values(id).any(says_so)
+            || match &material.makeup {
+                Makeup::Simple(constituent) => catalogue.constituent_values(*constituent).any(says_so),
+                Makeup::Composite(parts) => parts.iter().any(|part| spoils(part.material)),
+            }
+    }
+    let catalogue = Catalogue::get();
+    let composites = catalogue.materials().filter(|material| matches!(material.makeup, Makeup::Composite(_)));
+    let (mut held, mut heated) = (0, Vec::new());
+    for material in composites.filter(|material| spoils(material.id)) {
+        held += 1;
+        if material.usual_phase != PhaseKind::CoolDown && !matches!(material.class, Class::Water | Class::Oil) {
+            heated.push(material.name.as_str());
+        }
+    }
+    assert!(held > 5 && heated.is_empty(), "{held}, of them heated: {heated:?}");
 }
 
 #[test]

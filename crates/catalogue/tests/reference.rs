@@ -3,8 +3,8 @@
 use rust_decimal::Decimal;
 use stillroom_catalogue::reference::{
     acid_constants, acid_steps, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, ion_pairs,
-    ionic_makeup, partitions, plant_waters, preservative_limits, preservative_practice, restrictions,
-    water_solubilities,
+    ionic_makeup, loaded_phrases, partitions, plant_waters, preservative_limits, preservative_practice, restrictions,
+    us_names, water_solubilities,
 };
 use stillroom_catalogue::{Catalogue, MaterialSource};
 
@@ -24,6 +24,8 @@ fn every_row_of_every_table_is_decoded() {
     assert_eq!(cosolvent_solubilities().len(), rows_in!("solubility-cosolvent.csv"));
     assert_eq!(essential_oil_constituents().len(), rows_in!("essential-oil-constituents.csv"));
     assert_eq!(fragrance_allergens().len(), rows_in!("fragrance-allergens.csv"));
+    assert_eq!(us_names().len(), rows_in!("us-names.csv"));
+    assert_eq!(loaded_phrases().len(), rows_in!("label-wording.csv"));
     assert_eq!(partitions().len(), rows_in!("partition.csv"));
     assert_eq!(plant_waters().len(), rows_in!("plants.csv"));
     assert_eq!(preservative_limits().len(), rows_in!("preservative-limits.csv"));
@@ -82,8 +84,8 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
         AcidConstants, AcidSalt, AcidStep, CosolventSolubility, EssentialOilConstituent, FattyAcidOf,
         FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LimitMember,
-        MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice,
-        PreservativeSpectrum, Restriction, TraitOf, WaterSolubility,
+        LoadedPhrase, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice,
+        PreservativeSpectrum, Restriction, SubstituteRow, TraitOf, UsName, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
@@ -98,12 +100,15 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         PreservativePractice::COLUMNS,
         Restriction::COLUMNS,
         FragranceAllergen::COLUMNS,
+        UsName::COLUMNS,
+        LoadedPhrase::COLUMNS,
         TraitOf::COLUMNS,
         AcidSalt::COLUMNS,
         PreservativeSpectrum::COLUMNS,
         InhibitoryConcentration::COLUMNS,
         MicelleBinding::COLUMNS,
         OilPartitionRow::COLUMNS,
+        SubstituteRow::COLUMNS,
         LimitMember::COLUMNS,
         EssentialOilConstituent::COLUMNS,
         FattyAcidOf::COLUMNS,
@@ -135,52 +140,4 @@ fn no_step_pair_or_makeup_is_dropped_on_its_way_to_the_equilibrium() {
         let constituent = Catalogue::get().constituent(row.constituent.unwrap()).unwrap();
         assert_eq!(constituent.inci, row.inci);
     }
-}
-
-/// A gel cream in percent, by INCI name.
-fn gel_cream(citric: f64) -> Vec<(stillroom_core::ConstituentId, f64)> {
-    let parts = [
-        ("Sodium Benzoate", 0.5),
-        ("Potassium Sorbate", 0.3),
-        ("Citric Acid", citric),
-        ("Niacinamide", 3.0),
-        ("Glycerin", 4.0),
-        ("Rosa Damascena Flower Water", 10.0),
-        ("Calendula Officinalis Flower Extract", 0.1),
-        ("Prunus Amygdalus Dulcis Oil", 10.0),
-    ];
-    let rest = 100.0 - parts.iter().map(|(_, percent)| percent).sum::<f64>();
-    let id = |inci: &str| {
-        let found = Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == inci);
-        found.unwrap_or_else(|| panic!("no {inci}")).id
-    };
-    parts.into_iter().chain([("Aqua", rest)]).map(|(inci, percent)| (id(inci), percent)).collect()
-}
-
-#[test]
-fn a_gel_cream_is_predicted_its_unknowns_named_and_its_target_reached() {
-    use stillroom_catalogue::acids::{contents_of, titrant};
-    use stillroom_core::chemistry::Temperature;
-    use stillroom_core::chemistry::ph::{Solution, predict, set};
-    let room = Temperature::TWENTY_FIVE;
-    let contents = contents_of(gel_cream(0.1), room);
-    let before = predict::predict(&contents).unwrap();
-    assert!((4.5..6.0).contains(&before.ph.estimate), "{}", before.ph.estimate);
-    assert!(before.ph.low < before.ph.estimate && before.ph.estimate < before.ph.high);
-    let named: Vec<_> = before.unknown.iter().filter_map(|each| Catalogue::get().constituent(each.id)).collect();
-    let named: Vec<_> = named.iter().map(|constituent| constituent.inci.as_str()).collect();
-    assert!(named.contains(&"Rosa Damascena Flower Water"), "{named:?}");
-    assert!(named.contains(&"Calendula Officinalis Flower Extract"), "{named:?}");
-    // To pH 4.5 with citric acid of 20 %, which is then predicted.
-    let mut whole = Solution::in_water(contents.water);
-    for known in &contents.known {
-        whole.add_solution(&known.brings, 1.0);
-    }
-    let citric =
-        Catalogue::get().constituents().find(|constituent| constituent.inci.as_str() == "Citric Acid").unwrap();
-    let dose = set::reach(&whole, &titrant(citric.id, 20.0).unwrap(), 4.5, room).unwrap();
-    let more = dose.share * 20.0;
-    let after = predict::predict(&contents_of(gel_cream(0.1 + more), room)).unwrap();
-    // The water of the solution is not added here, only its acid.
-    assert!((after.ph.estimate - 4.5).abs() < 0.01, "{}", after.ph.estimate);
 }

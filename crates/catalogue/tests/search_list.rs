@@ -76,3 +76,24 @@ fn a_favour_never_lifts_a_worse_kind_of_match_over_a_better_one() {
     let hits = index.search_favouring("water", &Filter::default(), &Favour { used: dispersed, phase: None });
     assert_eq!(hits[0].id, MaterialId::Catalogue(1));
 }
+
+/// What a hand reaches for in a phase stands first before anything is typed, and is what a beginning means.
+#[test]
+fn a_picker_opens_on_what_is_usual_in_the_phase() {
+    let index = MaterialIndex::build(Catalogue::get().index_entries());
+    let first = |query: &str, phase| {
+        let hits = index.search_favouring(query, &Filter::default(), &Favour { used: vec![], phase: Some(phase) });
+        Catalogue::get().material(hits[0].id).unwrap().name.clone()
+    };
+    assert_eq!(first("", PhaseKind::HeatedWater), "Water, distilled");
+    assert_eq!(first("", PhaseKind::HeatedOil), "Sunflower seed oil");
+    assert_eq!(first("", PhaseKind::CoolDown), "Tocopherol, mixed");
+    assert_eq!(first("glyc", PhaseKind::HeatedWater), "Glycerin, vegetable");
+    // Nothing is lost by it: every material is there, once.
+    let all =
+        index.search_favouring("", &Filter::default(), &Favour { used: vec![], phase: Some(PhaseKind::CoolDown) });
+    let mut ids: Vec<MaterialId> = all.iter().map(|hit| hit.id).collect();
+    ids.sort_unstable();
+    ids.dedup();
+    assert_eq!((ids.len(), all.len()), (index.len(), index.len()));
+}

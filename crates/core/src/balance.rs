@@ -5,10 +5,11 @@
 
 use crate::apportion::round_to_total;
 use crate::composition::conserve;
-use crate::formula::{Amount, Formula, LineId, WrittenIn};
+use crate::formula::{Amount, Formula, LineId};
 use crate::number::decimals_of;
 use crate::quantity::Percent;
 use rust_decimal::Decimal;
+use stillroom_terms::WrittenIn;
 
 /// Decimals a computed cure rounds percents to, unless the formula already has more.
 const CURE_DECIMALS: u32 = 2;
@@ -456,11 +457,11 @@ impl Formula {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::formula::PhaseKind;
     use crate::material::MaterialId;
     use crate::quantity::Grams;
     use proptest::prelude::*;
     use rust_decimal::dec;
+    use stillroom_terms::PhaseKind;
 
     fn formula(amounts: &[Amount]) -> Formula {
         let mut formula = Formula::with_name("test");

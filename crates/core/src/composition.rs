@@ -5,13 +5,14 @@
 //! in four decimals do); past that it is rounded to 24 decimals and the line's largest constituent takes the rest.
 
 use crate::balance::{FormulaProblem, LineShare, balance};
-use crate::formula::{Amount, LineId, WrittenIn};
+use crate::formula::{Amount, LineId};
 use crate::material::{ConstituentId, Makeup, MaterialId, MaterialSource};
 use crate::quantity::{Density, Percent};
 use core::cmp::Reverse;
 use litemap::LiteMap;
 use rust_decimal::Decimal;
 use std::rc::Rc;
+use stillroom_terms::WrittenIn;
 
 /// Decimals a contribution keeps: with up to three whole digits it fits a [`Decimal`], so sums stay exact.
 const MOST_DECIMALS: u32 = 24;
@@ -390,11 +391,12 @@ pub fn estimate_density(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::formula::PhaseKind;
-    use crate::material::{Class, Constituent, Material, Part};
+    use crate::material::{Constituent, Material, Part};
     use proptest::prelude::*;
     use rust_decimal::dec;
     use std::collections::HashMap;
+    use stillroom_terms::Class;
+    use stillroom_terms::PhaseKind;
 
     /// A handful of materials.
     #[derive(Debug, Default)]

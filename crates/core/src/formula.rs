@@ -6,6 +6,7 @@ use crate::quantity::{Celsius, Grams, Percent, Ph};
 use crate::scaling::BatchPlan;
 use core::fmt;
 use serde::{Deserialize, Serialize};
+use stillroom_terms::{PhaseKind, Purpose, WrittenIn};
 
 /// Names a formula on this device; drawn at random, so that two devices do not give the same.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -65,50 +66,6 @@ pub enum Amount {
     QuantumSatis,
 }
 
-/// What the numbers of a formula are.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum WrittenIn {
-    /// Percent by mass: a formula.
-    #[default]
-    Percent,
-    /// Grams: an old batch, on its way to become a formula.
-    Grams,
-}
-
-/// How the product is used; limits depend on it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum Purpose {
-    /// Stays on the skin.
-    #[default]
-    LeaveOn,
-    /// Is rinsed off.
-    RinseOff,
-}
-
-/// What is done with a phase.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum PhaseKind {
-    /// Heated with the water.
-    HeatedWater,
-    /// Heated with the oil.
-    HeatedOil,
-    /// Added once the batch has cooled.
-    CoolDown,
-    /// Made and kept at room temperature.
-    RoomTemperature,
-}
-
-impl PhaseKind {
-    /// Every kind, in the order a formula usually has them.
-    pub const ALL: [Self; 4] = [Self::HeatedWater, Self::HeatedOil, Self::CoolDown, Self::RoomTemperature];
-}
-
 /// One line: a material and how much of it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -122,9 +79,20 @@ pub struct Line {
     /// What the maker notes beside it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
+    /// What the author says to use instead where somebody has not got it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub substitution: String,
     /// Whether it is meant to stay an undissolved solid: a pigment, a scrub, a powder. What dissolves is not asked then.
     #[serde(default, skip_serializing_if = "core::ops::Not::not")]
     pub suspended: bool,
+}
+
+impl Line {
+    /// A line of which nothing more is said.
+    #[must_use]
+    pub const fn new(id: LineId, material: MaterialId, amount: Amount) -> Self {
+        Self { id, material, amount, note: String::new(), substitution: String::new(), suspended: false }
+    }
 }
 
 /// A finding the maker looked at and decided to live with.
@@ -185,6 +153,9 @@ pub struct Formula {
     /// What the maker notes about it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
+    /// What the maker filled in for its label, as `exchange::label` writes it. It stays on the device: no link carries it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub label: String,
     /// How large a batch is wanted.
     #[serde(default)]
     pub batch: BatchPlan,
@@ -264,7 +235,7 @@ impl Formula {
     pub fn add_line(&mut self, phase: PhaseId, material: MaterialId, amount: Amount) -> Option<LineId> {
         let position = self.phases.iter().position(|each| each.id == phase)?;
         let id = LineId(self.take_number());
-        self.phases[position].lines.push(Line { id, material, amount, note: String::new(), suspended: false });
+        self.phases[position].lines.push(Line::new(id, material, amount));
         Some(id)
     }
 

@@ -20,15 +20,18 @@ pub mod checks;
 pub mod chemistry;
 pub mod colour;
 pub mod composition;
+pub mod cost;
 pub mod day;
 pub mod decay;
 pub mod evaluation;
 pub mod extract;
 pub mod formula;
+pub mod label;
 pub mod material;
 pub mod number;
 pub mod product;
 pub mod quantity;
+pub mod rebuild;
 pub mod run;
 pub mod scaling;
 pub mod shelf_life;
@@ -36,9 +39,8 @@ pub mod source;
 pub mod unit;
 pub mod weigh_sheet;
 
-pub use formula::{
-    Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, PhaseKind, Place, Purpose, SetAside, WrittenIn,
-};
-pub use material::{Class, Constituent, ConstituentId, Layer, Makeup, Material, MaterialId, MaterialSource, Part};
+pub use formula::{Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, Place, SetAside};
+pub use material::{Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource, Part};
 pub use product::ProductKind;
 pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};
+pub use stillroom_terms::{Class, Layer, PhaseKind, Purpose, WrittenIn};

@@ -1,10 +1,12 @@
 //! Materials and the constituents they bring.
 
-use crate::formula::{Amount, PhaseKind};
+use crate::formula::Amount;
 use crate::quantity::Density;
 use core::fmt;
 use core::str::FromStr;
 use serde::{Deserialize, Serialize};
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 /// A reference to something a maker can weigh out. Written `c101`, `o5f3a…` or `f9c01…`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -129,148 +131,6 @@ pub trait MaterialSource {
     fn material(&self, id: MaterialId) -> Option<&Material>;
     /// The constituent behind a reference.
     fn constituent(&self, id: ConstituentId) -> Option<&Constituent>;
-}
-
-/// What a material or constituent is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-#[non_exhaustive]
-pub enum Class {
-    /// Water and aqueous distillates.
-    Water,
-    /// Binds water: glycerin, betaine, sodium lactate.
-    Humectant,
-    /// Carries or dissolves: ethanol, propanediol, triacetin.
-    Solvent,
-    /// Gums, polymers and clays that thicken water.
-    Thickener,
-    /// Liquid vegetable oils.
-    Oil,
-    /// Solid or soft vegetable fats.
-    Butter,
-    /// Emollient esters, hydrocarbons and silicones that flow.
-    Emollient,
-    /// Waxes.
-    Wax,
-    /// Cetyl alcohol and its kin.
-    FattyAlcohol,
-    /// Stearic acid and its kin.
-    FattyAcid,
-    /// Emulsifiers and solubilisers.
-    Emulsifier,
-    /// Cleansing and foaming surfactants.
-    Surfactant,
-    /// What the product is made for.
-    Active,
-    /// Botanical extracts.
-    Extract,
-    /// Proteins and their hydrolysates.
-    Protein,
-    /// Preservatives and what is used to boost them.
-    Preservative,
-    /// Binds metal ions.
-    Chelator,
-    /// Slows rancidity.
-    Antioxidant,
-    /// Acids, bases and buffers.
-    PhAdjuster,
-    /// Salts that are none of the above.
-    Salt,
-    /// Essential oils.
-    EssentialOil,
-    /// Other fragrance.
-    Fragrance,
-    /// Pigments and dyes.
-    Colourant,
-    /// Clays, powders and other minerals.
-    Mineral,
-    /// Scrub particles.
-    Exfoliant,
-    /// None of the above.
-    Other,
-}
-
-/// A layer of the jar: classes a maker reads together.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum Layer {
-    /// Water from every source.
-    Water,
-    /// Humectants and solvents that mix with water.
-    Humectants,
-    /// What thickens water.
-    Thickeners,
-    /// Oils and liquid emollients.
-    Oils,
-    /// Butters, waxes, fatty alcohols and acids.
-    Solids,
-    /// Emulsifiers and solubilisers.
-    Emulsifiers,
-    /// Cleansing surfactants.
-    Surfactants,
-    /// Actives, extracts and proteins.
-    Actives,
-    /// Preservatives.
-    Preservatives,
-    /// Essential oils and fragrance.
-    Fragrance,
-    /// Minerals, colourants and scrubs.
-    Minerals,
-    /// Chelators, antioxidants, acids, salts and the rest.
-    Helpers,
-}
-
-impl Class {
-    /// Every class, in the order a list shows them.
-    pub const ALL: [Self; 26] = [
-        Self::Water,
-        Self::Humectant,
-        Self::Solvent,
-        Self::Thickener,
-        Self::Oil,
-        Self::Butter,
-        Self::Emollient,
-        Self::Wax,
-        Self::FattyAlcohol,
-        Self::FattyAcid,
-        Self::Emulsifier,
-        Self::Surfactant,
-        Self::Active,
-        Self::Extract,
-        Self::Protein,
-        Self::Preservative,
-        Self::Chelator,
-        Self::Antioxidant,
-        Self::PhAdjuster,
-        Self::Salt,
-        Self::EssentialOil,
-        Self::Fragrance,
-        Self::Colourant,
-        Self::Mineral,
-        Self::Exfoliant,
-        Self::Other,
-    ];
-
-    /// The layer of the jar this class is drawn in.
-    #[must_use]
-    pub const fn layer(self) -> Layer {
-        match self {
-            Self::Water => Layer::Water,
-            Self::Humectant | Self::Solvent => Layer::Humectants,
-            Self::Thickener => Layer::Thickeners,
-            Self::Oil | Self::Emollient => Layer::Oils,
-            Self::Butter | Self::Wax | Self::FattyAlcohol | Self::FattyAcid => Layer::Solids,
-            Self::Emulsifier => Layer::Emulsifiers,
-            Self::Surfactant => Layer::Surfactants,
-            Self::Active | Self::Extract | Self::Protein => Layer::Actives,
-            Self::Preservative => Layer::Preservatives,
-            Self::EssentialOil | Self::Fragrance => Layer::Fragrance,
-            Self::Colourant | Self::Mineral | Self::Exfoliant => Layer::Minerals,
-            Self::Chelator | Self::Antioxidant | Self::PhAdjuster | Self::Salt | Self::Other => Layer::Helpers,
-        }
-    }
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@
 //! comma is not the reader's decimal mark, since a batch a thousand times too large is not a slip to make quietly.
 
 use crate::quantity::{Density, Grams, Millilitres};
-use crate::unit::{MassUnit, VolumeUnit};
+use crate::unit::{MassUnit, TemperatureUnit, VolumeUnit};
 use rust_decimal::{Decimal, RoundingStrategy};
 use serde::{Deserialize, Serialize};
 
@@ -54,7 +54,7 @@ pub enum Typed {
     Mass(Decimal, MassUnit),
     /// A number with a unit of volume, as typed.
     Volume(Decimal, VolumeUnit),
-    /// `q.s.`, however dotted.
+    /// `q.s.`, `q.s.p.` or `ad 100`, however dotted.
     QuantumSatis,
 }
 
@@ -139,7 +139,7 @@ impl NumberError {
     }
 }
 
-/// Reads a number with an optional unit, or `q.s.`.
+/// Reads a number with an optional unit, or `q.s.` ([`Typed::QuantumSatis`]).
 ///
 /// Accepts a point or a comma as the decimal mark, spaces or apostrophes between groups of three digits, a leading
 /// sign, and any unit of [`MassUnit`] or [`VolumeUnit`].
@@ -196,6 +196,39 @@ pub fn read_plain(text: &str, mark: DecimalMark, minimum: Decimal, maximum: Deci
         return Err(NumberError::OutOfRange { value, minimum, maximum });
     }
     Ok(value)
+}
+
+/// Reads a temperature of `minimum` to `maximum` degrees Celsius; a bare number is in `unit`, one with °C or °F in that.
+/// What it says of the range is in the unit that was typed.
+///
+/// # Errors
+/// Those of [`read_plain`].
+///
+/// ```
+/// use rust_decimal::dec;
+/// use stillroom_core::number::{DecimalMark, read_temperature};
+/// use stillroom_core::unit::TemperatureUnit;
+/// let range = (dec!(-20), dec!(150));
+/// assert_eq!(read_temperature("158 °F", DecimalMark::Point, TemperatureUnit::Celsius, range)?, dec!(70));
+/// assert_eq!(read_temperature("70", DecimalMark::Point, TemperatureUnit::Celsius, range)?, dec!(70));
+/// # Ok::<(), stillroom_core::number::NumberError>(())
+/// ```
+pub fn read_temperature(
+    text: &str,
+    mark: DecimalMark,
+    unit: TemperatureUnit,
+    (minimum, maximum): (Decimal, Decimal),
+) -> Result<Decimal, NumberError> {
+    let text = text.trim();
+    let number =
+        text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic() || matches!(letter, '°' | 'º' | ' '));
+    let (number, unit) = match TemperatureUnit::from_text(text[number.len()..].trim_start()) {
+        Some(typed) if !number.is_empty() => (number, typed),
+        _ => (text, unit),
+    };
+    let value = read_plain(number, mark, unit.from_celsius(minimum), unit.from_celsius(maximum))?;
+    // A hundredth of a degree is more than a thermometer shows.
+    Ok(unit.to_celsius(value).round_dp(2).normalize())
 }
 
 /// Reads a mass; a bare number is in `unit`, a volume needs a density.
@@ -258,9 +291,13 @@ fn wrong_unit(typed: Typed) -> NumberError {
     NumberError::WrongUnit { unit }
 }
 
+/// Whether a text says that this fills up to the whole: `q.s.`, as French and German pharmacies write it `q.s.p.` and `ad`,
+/// each with `100` behind it or without.
 fn is_quantum_satis(text: &str) -> bool {
-    let mut letters = text.chars().filter(|character| !matches!(character, '.' | ' ' | '\u{a0}'));
-    matches!((letters.next(), letters.next(), letters.next()), (Some('q' | 'Q'), Some('s' | 'S'), None))
+    let dropped = |character: char| matches!(character, '.' | ' ' | '\u{a0}' | '\u{202f}');
+    let plain: String = text.chars().filter(|character| !dropped(*character)).collect::<String>().to_ascii_lowercase();
+    let plain = plain.strip_suffix('%').unwrap_or(&plain);
+    matches!(plain.strip_suffix("100").unwrap_or(plain), "qs" | "qsp" | "ad")
 }
 
 const fn belongs_to_number(character: char) -> bool {
@@ -457,8 +494,9 @@ mod tests {
             check("0.5 oz", mark, Ok(Typed::Mass(dec!(0.5), MassUnit::Ounce)));
             check("3 fl oz", mark, Ok(Typed::Volume(dec!(3), VolumeUnit::FluidOunceUs)));
             check("30ml", mark, Ok(Typed::Volume(dec!(30), VolumeUnit::Millilitre)));
-            check("q.s.", mark, Ok(Typed::QuantumSatis));
-            check("QS", mark, Ok(Typed::QuantumSatis));
+            for text in ["q.s.", "QS", "q.s.p.", "q. s. p. 100", "ad", "ad 100", "ad 100\u{a0}%", "qsp 100\u{202f}%"] {
+                check(text, mark, Ok(Typed::QuantumSatis));
+            }
         }
         check("1.234", Point, bare(dec!(1.234)));
         check("1,234", Comma, bare(dec!(1.234)));
@@ -471,6 +509,9 @@ mod tests {
             check("", mark, Err("number.empty"));
             check("   ", mark, Err("number.empty"));
             check("abc", mark, Err("number.not-a-number"));
+            check("qsx", mark, Err("number.not-a-number"));
+            check("ad 10", mark, Err("number.not-a-number"));
+            check("100 ad", mark, Err("number.unknown-unit"));
             check("-", mark, Err("number.not-a-number"));
             check(",", mark, Err("number.not-a-number"));
             check("1.2.3", mark, Err("number.not-a-number"));

@@ -1,7 +1,7 @@
 //! What kind of product a formula makes: where it goes, how it is used and by whom. Limits and what skin bears hang on it.
 
-use crate::formula::Purpose;
 use serde::{Deserialize, Serialize};
+use stillroom_terms::Purpose;
 
 /// What kind of product a formula makes. Whether it stays on or is rinsed off follows from it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]

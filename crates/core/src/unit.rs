@@ -39,6 +39,17 @@ pub enum VolumeUnit {
     FluidOunceUk,
 }
 
+/// A unit of temperature.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum TemperatureUnit {
+    /// Degree Celsius.
+    #[default]
+    Celsius,
+    /// Degree Fahrenheit: `t/°F = 1.8 t/°C + 32`, exact (NIST SP 811, table B.9).
+    Fahrenheit,
+}
+
 const fn decimal(mantissa: u64, scale: u32) -> Decimal {
     #[expect(clippy::cast_possible_truncation, reason = "the two halves of a 64-bit number")]
     Decimal::from_parts(mantissa as u32, (mantissa >> 32) as u32, 0, false, scale)
@@ -97,6 +108,68 @@ impl MassUnit {
     pub fn from_grams(self, mass: Grams) -> Decimal {
         // The divisor is a constant above zero and the dividend at most 10⁹.
         mass.value().checked_div(self.grams()).unwrap_or_default()
+    }
+}
+
+impl TemperatureUnit {
+    /// What stands behind a number.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::Celsius => "°C",
+            Self::Fahrenheit => "°F",
+        }
+    }
+
+    /// Reads a symbol, in any case and with or without the degree sign.
+    #[must_use]
+    pub fn from_text(text: &str) -> Option<Self> {
+        match text.trim_start_matches(['°', 'º']).trim_start() {
+            "C" | "c" => Some(Self::Celsius),
+            "F" | "f" => Some(Self::Fahrenheit),
+            _ => None,
+        }
+    }
+
+    /// A number of this unit in degrees Celsius, rounded to what a decimal holds.
+    ///
+    /// ```
+    /// use rust_decimal::dec;
+    /// use stillroom_core::unit::TemperatureUnit::{Celsius, Fahrenheit};
+    /// assert_eq!(Fahrenheit.to_celsius(dec!(158)), dec!(70));
+    /// assert_eq!((Fahrenheit.from_celsius(dec!(-40)), Celsius.from_celsius(dec!(5))), (dec!(-40), dec!(5)));
+    /// ```
+    #[must_use]
+    pub fn to_celsius(self, value: Decimal) -> Decimal {
+        match self {
+            Self::Celsius => value,
+            Self::Fahrenheit => value
+                .checked_sub(Decimal::from(32))
+                .and_then(|above| above.checked_mul(decimal(5, 0))?.checked_div(decimal(9, 0)))
+                .unwrap_or_default(),
+        }
+    }
+
+    /// Degrees Celsius as a physical number of this unit.
+    #[must_use]
+    pub fn of_celsius(self, celsius: f64) -> f64 {
+        match self {
+            Self::Celsius => celsius,
+            Self::Fahrenheit => 1.8 * celsius + 32.0,
+        }
+    }
+
+    /// Degrees Celsius as a number of this unit.
+    #[must_use]
+    pub fn from_celsius(self, celsius: Decimal) -> Decimal {
+        match self {
+            Self::Celsius => celsius,
+            Self::Fahrenheit => celsius
+                .checked_mul(decimal(18, 1))
+                .and_then(|scaled| scaled.checked_add(Decimal::from(32)))
+                .unwrap_or_default()
+                .normalize(),
+        }
     }
 }
 

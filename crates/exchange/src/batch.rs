@@ -1,6 +1,8 @@
 //! Batches as they are kept on a device: the formula that was used, what was weighed and done, and how it was watched
 //! afterwards.
 
+mod ph;
+
 use crate::json::{Damage, Value, Writer};
 use crate::record::Kept;
 use litemap::LiteMap;
@@ -283,7 +285,10 @@ fn read_event(value: &Value<'_>) -> Result<Event, Damage> {
             Deed::Finished(drawn.collect::<Result<_, Damage>>()?)
         }
         "taken-back" => Deed::TakenBack,
-        _ => return did.damaged(),
+        word => match ph::read(word, value)? {
+            Some(deed) => Deed::Ph(deed),
+            None => return did.damaged(),
+        },
     };
     Ok(Event { at: value.need("at")?.whole()?, deed })
 }
@@ -353,6 +358,7 @@ fn write_event(writer: &mut Writer, event: &Event) {
             writer.field("beaker").worded(beaker);
         }
         Deed::PhMeasured(ph) => writer.field("ph").worded(ph),
+        Deed::Ph(deed) => ph::write(writer, deed),
         Deed::Filled(count, mass) => {
             writer.field("count").whole(u64::from(*count));
             writer.field("mass").worded(mass);
@@ -392,6 +398,7 @@ pub const fn name_of(deed: &Deed) -> &'static str {
         Deed::Tempered(..) => "tempered",
         Deed::BatchWeighed(..) => "batch-weighed",
         Deed::PhMeasured(_) => "ph-measured",
+        Deed::Ph(deed) => ph::name_of(deed),
         Deed::Filled(..) => "filled",
         Deed::Said(..) => "said",
         Deed::Closed(_) => "closed",

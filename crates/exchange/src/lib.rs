@@ -12,8 +12,10 @@ pub mod batch;
 pub mod extract;
 pub mod holding;
 pub mod json;
+pub mod label;
 pub mod link;
 pub mod parcel;
+pub mod recipe;
 pub mod record;
 #[cfg(test)]
 mod schema;

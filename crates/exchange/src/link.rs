@@ -5,7 +5,7 @@
 //!
 //! | bytes | what |
 //! |---|---|
-//! | 1 | version, 1 or 2 |
+//! | 1 | version, 1 to 3 |
 //! | 1 to 3 | length of the body, seven bits to a byte, lowest first |
 //! | length | the body, as its version says |
 //! | 4 | CRC-32 (ISO-HDLC) of everything before it, lowest byte first |
@@ -28,8 +28,9 @@ use base64::Engine as _;
 use base64::engine::{GeneralPurpose, GeneralPurposeConfig};
 use bytes::Unpacking;
 
-/// Latest version written and read. A formula that says nothing new is still written as version 1.
-pub const VERSION: u8 = 2;
+/// Latest version written and read. What says nothing that a later version brought is written as
+/// the earlier one, which every Stillroom reads.
+pub const VERSION: u8 = 3;
 /// What stands between `#` and the formula.
 pub const FRAGMENT: &str = "f=";
 /// Longest link, in characters of its base64url.
@@ -123,7 +124,7 @@ const LETTERS: GeneralPurpose = GeneralPurpose::new(
 /// `link.too-large` past the limits of this module.
 pub fn write(parcel: &Parcel) -> Result<String, LinkError> {
     let body = body::write(parcel)?;
-    let mut bytes = vec![if body::needs_version_2(parcel) { VERSION } else { 1 }];
+    let mut bytes = vec![body::least_version(parcel)];
     bytes::put_whole(&mut bytes, body.len() as u128);
     bytes.extend(body);
     bytes.extend(crc32fast::hash(&bytes).to_le_bytes());

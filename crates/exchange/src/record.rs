@@ -216,6 +216,7 @@ impl Kept for Formula {
                 None => Vec::new(),
             },
             notes: value.text_field("notes")?,
+            label: value.text_field("label")?,
             batch: value.field("batch")?.map(|value| BatchPlan::read(&value)).transpose()?.unwrap_or_default(),
             set_aside: match value.field("set_aside")? {
                 Some(set_aside) => read_list(&set_aside, SetAside::read)?,
@@ -237,6 +238,7 @@ impl Kept for Formula {
             writer.field("steps").list(&self.steps, |writer, step| writer.text(step));
         }
         writer.text_field("notes", &self.notes);
+        writer.text_field("label", &self.label);
         writer.field("batch").object(|writer| self.batch.write(writer));
         if !self.set_aside.is_empty() {
             write_list(writer.field("set_aside"), &self.set_aside);
@@ -272,6 +274,7 @@ impl Kept for Line {
             material: value.need("material")?.worded()?,
             amount: read_amount(&value.need("amount")?)?,
             note: value.text_field("note")?,
+            substitution: value.text_field("substitution")?,
             suspended: value.field("suspended")?.map_or(Ok(false), Value::flag)?,
         })
     }
@@ -281,6 +284,7 @@ impl Kept for Line {
         writer.field("material").worded(&self.material);
         write_amount(writer, self.amount);
         writer.text_field("note", &self.note);
+        writer.text_field("substitution", &self.substitution);
         if self.suspended {
             writer.field("suspended").flag(true);
         }
@@ -424,7 +428,7 @@ impl Kept for Constituent {
     }
 }
 
-fn read_constituent_id(value: &Value<'_>) -> Result<ConstituentId, Damage> {
+pub(crate) fn read_constituent_id(value: &Value<'_>) -> Result<ConstituentId, Damage> {
     match value.choice()? {
         ("Catalogue", number) => number.whole().map(ConstituentId::Catalogue),
         ("Own", number) => number.whole().map(ConstituentId::Own),
@@ -432,7 +436,7 @@ fn read_constituent_id(value: &Value<'_>) -> Result<ConstituentId, Damage> {
     }
 }
 
-fn write_constituent_id(writer: &mut Writer, id: ConstituentId) {
+pub(crate) fn write_constituent_id(writer: &mut Writer, id: ConstituentId) {
     writer.object(|writer| match id {
         ConstituentId::Catalogue(number) => writer.field("Catalogue").whole(u64::from(number)),
         ConstituentId::Own(number) => writer.field("Own").whole(number),
@@ -499,6 +503,7 @@ mod tests {
             reason: "\u{e9}".to_owned(),
         });
         formula.phases[0].lines[0].suspended = true;
+        formula.phases[0].lines[0].substitution = "the same \u{fc}ber all, at half".to_owned();
         formula.batch.stock.push(Stock { material: MaterialId::Own(u64::MAX), available: Grams::ZERO });
         let text = write(&FormulaRecord { formula: formula.clone(), ..record() });
         let json: serde_json::Value = serde_json::from_str(&text).unwrap();

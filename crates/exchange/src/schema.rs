@@ -9,7 +9,7 @@ use crate::versions::VersionsRecord;
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::{Value, json};
-use stillroom_core::{Celsius, Formula, Grams, MaterialId, Percent, Ph};
+use stillroom_core::{Celsius, ConstituentId, Formula, Grams, MaterialId, Percent, Ph};
 
 /// A price as it is written.
 #[derive(JsonSchema)]
@@ -110,6 +110,14 @@ enum DeedSchema {
     Tempered { phase: u32, mass: Grams },
     BatchWeighed { mass: Grams, beaker: Grams },
     PhMeasured { ph: Ph },
+    PhWindows { windows: Vec<WindowSchema> },
+    PhSample { mass: Grams, water: Grams },
+    PhTitrant { material: MaterialId, strength: Percent, drops: Option<u32>, mass: Option<Grams> },
+    PhDrops { count: u32 },
+    PhGrams { mass: Grams },
+    PhRead { vessel: VesselSchema, ph: Ph, by: ReadBySchema, step: Option<Ph> },
+    PhCorrected { mass: Grams },
+    PhAccepted {},
     Filled { count: u32, mass: Grams },
     Said { name: String, text: Option<String> },
     Closed { step: String },
@@ -125,6 +133,33 @@ enum HeldSchema {
     Phase,
     Batch,
     Room,
+}
+
+/// The pH in which a preservative works.
+#[derive(JsonSchema)]
+#[expect(dead_code, reason = "only its shape counts")]
+struct WindowSchema {
+    substance: ConstituentId,
+    low: Ph,
+    high: Ph,
+}
+
+/// Where a pH was read.
+#[derive(JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+enum VesselSchema {
+    Sample,
+    Batch,
+}
+
+/// What a pH was read with; of a strip `step` is what lies between its colours.
+#[derive(JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+#[expect(dead_code, reason = "only its shape counts")]
+enum ReadBySchema {
+    Meter,
+    Strip,
 }
 
 /// What a batch took of a material in stock.
@@ -215,6 +250,7 @@ fn golden_backup() -> Value {
         ("stillroom.material.0000000000000003", everything[3].clone()),
         ("stillroom.extract.000000000cc00e71", include_str!("../golden/extract-1.json").to_owned()),
         ("stillroom.batch.000000000000ba7c", include_str!("../golden/batch-1.json").to_owned()),
+        ("stillroom.batch.000000000000ba7d", include_str!("../golden/batch-1-titrated.json").to_owned()),
         ("stillroom.journal.000000000000ba7c", include_str!("../golden/journal-1.json").to_owned()),
         ("stillroom.versions.0000000000000007", include_str!("../golden/versions-1.json").to_owned()),
         ("stillroom.holding.c2", crate::record::write(&holding())),

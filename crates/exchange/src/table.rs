@@ -377,7 +377,7 @@ pub const fn class_word(class: Class) -> &'static str {
         Class::Colourant => "colourant",
         Class::Mineral => "mineral",
         Class::Exfoliant => "exfoliant",
-        _ => "other",
+        Class::Other => "other",
     }
 }
 

@@ -15,11 +15,13 @@ pub enum Piece {
     Share,
     /// Every room beyond the main job.
     Whole,
+    /// Making it with what one has: looking for amounts and for substitutes.
+    Swap,
 }
 
 impl Piece {
     /// Every piece.
-    pub const ALL: [Self; 2] = [Self::Share, Self::Whole];
+    pub const ALL: [Self; 3] = [Self::Share, Self::Whole, Self::Swap];
 
     /// The piece of a name.
     #[must_use]
@@ -27,6 +29,7 @@ impl Piece {
         match name {
             "share" => Some(Self::Share),
             "whole" => Some(Self::Whole),
+            "swap" => Some(Self::Swap),
             _ => None,
         }
     }
@@ -35,6 +38,7 @@ impl Piece {
         match self {
             Self::Share => 1,
             Self::Whole => 2,
+            Self::Swap => 4,
         }
     }
 }
@@ -73,6 +77,8 @@ pub(crate) fn fetch(piece: Piece, done: js_sys::Function) {
             safe fn load_share(callback: unsafe extern "C" fn(*const c_void, bool), data: *const c_void);
             #[link_name = "__wasm_split_load_whole"]
             safe fn load_whole(callback: unsafe extern "C" fn(*const c_void, bool), data: *const c_void);
+            #[link_name = "__wasm_split_load_swap"]
+            safe fn load_swap(callback: unsafe extern "C" fn(*const c_void, bool), data: *const c_void);
         }
         unsafe extern "C" fn loaded(data: *const c_void, came: bool) {
             // The pointer is the one made below, handed back once.
@@ -84,6 +90,7 @@ pub(crate) fn fetch(piece: Piece, done: js_sys::Function) {
         match piece {
             Piece::Share => load_share(loaded, data),
             Piece::Whole => load_whole(loaded, data),
+            Piece::Swap => load_swap(loaded, data),
         }
     }
     #[cfg(not(all(target_arch = "wasm32", feature = "split")))]
@@ -120,5 +127,6 @@ macro_rules! lazy {
     };
     (@piece share) => { $crate::lazy::Piece::Share };
     (@piece whole) => { $crate::lazy::Piece::Whole };
+    (@piece swap) => { $crate::lazy::Piece::Swap };
 }
 pub(crate) use lazy;

@@ -5,11 +5,14 @@
 use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::extract::{ExtractId, ExtractKind};
-use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, QuietRoom, Store};
+use stillroom_web::contract::Answer;
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::extracts::command::ExtractsCommand;
+use stillroom_web::rooms::extracts::view::{ExtractView, OfferView};
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::view::{Answer, Update};
-use stillroom_web::view_extract::{ExtractView, OfferView};
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom, Store};
 
 /// Noon on 1 March 2026. The clock goes on a minute at each look, so that no two acts are one.
 const NOON: u64 = 1_772_366_400_000;
@@ -17,7 +20,7 @@ const NOON: u64 = 1_772_366_400_000;
 fn open(store: &MemoryStore) -> Session {
     let mut session = Session::open(Box::new(store.clone()), Box::new(QuietRoom::at(NOON, 60_000)), DecimalMark::Point);
     session.show_everything();
-    session.apply(Command::LookAtExtracts { looking: true });
+    session.apply(ExtractsCommand::LookAtExtracts { looking: true });
     session
 }
 
@@ -26,7 +29,7 @@ fn extract(session: &mut Session) -> ExtractView {
 }
 
 fn set(session: &mut Session, field: &str, text: &str) -> Update {
-    session.apply(Command::SetExtract { field: field.to_owned(), text: text.to_owned() })
+    session.apply(ExtractsCommand::SetExtract { field: field.to_owned(), text: text.to_owned() })
 }
 
 fn set_well(session: &mut Session, field: &str, text: &str) {
@@ -35,7 +38,7 @@ fn set_well(session: &mut Session, field: &str, text: &str) {
 }
 
 fn take(session: &mut Session, offer: &str) -> Update {
-    session.apply(Command::TakeExtractOffer { offer: offer.to_owned() })
+    session.apply(ExtractsCommand::TakeExtractOffer { offer: offer.to_owned() })
 }
 
 fn offer(view: &ExtractView, name: &str) -> OfferView {
@@ -44,7 +47,7 @@ fn offer(view: &ExtractView, name: &str) -> OfferView {
 
 /// A glycerite of 300 g cucumber in 500 g glycerin.
 fn cucumber(session: &mut Session) {
-    session.apply(Command::NewExtract { kind: ExtractKind::Glycerite });
+    session.apply(ExtractsCommand::NewExtract { kind: ExtractKind::Glycerite });
     for (field, text) in [
         ("name", "Cucumber, spring"),
         ("plant", "cucumber/fruit with peel/fresh"),
@@ -82,6 +85,11 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     take(&mut session, "adjust");
     assert_eq!(percent_of(&extract(&mut session), "Glycerin"), "65.0\u{a0}%");
 
+    // A reading of water says nothing of a glycerite: it is refused, and nothing can be taken over from it.
+    set_well(&mut session, "optical-value", "0.5");
+    let refused = offer(&extract(&mut session), "verify");
+    assert!(refused.label.is_empty() && refused.problem.contains("reading of water"), "{refused:?}");
+
     set_well(&mut session, "optical-value", "50.8");
     let read = offer(&extract(&mut session), "verify");
     assert!(read.lines[1].contains("within"), "{:?}", read.lines);
@@ -89,7 +97,7 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     let made = take(&mut session, "shelve").answer.unwrap().made.unwrap();
     let hit = session.search("Cucumber, spring", &Filter::default()).remove(0);
     assert_eq!((hit.id, hit.name.as_str()), (made.clone(), "Cucumber, spring, lot 8"));
-    session.apply(Command::OpenMaterial { material: made.parse().unwrap() });
+    session.apply(MaterialsCommand::OpenMaterial { material: made.parse().unwrap() });
     let card = session.show_everything().material.unwrap();
     assert_eq!(card.parts_total, "100.00");
     assert!(card.constituents.iter().any(|each| each.inci == "Cucumis Sativus Fruit Extract"), "{card:?}");
@@ -103,7 +111,11 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
         constituents.iter().find(|each| each.inci == "Glycerin").unwrap().percent.trim().to_owned()
     };
     let before = glycerin(&mut session);
-    take(&mut session, "use");
+    let line = take(&mut session, "use").answer.unwrap().made.unwrap();
+    let formula = session.formula().unwrap();
+    let phase =
+        formula.phases.iter().find(|phase| phase.lines.iter().any(|each| each.id.0.to_string() == line)).unwrap();
+    assert_eq!(phase.kind, stillroom_core::PhaseKind::CoolDown, "heat spoils what was drawn from a plant");
     let after = glycerin(&mut session);
     // The example holds 12 % of a glycerite with 65 % glycerin; 12 % of this one bring as much again.
     assert!(before.starts_with("7.80") && after.starts_with("15.60"), "{before} {after}");
@@ -112,12 +124,14 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
     let plant = compared.comparison.iter().find(|row| row.inci == "Cucumis Sativus Fruit Extract").unwrap();
     assert!(plant.with > plant.without, "{plant:?}");
 
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert_eq!(glycerin(&mut session), before);
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert!(session.search("Cucumber, spring", &Filter::default()).iter().all(|hit| hit.id != made));
-    session.apply(Command::Undo {});
-    session.apply(Command::Undo {});
+    // Two readings, then the adjustment.
+    session.apply(DeskCommand::Undo {});
+    session.apply(DeskCommand::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert_eq!(percent_of(&extract(&mut session), "Glycerin"), "62.9\u{a0}%");
 }
 
@@ -134,7 +148,7 @@ fn what_is_planned_is_there_at_the_next_visit() {
     assert_eq!(extracts.cards[0].name, "Cucumber, spring");
     assert!(extracts.cards[0].about.starts_with("65.0"), "{}", extracts.cards[0].about);
     let id = ExtractId::try_from(extracts.cards[0].id.clone()).unwrap();
-    again.apply(Command::DeleteExtract { extract: id });
+    again.apply(ExtractsCommand::DeleteExtract { extract: id });
     again.keep();
     assert_eq!(open(&store).show_everything().extracts.unwrap().cards.len(), 1);
 }
@@ -146,11 +160,11 @@ fn the_example_is_marked_as_invented_and_comes_back_only_when_asked() {
     let cards = session.show_everything().extracts.unwrap().cards;
     assert!(cards.len() == 1 && cards[0].name.contains("invented"), "{cards:?}");
     assert!(cards[0].about.starts_with("65.0"), "{}", cards[0].about);
-    session.apply(Command::DeleteExtract { extract: ExtractId::try_from(cards[0].id.clone()).unwrap() });
+    session.apply(ExtractsCommand::DeleteExtract { extract: ExtractId::try_from(cards[0].id.clone()).unwrap() });
     session.keep();
     let mut again = open(&store);
     assert!(again.show_everything().extracts.unwrap().cards.is_empty());
-    again.apply(Command::RestoreExtractExample {});
+    again.apply(ExtractsCommand::RestoreExtractExample {});
     assert_eq!(again.show_everything().extracts.unwrap().cards.len(), 1);
 }
 
@@ -201,7 +215,7 @@ fn what_is_wanted_is_met_or_the_nearest_is_named() {
     set_well(&mut session, "wanted-glycerin", "60");
     take(&mut session, "solve");
     assert_eq!(percent_of(&extract(&mut session), "Glycerin"), "60.0\u{a0}%");
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert_eq!(percent_of(&extract(&mut session), "Glycerin"), "62.9\u{a0}%");
     set_well(&mut session, "wanted-by", "activity");
     assert!(!offer(&extract(&mut session), "solve").lines.is_empty());
@@ -245,13 +259,13 @@ fn batches_are_blended_and_evaporation_is_reckoned_with() {
     take(&mut session, "blend");
     let blended = extract(&mut session);
     assert!(blended.blended && percent_of(&blended, "Glycerin") == "70.0\u{a0}%", "{blended:?}");
-    session.apply(Command::RemoveFromBlend { field: other });
+    session.apply(ExtractsCommand::RemoveFromBlend { field: other });
 }
 
 #[test]
 fn a_stock_solution_and_an_alcohol_are_weighed_and_shelved() {
     let mut session = open(&MemoryStore::default());
-    session.apply(Command::NewExtract { kind: ExtractKind::Solution });
+    session.apply(ExtractsCommand::NewExtract { kind: ExtractKind::Solution });
     assert!(offer(&extract(&mut session), "shelve").problem.contains("Choose"));
     let gum = session.search("xanthan", &Filter::default()).remove(0).id;
     set_well(&mut session, "substance", &gum);
@@ -260,14 +274,14 @@ fn a_stock_solution_and_an_alcohol_are_weighed_and_shelved() {
     assert!(stock.lines.iter().any(|line| line.contains("spoils")));
     take(&mut session, "shelve");
 
-    session.apply(Command::NewExtract { kind: ExtractKind::Alcohol });
+    session.apply(ExtractsCommand::NewExtract { kind: ExtractKind::Alcohol });
     set_well(&mut session, "alcohol-volume", "1000 mL");
     let alcohol = offer(&extract(&mut session), "shelve");
     // OIML R 22: a litre of 70 % takes 729 mL of 96 % and 297 mL of water.
     assert!(alcohol.lines[0].starts_with("729"), "{alcohol:?}");
     assert!(alcohol.lines[1].starts_with("297"), "{alcohol:?}");
     let made = take(&mut session, "shelve").answer.unwrap().made.unwrap();
-    session.apply(Command::OpenMaterial { material: made.parse().unwrap() });
+    session.apply(MaterialsCommand::OpenMaterial { material: made.parse().unwrap() });
     assert_eq!(session.show_everything().material.unwrap().parts_total, "100.00");
 }
 

@@ -5,11 +5,14 @@ use rust_decimal::Decimal;
 use stillroom_core::FormulaId;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Amount, LineId, MaterialSource, Percent, PhaseKind, WrittenIn};
-use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, QuietRoom};
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::findings::command::FindingsCommand;
+use stillroom_web::rooms::findings::view::{FindingView, FindingsView};
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::shelf::command::ShelfCommand;
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::view::Update;
-use stillroom_web::view_findings::{FindingView, FindingsView};
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
 
 fn open() -> Session {
     Session::open(Box::new(MemoryStore::default()), Box::new(QuietRoom::at(1_700_000_000_000, 0)), DecimalMark::Point)
@@ -36,7 +39,33 @@ fn about<'a>(view: &'a FindingsView, key: &str) -> Option<&'a FindingView> {
 }
 
 fn set(session: &mut Session, line: LineId, text: &str) -> Update {
-    session.apply(Command::SetAmount { line, text: text.to_owned() })
+    session.apply(FormulaCommand::SetAmount { line, text: text.to_owned() })
+}
+
+#[test]
+fn below_a_hundred_percent_what_was_found_before_warns_of_nothing_and_cures_nothing() {
+    let mut session = open();
+    let allantoin = line_of(&session, "Allantoin");
+    let update = set(&mut session, allantoin, "0.8");
+    assert!(!about(found(&update), "solubility.over-cap/").unwrap().cures.is_empty());
+    assert_ne!(found(&update).worst, "");
+    // The line that fills up gets a number: the whole is no whole any more.
+    let rest = session.formula().unwrap().lines().find(|line| line.amount == Amount::QuantumSatis).unwrap().id;
+    let update = set(&mut session, rest, "10");
+    let view = found(&update);
+    assert!(view.waiting && view.worst.is_empty());
+    assert!(view.items.iter().all(|item| item.cures.is_empty()), "{:?}", view.items);
+}
+
+#[test]
+fn what_heat_spoils_is_filed_under_heat() {
+    let mut session = open();
+    let line = line_of(&session, "Rosa Canina Seed Oil");
+    let formula = session.formula().unwrap();
+    let hot = formula.phases.iter().find(|phase| phase.kind == PhaseKind::HeatedOil).unwrap().id;
+    let update = session.apply(FormulaCommand::MoveLine { line, phase: hot, position: 0 });
+    let finding = about(found(&update), "emulsion.heat-sensitive").unwrap();
+    assert_eq!(finding.family, "Heat");
 }
 
 #[test]
@@ -46,11 +75,11 @@ fn a_cure_is_one_act_that_can_be_undone() {
     let update = set(&mut session, allantoin, "0.8");
     let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
     let before = session.formula().unwrap().clone();
-    let cure = Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() };
+    let cure = FindingsCommand::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() };
     let update = session.apply(cure);
     assert!(about(found(&update), &over.key).is_none());
     assert!(update.notices.iter().any(|notice| notice.code == "finding.cured" && notice.undo.is_some()));
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert_eq!(session.formula().unwrap(), &before);
 }
 
@@ -71,12 +100,12 @@ fn checks_that_follow_at_rest_find_the_same_and_never_lag_behind_an_act() {
     // Acted on before the page came to rest: what is acted on is what stands now.
     let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
     set(&mut session, allantoin, "0.05");
-    session.apply(Command::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() });
+    session.apply(FindingsCommand::CureFinding { key: over.key.clone(), cure: 0, text: over.cures[0].clone() });
     assert_eq!(
         session.formula().unwrap().line(allantoin).unwrap().amount,
         Amount::Percent(Percent::new(Decimal::new(5, 2)).unwrap())
     );
-    let update = session.apply(Command::OpenFinding { key: over.key, open: true });
+    let update = session.apply(FindingsCommand::OpenFinding { key: over.key, open: true });
     assert!(update.findings.is_none_or(|view| about(&view, "solubility.over-cap/").is_none()));
 }
 
@@ -88,11 +117,11 @@ fn with_its_formula_off_the_shelf_nothing_stays_found() {
     assert!(!found(&session.rest()).items.is_empty());
     let formula = FormulaId::try_from(session.show_everything().formula.unwrap().id.unwrap()).unwrap();
     session.rest();
-    let update = session.apply(Command::DeleteFormula { formula });
+    let update = session.apply(ShelfCommand::DeleteFormula { formula });
     let view = found(&update);
     assert!(view.items.is_empty() && view.worst.is_empty() && view.summary.is_empty());
     assert!(session.rest().findings.is_none());
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert!(!found(&session.rest()).items.is_empty());
 }
 
@@ -104,7 +133,7 @@ fn a_cure_that_reads_otherwise_by_now_is_not_applied() {
     let over = about(found(&update), "solubility.over-cap/").unwrap().clone();
     let before = session.formula().unwrap().clone();
     for (cure, text) in [(0, "Lower Allantoin to 0.1 %"), (99, "anything")] {
-        session.apply(Command::CureFinding { key: over.key.clone(), cure, text: text.to_owned() });
+        session.apply(FindingsCommand::CureFinding { key: over.key.clone(), cure, text: text.to_owned() });
         assert_eq!(session.formula().unwrap(), &before);
     }
 }
@@ -127,7 +156,7 @@ fn what_is_set_aside_is_kept_with_its_reason_and_can_be_taken_back() {
     let allantoin = line_of(&session, "Allantoin");
     let update = set(&mut session, allantoin, "0.8");
     let key = about(found(&update), "solubility.over-cap/").unwrap().key.clone();
-    let aside = |text: &str| Command::SetAsideFinding { key: key.clone(), text: text.to_owned() };
+    let aside = |text: &str| FindingsCommand::SetAsideFinding { key: key.clone(), text: text.to_owned() };
     let refused = session.apply(aside("   ")).answer.unwrap();
     assert_eq!(refused.code, Some("finding.no-reason"));
     let update = session.apply(aside(" a test batch "));
@@ -140,7 +169,7 @@ fn what_is_set_aside_is_kept_with_its_reason_and_can_be_taken_back() {
     let update = set(&mut session, allantoin, "0.1");
     assert!(found(&update).set_aside[0].text.is_empty());
     set(&mut session, allantoin, "0.8");
-    let update = session.apply(Command::TakeFindingBack { key: key.clone() });
+    let update = session.apply(FindingsCommand::TakeFindingBack { key: key.clone() });
     assert!(about(found(&update), &key).is_some() && found(&update).set_aside.is_empty());
 }
 
@@ -151,18 +180,18 @@ fn only_an_open_finding_is_handed_out_with_its_inside() {
     let update = set(&mut session, allantoin, "0.8");
     let key = about(found(&update), "solubility.over-cap/").unwrap().key.clone();
     assert!(found(&update).items.iter().all(|item| item.open.is_none()));
-    let update = session.apply(Command::OpenFinding { key: key.clone(), open: true });
+    let update = session.apply(FindingsCommand::OpenFinding { key: key.clone(), open: true });
     let detail = about(found(&update), &key).unwrap().open.clone().unwrap();
     assert!(!detail.working.is_empty() && !detail.sources.is_empty() && !detail.meaning.is_empty());
     assert!(detail.working.iter().all(|step| !step.contains('{') && !step.starts_with("work.")), "{detail:?}");
-    let update = session.apply(Command::OpenFinding { key, open: false });
+    let update = session.apply(FindingsCommand::OpenFinding { key, open: false });
     assert!(found(&update).items.iter().all(|item| item.open.is_none()));
 }
 
 #[test]
 fn the_cold_of_the_store_room_is_a_setting_that_the_checks_read() {
     let mut session = open();
-    let cold = |text: &str| Command::SetColdStorage { text: text.to_owned() };
+    let cold = |text: &str| FindingsCommand::SetColdStorage { text: text.to_owned() };
     assert!(session.apply(cold("-40")).answer.unwrap().error.is_some());
     assert!(session.apply(cold("warm")).answer.unwrap().error.is_some());
     let update = session.apply(cold("8 °C"));
@@ -174,27 +203,28 @@ fn the_cold_of_the_store_room_is_a_setting_that_the_checks_read() {
 fn every_sentence_of_every_finding_has_all_its_numbers() {
     let mut session = open();
     let materials: Vec<_> = stillroom_catalogue::Catalogue::get().materials().map(|material| material.id).collect();
-    session.apply(Command::LookAtShelf { looking: false });
+    session.apply(ShelfCommand::LookAtShelf { looking: false });
     let mut seen = std::collections::BTreeSet::new();
     let mut broken = std::collections::BTreeSet::new();
     for (turn, some) in materials.chunks(9).enumerate() {
-        session.apply(Command::NewFormula { basis: WrittenIn::Percent });
+        session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
         let kind = PhaseKind::ALL[turn % 4];
-        let made = session.apply(Command::AddPhase { kind }).answer.unwrap().made.unwrap();
+        let made = session.apply(FormulaCommand::AddPhase { kind }).answer.unwrap().made.unwrap();
         let phase = stillroom_core::PhaseId(made.parse().unwrap());
         for (at, material) in std::iter::once(&materials[0]).chain(some).enumerate() {
-            let made = session.apply(Command::AddLine { phase, material: *material }).answer.unwrap().made.unwrap();
+            let made =
+                session.apply(FormulaCommand::AddLine { phase, material: *material }).answer.unwrap().made.unwrap();
             if at > 0 {
                 set(&mut session, LineId(made.parse().unwrap()), "3");
             }
         }
         if turn % 2 == 0 {
-            session.apply(Command::SetTargetPh { text: "6.5".to_owned() });
+            session.apply(FormulaCommand::SetTargetPh { text: "6.5".to_owned() });
         }
         let everything = session.show_everything();
         for item in &found(&everything).items {
             seen.insert(item.key.split('/').next().unwrap().to_owned());
-            let update = session.apply(Command::OpenFinding { key: item.key.clone(), open: true });
+            let update = session.apply(FindingsCommand::OpenFinding { key: item.key.clone(), open: true });
             let item = about(found(&update), &item.key).unwrap();
             let detail = item.open.as_ref().unwrap();
             let code = item.key.split('/').next().unwrap();
@@ -202,7 +232,7 @@ fn every_sentence_of_every_finding_has_all_its_numbers() {
             for text in texts.filter(|text| !text.contains(' ') || text.contains('{') || text.contains(" ,")) {
                 broken.insert(format!("{code}: {text}"));
             }
-            session.apply(Command::OpenFinding { key: item.key.clone(), open: false });
+            session.apply(FindingsCommand::OpenFinding { key: item.key.clone(), open: false });
         }
     }
     assert!(broken.is_empty(), "{broken:#?}");
@@ -212,18 +242,18 @@ fn every_sentence_of_every_finding_has_all_its_numbers() {
 #[test]
 fn the_kind_of_product_says_how_it_is_used_and_a_measured_ph_comes_first() {
     let mut session = open();
-    let update = session.apply(Command::SetKind { text: "shampoo".to_owned() });
+    let update = session.apply(FindingsCommand::SetKind { text: "shampoo".to_owned() });
     assert_eq!(found(&update).kind, "shampoo");
     assert_eq!(update.formula.unwrap().purpose, stillroom_core::Purpose::RinseOff);
-    let update = session.apply(Command::SetPurpose { purpose: stillroom_core::Purpose::LeaveOn });
+    let update = session.apply(FormulaCommand::SetPurpose { purpose: stillroom_core::Purpose::LeaveOn });
     assert!(found(&update).kind.is_empty(), "a shampoo does not stay on");
-    let update = session.apply(Command::SetMeasuredPh { text: "12".to_owned() });
+    let update = session.apply(FindingsCommand::SetMeasuredPh { text: "12".to_owned() });
     assert!(about(found(&update), "limits.skin-ph/").unwrap().text.starts_with("pH 12 (measured) burns skin."));
     assert_eq!(found(&update).measured_ph, "12.0");
-    let refused = session.apply(Command::SetMeasuredPh { text: "sour".to_owned() }).answer.unwrap();
+    let refused = session.apply(FindingsCommand::SetMeasuredPh { text: "sour".to_owned() }).answer.unwrap();
     assert_eq!(refused.field.as_deref(), Some("formula.measured-ph"));
     assert!(refused.error.is_some());
-    session.apply(Command::Undo {});
+    session.apply(DeskCommand::Undo {});
     assert!(session.formula().unwrap().measured_ph.is_none());
 }
 

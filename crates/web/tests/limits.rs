@@ -3,12 +3,18 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::unwrap_used, reason = "what goes wrong in a test is to be seen at once")]
 
+mod hands;
+
 use proptest::prelude::*;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{LineId, MaterialId, PhaseId, WrittenIn};
-use stillroom_web::command::{Command, HoldingField, MaterialField};
-use stillroom_web::keeping::{MemoryStore, QuietRoom, Store as _};
+use stillroom_web::rooms::command::Command;
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::materials::command::{HoldingField, MaterialField};
+use stillroom_web::rooms::shelf::command::ShelfCommand;
 use stillroom_web::session::Session;
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom, Store as _};
 
 struct Page {
     store: MemoryStore,
@@ -24,7 +30,7 @@ impl Page {
     }
 
     /// Gives a command; says whether it was taken.
-    fn takes(&mut self, command: Command) -> bool {
+    fn takes(&mut self, command: impl Into<Command>) -> bool {
         let before = self.session.written_records(0);
         let update = self.session.apply(command);
         let refusals =
@@ -50,7 +56,7 @@ impl Page {
     }
 
     fn at_bench(act: &str, on: &str, text: &str) -> Command {
-        Command::ActOnBatch { act: act.into(), on: on.into(), text: text.into() }
+        hands::at_bench(act, on, text).unwrap().into()
     }
 }
 
@@ -68,20 +74,20 @@ proptest! {
         let length = |limit: usize| limit.saturating_add_signed(off);
         let fits = off <= 0;
         let mut page = Page::open();
-        prop_assert_eq!(page.takes(Command::SetNotes { text: hard(length(20_000), kind) }), fits);
-        prop_assert_eq!(page.takes(Command::SetSteps { text: hard(length(20_000), kind) }), fits);
+        prop_assert_eq!(page.takes(FormulaCommand::SetNotes { text: hard(length(20_000), kind) }), fits);
+        prop_assert_eq!(page.takes(FormulaCommand::SetSteps { text: hard(length(20_000), kind) }), fits);
         let formula = page.session.open_formula().unwrap();
-        prop_assert_eq!(page.takes(Command::RenameFormula { formula, name: hard(length(200), kind) }), fits);
-        prop_assert_eq!(page.takes(Command::RenamePhase { phase: PhaseId(1), name: hard(length(200), kind) }), fits);
-        prop_assert_eq!(page.takes(Command::SetLineNote { line: LineId(1), text: hard(length(20_000), kind) }), fits);
-        prop_assert_eq!(page.takes(Command::NewMaterial { composite: false, name: hard(length(200), kind) }), fits);
-        page.session.apply(Command::NewMaterial { composite: false, name: "mine".into() });
+        prop_assert_eq!(page.takes(ShelfCommand::RenameFormula { formula, name: hard(length(200), kind) }), fits);
+        prop_assert_eq!(page.takes(FormulaCommand::RenamePhase { phase: PhaseId(1), name: hard(length(200), kind) }), fits);
+        prop_assert_eq!(page.takes(FormulaCommand::SetLineNote { line: LineId(1), text: hard(length(20_000), kind) }), fits);
+        prop_assert_eq!(page.takes(MaterialsCommand::NewMaterial { composite: false, name: hard(length(200), kind) }), fits);
+        page.session.apply(MaterialsCommand::NewMaterial { composite: false, name: "mine".into() });
         for (field, limit) in [(MaterialField::Name, 200), (MaterialField::Inci, 200), (MaterialField::Note, 20_000)] {
-            prop_assert_eq!(page.takes(Command::SetMaterialText { field, text: hard(length(limit), kind) }), fits);
+            prop_assert_eq!(page.takes(MaterialsCommand::SetMaterialText { field, text: hard(length(limit), kind) }), fits);
         }
         for (field, limit) in [(HoldingField::Lot, 200), (HoldingField::Note, 20_000)] {
             let material = MaterialId::Catalogue(2);
-            prop_assert_eq!(page.takes(Command::SetHolding { material, field, text: hard(length(limit), kind) }), fits);
+            prop_assert_eq!(page.takes(MaterialsCommand::SetHolding { material, field, text: hard(length(limit), kind) }), fits);
         }
         page.session.apply(Page::at_bench("look", "", ""));
         page.session.apply(Page::at_bench("new", "", ""));
@@ -97,13 +103,17 @@ proptest! {
 fn a_record_that_would_be_too_large_is_refused_and_what_was_there_stays() {
     for kind in 0..8 {
         let mut page = Page::open();
-        page.session.apply(Command::NewFormula { basis: WrittenIn::Percent });
+        page.session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
         let note = hard(20_000, kind);
         let (mut taken, mut refused) = (0, 0);
         for line in 1..60 {
-            page.session.apply(Command::AddLine { phase: PhaseId(1), material: MaterialId::Catalogue(line) });
+            page.session.apply(FormulaCommand::AddLine { phase: PhaseId(1), material: MaterialId::Catalogue(line) });
             let id = page.session.formula().unwrap().lines().last().unwrap().id;
-            if page.takes(Command::SetLineNote { line: id, text: note.clone() }) { taken += 1 } else { refused += 1 }
+            if page.takes(FormulaCommand::SetLineNote { line: id, text: note.clone() }) {
+                taken += 1;
+            } else {
+                refused += 1;
+            }
         }
         assert!(
             taken > 5 && refused > 0 || kind == 0 || kind == 7 && taken > 5,
@@ -112,7 +122,7 @@ fn a_record_that_would_be_too_large_is_refused_and_what_was_there_stays() {
         page.is_found_again();
         // The record of its earlier versions holds one of that size, too.
         page.room.wait(60 * 60 * 1000);
-        page.session.apply(Command::SetNotes { text: "later".into() });
+        page.session.apply(FormulaCommand::SetNotes { text: "later".into() });
         page.is_found_again();
         let formula = page.session.open_formula().unwrap();
         assert_eq!(page.session.versions_of(formula).len(), 1, "kind {kind}");

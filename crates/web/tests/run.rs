@@ -3,13 +3,19 @@
 // The hands of these tests fail a test as it would itself.
 #![allow(clippy::unwrap_used)]
 
+mod hands;
+
+use hands::at_bench;
 use stillroom_core::MaterialId;
 use stillroom_core::number::DecimalMark;
-use stillroom_web::command::{Command, HoldingField};
-use stillroom_web::keeping::{MemoryStore, QuietRoom};
+use stillroom_web::rooms::batches::command::BatchesCommand;
+use stillroom_web::rooms::batches::view::{CardField, CardView, RunView};
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::materials::command::HoldingField;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::view::Update;
-use stillroom_web::view_run::{CardView, RunView};
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
 
 /// A page of a browser that may be killed: the store outlives it.
 struct Page {
@@ -21,8 +27,7 @@ struct Page {
 impl Page {
     fn open(store: MemoryStore, bench: QuietRoom) -> Self {
         let mut session = Session::open(Box::new(store.clone()), Box::new(bench.clone()), DecimalMark::Point);
-        let look = Command::ActOnBatch { act: "look".into(), on: String::new(), text: String::new() };
-        session.apply(look);
+        session.apply(BatchesCommand::LookAtBatches { looking: true });
         Self { store, bench, session }
     }
 
@@ -34,14 +39,18 @@ impl Page {
     }
 
     fn act(&mut self, act: &str, on: &str, text: &str) -> Update {
-        self.session.apply(Command::ActOnBatch { act: act.into(), on: on.into(), text: text.into() })
+        self.session.apply(at_bench(act, on, text).unwrap())
+    }
+
+    fn send(&mut self, command: BatchesCommand) -> Update {
+        self.session.apply(command)
     }
 
     /// Acts as the large area does.
     fn next(&mut self, text: &str) -> Update {
         let card = self.run().card;
         assert!(!card.next.refused, "{card:?}");
-        self.act(card.next.act, &card.next.on, text)
+        self.send(with_text(card.next.command.unwrap(), text))
     }
 
     /// Kills the tab without a word and opens it again.
@@ -70,13 +79,33 @@ impl Page {
 
     fn hold(&mut self, material: u32, field: HoldingField, text: &str) {
         let material = MaterialId::Catalogue(material);
-        self.session.apply(Command::SetHolding { material, field, text: text.into() });
+        self.session.apply(MaterialsCommand::SetHolding { material, field, text: text.into() });
     }
 
     fn stock(&mut self, material: u32) -> String {
-        self.session.apply(Command::OpenMaterial { material: MaterialId::Catalogue(material) });
+        self.session.apply(MaterialsCommand::OpenMaterial { material: MaterialId::Catalogue(material) });
         self.session.show_everything().material.unwrap().holding.stock
     }
+}
+
+fn field<'a>(card: &'a CardView, begins: &str) -> &'a CardField {
+    card.fields.iter().find(|field| field.field.starts_with(begins)).unwrap()
+}
+
+/// A command with what was typed.
+fn with_text(mut command: BatchesCommand, typed: &str) -> BatchesCommand {
+    match &mut command {
+        BatchesCommand::WeighBatch { gross: text, .. }
+        | BatchesCommand::Fill { count: text, .. }
+        | BatchesCommand::WeighEmptyBeaker { text, .. }
+        | BatchesCommand::Pour { text, .. }
+        | BatchesCommand::PutBackWater { text, .. }
+        | BatchesCommand::Temper { text, .. }
+        | BatchesCommand::WeighHot { text, .. }
+        | BatchesCommand::NotePh { text } => typed.clone_into(text),
+        other => assert!(typed.is_empty(), "{other:?} takes no text"),
+    }
+    command
 }
 
 /// What of a view says where the run stands; the clock ticks on.
@@ -127,7 +156,7 @@ fn ten_percent_too_much_betaine_is_answered_in_three_ways() {
     assert!(labels[0].contains("batch of 220"), "{labels:?}");
     // The water is in the beaker already: it cannot give way.
     assert!(card.choices[1].refused, "{card:?}");
-    page.act("rescale", &card.choices[0].on, "");
+    page.send(card.choices[0].command.clone().unwrap());
     let card = page.card();
     assert_eq!(card.title, "Water, distilled");
     assert!(card.next.label.ends_with("is in"), "{card:?}");
@@ -153,13 +182,14 @@ fn water_that_evaporated_is_put_back_and_stands_in_the_record() {
     page.go_to("Weigh the beaker again");
     let card = page.card();
     assert!(card.figures.iter().any(|figure| figure.value.contains('→')), "a forecast: {card:?}");
-    let hot = card.fields.iter().find(|field| field.act == "hot").unwrap().clone();
-    let cold: f64 = card.fields.iter().find(|field| field.act == "cold").unwrap().text.parse().unwrap();
-    let refused = page.act("hot", &hot.on, &format!("{}", cold + 5.0)).answer.unwrap();
+    let hot = field(&card, "run.hot:").command.clone().unwrap();
+    let cold: f64 = field(&card, "run.cold:").text.parse().unwrap();
+    let refused = page.send(with_text(hot.clone(), &format!("{}", cold + 5.0))).answer.unwrap();
     assert_eq!(refused.code, Some("evaporation.heavier"));
-    page.act("hot", &hot.on, &format!("{:.1}", cold - 4.3));
+    page.send(with_text(hot, &format!("{:.1}", cold - 4.3)));
     let card = page.card();
-    assert_eq!((card.big.as_str(), card.next.act), ("4.3", "water"));
+    assert_eq!(card.big, "4.3");
+    assert!(matches!(card.next.command, Some(BatchesCommand::PutBackWater { .. })), "{card:?}");
     page.next("");
     assert!(page.run().record.results.iter().any(|pair| pair.value.starts_with("4.3")));
     assert!(page.run().record.deviations.iter().all(|line| !line.contains("water")));
@@ -180,8 +210,7 @@ fn what_is_typed_wrong_says_what_is_accepted_and_changes_nothing() {
     assert_eq!(page.act("temperature", "batch", "900").answer.unwrap().code, Some("number.out-of-range"));
     assert_eq!(page.card().step, card.step);
     assert_ne!(before.card.step, card.step);
-    for nonsense in [("pour", "999", "3"), ("hot", "x", "3"), ("done", "boil", ""), ("dance", "", ""), ("say", "", "x")]
-    {
+    for nonsense in [("pour", "999", "3"), ("hot", "77", "3"), ("temper", "99", ""), ("say", "", "x")] {
         let before = page.run().record.log;
         page.act(nonsense.0, nonsense.1, nonsense.2);
         assert_eq!(page.run().record.log, before, "{nonsense:?}");
@@ -217,7 +246,7 @@ fn a_finished_batch_draws_the_stock_and_gives_it_back() {
     // And with the page's own undo: finished once more, then undone.
     page.next("");
     assert_eq!(page.stock(number), "95.8");
-    page.session.apply(Command::Undo {});
+    page.session.apply(DeskCommand::Undo {});
     assert_eq!(page.stock(number), "100");
 }
 
@@ -231,7 +260,7 @@ fn a_journal_notes_a_day_reads_a_colour_and_fits_the_fade() {
         [("2025-11-25", (150, 180, 90)), ("2025-12-02", (165, 182, 120)), ("2025-12-25", (190, 195, 170))]
     {
         let made = page.act("entry-new", "", day).answer.unwrap().made.unwrap();
-        let update = page.session.read_colour(&made, &pixels(red, green, blue), &white);
+        let update = page.session.read_colour(made.parse().unwrap(), &pixels(red, green, blue), &white);
         assert_eq!(update.answer.unwrap().error, None);
     }
     page.act("entry", "1:ph", "5,2");
@@ -249,7 +278,7 @@ fn a_journal_notes_a_day_reads_a_colour_and_fits_the_fade() {
     assert!(journal.curve.is_some());
     assert!(journal.calendar.contains("DTSTART;VALUE=DATE:20251126\r\n"));
     assert!(!journal.calendar.contains("VALUE=DATE:20251202"), "that day was looked at already");
-    let dark = page.session.read_colour("0", &pixels(150, 180, 90), &pixels(20, 20, 20));
+    let dark = page.session.read_colour(0, &pixels(150, 180, 90), &pixels(20, 20, 20));
     assert_eq!(dark.answer.unwrap().code, Some("colour.white-too-dark"));
 }
 
@@ -261,7 +290,7 @@ fn the_verdict_on_a_colour_never_says_other_than_its_numbers() {
     let white = pixels(245, 245, 245);
     let read = |page: &mut Page, day: &str, (red, green, blue)| {
         let made = page.act("entry-new", "", day).answer.unwrap().made.unwrap();
-        let update = page.session.read_colour(&made, &pixels(red, green, blue), &white);
+        let update = page.session.read_colour(made.parse().unwrap(), &pixels(red, green, blue), &white);
         assert_eq!(update.answer.unwrap().error, None);
     };
     // A cream that turned tan: its chroma rose, so that there is no fade to speak of, and yet it changed for all to see.
@@ -296,4 +325,14 @@ fn a_look_that_is_due_or_overdue_is_not_to_come() {
     page.bench.wait(8 * day);
     page.act("entry-new", "", "");
     assert_eq!(due(&mut page)[1..4], ["overdue overdue by 8 days", "seen ✓ looked at", "to-come to come"]);
+}
+
+#[test]
+fn the_makers_own_method_is_in_the_run_and_in_the_record() {
+    let mut page = Page::begin();
+    let first = "1. Scatter the xanthan gum";
+    let card = page.card();
+    assert!(card.about.iter().any(|line| line.starts_with(first)), "{card:?}");
+    let head = page.run().record.head;
+    assert!(head.iter().any(|pair| pair.label == "Method" && pair.value.contains(first)), "{head:?}");
 }

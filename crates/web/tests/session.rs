@@ -4,13 +4,21 @@
 use proptest::prelude::*;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::scaling::BatchWay;
-use stillroom_core::{Class, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
-use stillroom_web::command::{Command, HoldingField, MaterialField};
-use stillroom_web::keeping::{MemoryStore, QuietRoom, Store, StoreError};
+use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
+use stillroom_web::contract::KeepState;
 use stillroom_web::lazy::{Piece, set_here};
+use stillroom_web::rooms::bench::command::BenchCommand;
+use stillroom_web::rooms::command::Command;
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::formula::view::LineView;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::materials::command::{HoldingField, MaterialField};
+use stillroom_web::rooms::shelf::command::{Example, ShelfCommand, ShelfOrder};
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::settings::SettingName;
-use stillroom_web::view::{KeepState, LineView, Update};
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom, Store, StoreError};
+use stillroom_web::session::settings::SettingName;
 
 /// 25 November 2026, eight o'clock. Every look at the clock is ten seconds later, so that no two acts melt into one.
 const MORNING: u64 = 1_795_593_600_000;
@@ -28,7 +36,25 @@ fn line<'a>(view: &'a Update, name: &str) -> &'a LineView {
 }
 
 fn set(line: u32, text: &str) -> Command {
-    Command::SetAmount { line: LineId(line), text: text.to_owned() }
+    FormulaCommand::SetAmount { line: LineId(line), text: text.to_owned() }.into()
+}
+
+#[test]
+fn a_material_past_its_date_is_said_beside_its_line() {
+    let mut session = open();
+    let everything = session.show_everything();
+    let rosehip = line(&everything, "Rosehip").material.parse().unwrap();
+    assert_eq!(line(&everything, "Rosehip").problem, "");
+    let set = |text: &str| MaterialsCommand::SetHolding {
+        material: rosehip,
+        field: HoldingField::Expiry,
+        text: text.to_owned(),
+    };
+    // It is 25 November 2026.
+    let update = session.apply(set("2026-11-24"));
+    assert!(line(&update, "Rosehip").problem.contains("2026-11-24"), "{:?}", update.lines);
+    let update = session.apply(set("2026-11-25"));
+    assert_eq!(line(&update, "Rosehip").problem, "");
 }
 
 #[test]
@@ -54,7 +80,7 @@ fn a_shelf_that_was_emptied_stays_empty() {
     let store = MemoryStore::default();
     let mut session = open_on(&store);
     let id = session.show_everything().shelf.unwrap().cards[0].id.clone();
-    session.apply(Command::DeleteFormula { formula: id.try_into().unwrap() });
+    session.apply(ShelfCommand::DeleteFormula { formula: id.try_into().unwrap() });
     session.keep();
     let view = open_on(&store).show_everything();
     assert!(view.shelf.unwrap().cards.is_empty());
@@ -91,10 +117,10 @@ fn a_text_that_is_not_understood_changes_nothing() {
 fn the_scaled_sheet_sums_to_the_batch_it_shows() {
     let mut session = open();
     session.show_everything();
-    session.apply(Command::SetBatchWay { way: BatchWay::Containers });
-    session.apply(Command::SetContainerCount { text: "7".into() });
-    session.apply(Command::SetContainerVolume { text: "30 ml".into() });
-    session.apply(Command::SetLoss { text: "4".into() });
+    session.apply(BenchCommand::SetBatchWay { way: BatchWay::Containers });
+    session.apply(BenchCommand::SetContainerCount { text: "7".into() });
+    session.apply(BenchCommand::SetContainerVolume { text: "30 ml".into() });
+    session.apply(BenchCommand::SetLoss { text: "4".into() });
     let view = session.show_everything();
     let batch = view.batch.unwrap();
     assert!(batch.arithmetic[0].starts_with("7 \u{d7} 30\u{a0}mL"), "{:?}", batch.arithmetic);
@@ -117,10 +143,10 @@ fn typing_on_in_one_field_is_one_act_to_take_back() {
     for text in ["3", "3.", "3.1", "3.15"] {
         session.apply(set(betaine, text));
     }
-    let update = session.apply(Command::Undo {});
+    let update = session.apply(DeskCommand::Undo {});
     assert_eq!(line(&update, "Betaine").amount, "2.00");
     assert_eq!(update.history.unwrap().undo, None);
-    let update = session.apply(Command::Redo {});
+    let update = session.apply(DeskCommand::Redo {});
     assert_eq!(line(&update, "Betaine").amount, "3.15");
 }
 
@@ -129,9 +155,9 @@ fn what_is_kept_is_found_again() {
     let store = MemoryStore::default();
     let mut session = open_on(&store);
     session.show_everything();
-    session.apply(Command::SetNotes { text: "keeps \u{201c}quotes\u{201d} and \u{1f952}".into() });
-    session.apply(Command::SetSetting { name: SettingName::MainStep, text: "1".into() });
-    session.apply(Command::NewMaterial { composite: true, name: "Stock".into() });
+    session.apply(FormulaCommand::SetNotes { text: "keeps \u{201c}quotes\u{201d} and \u{1f952}".into() });
+    session.apply(BenchCommand::SetSetting { name: SettingName::MainStep, text: "1".into() });
+    session.apply(MaterialsCommand::NewMaterial { composite: true, name: "Stock".into() });
     assert!(session.has_unkept());
     let status = session.keep().status.unwrap();
     assert_eq!(status.state, KeepState::Kept);
@@ -150,7 +176,7 @@ fn a_full_store_is_said_and_tried_again() {
     let mut session = open_on(&store);
     session.keep();
     store.fail_with(Some(StoreError::Full));
-    session.apply(Command::SetNotes { text: "more".into() });
+    session.apply(FormulaCommand::SetNotes { text: "more".into() });
     assert_eq!(session.keep().status.unwrap().state, KeepState::Full);
     assert!(session.has_unkept());
     store.fail_with(None);
@@ -164,26 +190,26 @@ fn two_pages_on_one_store_do_not_overwrite_each_other() {
     let mut one = open_on(&store);
     one.keep();
     let mut other = open_on(&store);
-    one.apply(Command::SetNotes { text: "one".into() });
+    one.apply(FormulaCommand::SetNotes { text: "one".into() });
     one.keep();
-    other.apply(Command::SetNotes { text: "other".into() });
+    other.apply(FormulaCommand::SetNotes { text: "other".into() });
     let status = other.keep().status.unwrap();
     assert_eq!(status.state, KeepState::Conflict);
     assert_eq!(open_on(&store).formula().unwrap().notes, "one");
 
     // Keeping both: the version of the other page stays under its own name.
     let key = status.conflicts[0].key.clone();
-    other.apply(Command::KeepBoth { key });
+    other.apply(DeskCommand::KeepBoth { key });
     assert_eq!(other.keep().status.unwrap().state, KeepState::Kept);
     let shelf = open_on(&store).show_everything().shelf.unwrap();
     assert_eq!(shelf.cards.len(), 2);
 
     // A page that has changed nothing takes over what another kept.
-    one.apply(Command::SetNotes { text: "one again".into() });
+    one.apply(FormulaCommand::SetNotes { text: "one again".into() });
     one.keep();
     let key =
         store.keys().unwrap().into_iter().find(|key| key.contains("formula") && key.ends_with("cc00a7e")).unwrap();
-    other.apply(Command::ChangedElsewhere { key });
+    other.apply(DeskCommand::ChangedElsewhere { key });
     assert_eq!(other.formula_of(stillroom_core::FormulaId(0x0cc0_0a7e)).unwrap().notes, "one again");
 }
 
@@ -191,7 +217,7 @@ fn two_pages_on_one_store_do_not_overwrite_each_other() {
 fn a_copy_shows_every_line_although_none_of_them_differs() {
     let mut session = open();
     let id = session.show_everything().formula.unwrap().id.unwrap();
-    let update = session.apply(Command::DuplicateFormula { formula: id.try_into().unwrap() });
+    let update = session.apply(ShelfCommand::DuplicateFormula { formula: id.try_into().unwrap() });
     assert_eq!(update.lines.len(), 13);
 }
 
@@ -200,10 +226,10 @@ fn deleting_a_material_in_use_is_said_and_can_be_taken_back() {
     let mut session = open();
     let all = session.show_everything();
     let glycerite = all.own_materials.unwrap()[0].id.parse::<MaterialId>().unwrap();
-    let update = session.apply(Command::DeleteMaterial { material: glycerite });
+    let update = session.apply(MaterialsCommand::DeleteMaterial { material: glycerite });
     assert!(update.notices[0].text.contains("misses it now"));
     assert_eq!(update.jar.unwrap().unresolved.len(), 1);
-    let update = session.apply(Command::Undo {});
+    let update = session.apply(DeskCommand::Undo {});
     assert!(update.jar.unwrap().unresolved.is_empty());
 }
 
@@ -212,8 +238,8 @@ fn a_density_of_ones_own_takes_the_place_of_the_catalogues_and_is_marked() {
     let mut session = open();
     session.show_everything();
     let rosehip = MaterialId::Catalogue(10);
-    session.apply(Command::OpenMaterial { material: rosehip });
-    let set = |field, text: &str| Command::SetHolding { material: rosehip, field, text: text.to_owned() };
+    session.apply(MaterialsCommand::OpenMaterial { material: rosehip });
+    let set = |field, text: &str| MaterialsCommand::SetHolding { material: rosehip, field, text: text.to_owned() };
     let update = session.apply(set(HoldingField::Density, "0,5"));
     let values = update.material.unwrap().values;
     assert_eq!((values[0].value.as_str(), values[0].basis.as_str()), ("0.50\u{a0}g/mL", "yours"));
@@ -236,18 +262,18 @@ fn a_table_is_taken_in_whole_or_not_at_all_and_comes_out_again() {
     let bad = session.read_table(b"name,parts\nA,2 % Unobtainium; q.s. Glycerin\nB,50 % Caffeine\n");
     assert_eq!(bad.ready, 0);
     assert_eq!(bad.problems.len(), 3, "{:?}", bad.problems);
-    let update = session.apply(Command::ImportTable {});
+    let update = session.apply(MaterialsCommand::ImportTable {});
     assert_eq!(update.own_materials, None);
     let good = session.read_table(
         "name,inci,class,parts\nA,,active,\"2 % b; q.s. Water, distilled\"\nB,Baz Extract,extract,\n".as_bytes(),
     );
     assert_eq!((good.ready, good.problems.len()), (2, 0));
-    let update = session.apply(Command::ImportTable {});
+    let update = session.apply(MaterialsCommand::ImportTable {});
     let names: Vec<String> = update.own_materials.unwrap().into_iter().map(|hit| hit.name).collect();
     assert_eq!(names, ["A", "B", "Cucumber glycerite, lot 7 (invented)"]);
     let table = session.write_table();
     assert!(table.contains("A,,active,heated-water,,\"2 % B; q.s. Water, distilled\","), "{table}");
-    let update = session.apply(Command::Undo {});
+    let update = session.apply(DeskCommand::Undo {});
     assert_eq!(update.own_materials.unwrap().len(), 1);
 }
 
@@ -257,19 +283,19 @@ fn a_formula_can_be_a_material_and_follows_its_changes() {
     let all = session.show_everything();
     let betaine = line(&all, "Betaine").id;
     let example = all.formula.unwrap().id.unwrap();
-    session.apply(Command::NewFormula { basis: WrittenIn::Percent });
+    session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
     let phase = session.show_everything().formula.unwrap().phases[0].id;
     let material = MaterialId::Formula(u64::from_str_radix(&example, 16).unwrap());
-    session.apply(Command::AddLine { phase: PhaseId(phase), material });
+    session.apply(FormulaCommand::AddLine { phase: PhaseId(phase), material });
     let amount = |session: &mut Session| {
         let view = session.show_everything();
         view.constituents.iter().find(|each| each.inci == "Betaine").map(|each| each.percent.clone())
     };
     assert_eq!(amount(&mut session).as_deref(), Some("2.000"));
     let second = session.show_everything().formula.unwrap().id.unwrap();
-    session.apply(Command::OpenFormula { formula: example.try_into().unwrap() });
+    session.apply(ShelfCommand::OpenFormula { formula: example.try_into().unwrap() });
     session.apply(set(betaine, "4"));
-    session.apply(Command::OpenFormula { formula: second.try_into().unwrap() });
+    session.apply(ShelfCommand::OpenFormula { formula: second.try_into().unwrap() });
     assert_eq!(amount(&mut session).as_deref(), Some("4.000"));
 }
 
@@ -277,13 +303,69 @@ fn a_formula_can_be_a_material_and_follows_its_changes() {
 fn ounces_are_read_shown_and_weighed() {
     let mut session = open();
     session.show_everything();
-    session.apply(Command::SetSetting { name: SettingName::MassUnit, text: "oz".into() });
-    session.apply(Command::SetSetting { name: SettingName::MainStep, text: "0.1 oz".into() });
-    session.apply(Command::SetSetting { name: SettingName::FineScale, text: "no".into() });
-    session.apply(Command::SetBatchMass { text: "8".into() });
+    session.apply(BenchCommand::SetSetting { name: SettingName::MassUnit, text: "oz".into() });
+    session.apply(BenchCommand::SetSetting { name: SettingName::MainStep, text: "0.1 oz".into() });
+    session.apply(BenchCommand::SetSetting { name: SettingName::FineScale, text: "no".into() });
+    session.apply(BenchCommand::SetBatchMass { text: "8".into() });
     let view = session.show_everything();
     assert_eq!(view.formula.unwrap().total_mass, "8.0");
     assert_eq!(view.batch.unwrap().batch, "8\u{a0}oz");
+    // A tenth of a gram is 0.0035 oz: three decimals tell two steps of it apart, and a fourth would be noise.
+    session.apply(BenchCommand::SetSetting { name: SettingName::MainStep, text: "0.1 g".into() });
+    let view = session.show_everything();
+    let decimals: Vec<usize> =
+        view.lines.iter().filter_map(|line| Some(line.mass.trim().split_once('.')?.1.len())).collect();
+    assert!(!decimals.is_empty() && decimals.iter().all(|each| *each == 3), "{:?}", view.lines);
+    assert_eq!(view.settings.unwrap().main_step, "0.1\u{a0}g");
+}
+
+#[test]
+fn what_is_recorded_as_stock_is_what_is_left() {
+    let mut session = open();
+    session.apply(BenchCommand::SetBatchWay { way: BatchWay::Stock });
+    let squalane = line(&session.show_everything(), "Squalane").material.parse().unwrap();
+    let set = |text: &str| MaterialsCommand::SetHolding {
+        material: squalane,
+        field: HoldingField::Stock,
+        text: text.to_owned(),
+    };
+    session.apply(set("12"));
+    let batch = session.show_everything().batch.unwrap();
+    let offered = batch.at_hand.iter().find(|each| each.name == "Squalane").unwrap();
+    assert_eq!(offered.recorded, "12\u{a0}g");
+    assert!(batch.at_hand.iter().all(|each| each.name == "Squalane" || each.recorded.is_empty()));
+    let taken = |session: &mut Session, text: &str| {
+        session.apply(BenchCommand::SetStock { material: squalane, text: text.to_owned() });
+        let batch = session.show_everything().batch.unwrap();
+        assert!(batch.at_hand.iter().all(|each| each.name != "Squalane"));
+        batch.stock.into_iter().find(|each| each.name == "Squalane").unwrap().available
+    };
+    assert_eq!(taken(&mut session, ""), "12");
+    // What was said is not put back by emptying the field.
+    assert_eq!(taken(&mut session, "7"), "7");
+    assert_eq!(taken(&mut session, ""), "0");
+}
+
+/// 158 °F is 70 °C exactly (NIST SP 811, table B.9: t/°C = (t/°F − 32)/1.8).
+#[test]
+fn fahrenheit_is_read_shown_and_kept_as_celsius() {
+    let mut session = open();
+    let phase = |session: &mut Session| session.show_everything().formula.unwrap().phases[0].clone();
+    let before = phase(&mut session);
+    assert_eq!((before.temperature.as_str(), before.temperature_unit), ("70", "°C"));
+    session.apply(BenchCommand::SetSetting { name: SettingName::TemperatureUnit, text: "°F".into() });
+    let shown = phase(&mut session);
+    assert_eq!((shown.temperature.as_str(), shown.temperature_unit), ("158", "°F"));
+    let set = |text: &str| FormulaCommand::SetPhaseTemperature { phase: PhaseId(before.id), text: text.into() };
+    for (text, reads) in [("165", "165"), ("75 °C", "167"), ("70°F", "70"), ("165.5 f", "165.5")] {
+        assert_eq!(session.apply(set(text)).answer.unwrap().error, None, "{text}");
+        assert_eq!(phase(&mut session).temperature, reads, "{text}");
+    }
+    let refused = session.apply(set("600")).answer.unwrap().error.unwrap();
+    assert!(refused.contains("-148 to 572") || refused.contains("\u{2212}148 to 572"), "{refused}");
+    session.apply(set("158"));
+    session.apply(BenchCommand::SetSetting { name: SettingName::TemperatureUnit, text: "°C".into() });
+    assert_eq!(phase(&mut session).temperature, "70");
 }
 
 fn any_text() -> impl Strategy<Value = String> {
@@ -310,40 +392,51 @@ fn any_command() -> impl Strategy<Value = Command> {
     let phase = || (0u32..24).prop_map(PhaseId);
     let kind = || prop::sample::select(PhaseKind::ALL.to_vec());
     prop_oneof![
-        (line(), any_text()).prop_map(|(line, text)| Command::SetAmount { line, text }),
-        (line(), any_text()).prop_map(|(line, text)| Command::SetAmount { line, text }),
-        line().prop_map(|line| Command::SetQuantumSatis { line }),
-        (phase(), any_material()).prop_map(|(phase, material)| Command::AddLine { phase, material }),
-        line().prop_map(|line| Command::RemoveLine { line }),
-        (line(), any::<bool>()).prop_map(|(line, down)| Command::StepLine { line, down }),
-        (line(), phase(), 0usize..9).prop_map(|(line, phase, position)| Command::MoveLine { line, phase, position }),
-        (line(), any_material()).prop_map(|(line, material)| Command::ReplaceMaterial { line, material }),
-        kind().prop_map(|kind| Command::AddPhase { kind }),
-        phase().prop_map(|phase| Command::RemovePhase { phase }),
-        (phase(), any_text()).prop_map(|(phase, text)| Command::SetPhaseTemperature { phase, text }),
-        any::<bool>()
-            .prop_map(|grams| Command::WriteIn { basis: if grams { WrittenIn::Grams } else { WrittenIn::Percent } }),
-        (0usize..3, 0usize..3).prop_map(|(problem, cure)| Command::ApplyCure {
+        (line(), any_text()).prop_map(|(line, text)| Command::from(FormulaCommand::SetAmount { line, text })),
+        (line(), any_text()).prop_map(|(line, text)| Command::from(FormulaCommand::SetAmount { line, text })),
+        line().prop_map(|line| Command::from(FormulaCommand::SetQuantumSatis { line })),
+        (phase(), any_material())
+            .prop_map(|(phase, material)| Command::from(FormulaCommand::AddLine { phase, material })),
+        line().prop_map(|line| Command::from(FormulaCommand::RemoveLine { line })),
+        (line(), any::<bool>()).prop_map(|(line, down)| Command::from(FormulaCommand::StepLine { line, down })),
+        (line(), phase(), 0usize..9).prop_map(|(line, phase, position)| Command::from(FormulaCommand::MoveLine {
+            line,
+            phase,
+            position
+        })),
+        (line(), any_material())
+            .prop_map(|(line, material)| Command::from(FormulaCommand::ReplaceMaterial { line, material })),
+        kind().prop_map(|kind| Command::from(FormulaCommand::AddPhase { kind })),
+        phase().prop_map(|phase| Command::from(FormulaCommand::RemovePhase { phase })),
+        (phase(), any_text())
+            .prop_map(|(phase, text)| Command::from(FormulaCommand::SetPhaseTemperature { phase, text })),
+        any::<bool>().prop_map(|grams| Command::from(FormulaCommand::WriteIn {
+            basis: if grams { WrittenIn::Grams } else { WrittenIn::Percent }
+        })),
+        (0usize..3, 0usize..3).prop_map(|(problem, cure)| Command::from(FormulaCommand::ApplyCure {
             code: "formula.total-not-100".into(),
             problem,
             cure
-        }),
-        any_text().prop_map(|text| Command::SetBatchMass { text }),
-        any_text().prop_map(|text| Command::SetContainerVolume { text }),
-        any_text().prop_map(|text| Command::SetLoss { text }),
-        any_text().prop_map(|text| Command::SetDensity { text }),
-        (any_material(), any_text()).prop_map(|(material, text)| Command::SetStock { material, text }),
+        })),
+        any_text().prop_map(|text| Command::from(BenchCommand::SetBatchMass { text })),
+        any_text().prop_map(|text| Command::from(BenchCommand::SetContainerVolume { text })),
+        any_text().prop_map(|text| Command::from(BenchCommand::SetLoss { text })),
+        any_text().prop_map(|text| Command::from(BenchCommand::SetDensity { text })),
+        (any_material(), any_text())
+            .prop_map(|(material, text)| Command::from(BenchCommand::SetStock { material, text })),
         prop::sample::select(vec![BatchWay::Mass, BatchWay::Containers, BatchWay::Stock])
-            .prop_map(|way| Command::SetBatchWay { way }),
+            .prop_map(|way| Command::from(BenchCommand::SetBatchWay { way })),
         (prop::sample::select(vec![SettingName::MainStep, SettingName::FineStep, SettingName::FineBelow]), any_text())
-            .prop_map(|(name, text)| Command::SetSetting { name, text }),
-        any::<bool>().prop_map(|composite| Command::NewMaterial { composite, name: String::new() }),
-        any_material().prop_map(|material| Command::OpenMaterial { material }),
-        any_material().prop_map(|material| Command::AddPart { material }),
-        (0usize..4, any_text()).prop_map(|(part, text)| Command::SetPartAmount { part, text }),
-        any_text().prop_map(|text| Command::SetMaterialText { field: MaterialField::Inci, text }),
-        Just(Command::SetMaterialClass { class: Class::Active }),
-        any_material().prop_map(|material| Command::DeleteMaterial { material }),
+            .prop_map(|(name, text)| Command::from(BenchCommand::SetSetting { name, text })),
+        any::<bool>()
+            .prop_map(|composite| Command::from(MaterialsCommand::NewMaterial { composite, name: String::new() })),
+        any_material().prop_map(|material| Command::from(MaterialsCommand::OpenMaterial { material })),
+        any_material().prop_map(|material| Command::from(MaterialsCommand::AddPart { material })),
+        (0usize..4, any_text()).prop_map(|(part, text)| Command::from(MaterialsCommand::SetPartAmount { part, text })),
+        any_text()
+            .prop_map(|text| Command::from(MaterialsCommand::SetMaterialText { field: MaterialField::Inci, text })),
+        Just(Command::from(MaterialsCommand::SetMaterialClass { class: Class::Active })),
+        any_material().prop_map(|material| Command::from(MaterialsCommand::DeleteMaterial { material })),
         (
             any_material(),
             prop::sample::select(vec![
@@ -354,10 +447,14 @@ fn any_command() -> impl Strategy<Value = Command> {
             ]),
             any_text()
         )
-            .prop_map(|(material, field, text)| Command::SetHolding { material, field, text }),
-        Just(Command::NewFormula { basis: WrittenIn::Percent }),
-        Just(Command::SetPurpose { purpose: Purpose::RinseOff }),
-        Just(Command::RestoreExample {}),
+            .prop_map(|(material, field, text)| Command::from(MaterialsCommand::SetHolding {
+                material,
+                field,
+                text
+            })),
+        Just(Command::from(ShelfCommand::NewFormula { basis: WrittenIn::Percent })),
+        Just(Command::from(FormulaCommand::SetPurpose { purpose: Purpose::RinseOff })),
+        Just(Command::from(ShelfCommand::SeeExample { example: Example::GelCream })),
     ]
 }
 
@@ -385,11 +482,11 @@ proptest! {
         }
         let after = seen(&mut session);
         for _ in 0..acts {
-            session.apply(Command::Undo {});
+            session.apply(DeskCommand::Undo {});
         }
         prop_assert_eq!(seen(&mut session), before);
         for _ in 0..acts {
-            session.apply(Command::Redo {});
+            session.apply(DeskCommand::Redo {});
         }
         prop_assert_eq!(seen(&mut session), after);
     }
@@ -399,12 +496,7 @@ proptest! {
         commands in prop::collection::vec(any_command(), 1..20)
     ) {
         // Own materials are a room of what is fetched.
-        let of_main_job = |command: &Command| !matches!(
-            command,
-            Command::NewMaterial { .. } | Command::OpenMaterial { .. } | Command::AddPart { .. } | Command::SetPartAmount { .. }
-                | Command::SetMaterialText { .. } | Command::SetMaterialClass { .. } | Command::DeleteMaterial { .. }
-                | Command::SetHolding { .. }
-        );
+        let of_main_job = |command: &Command| !matches!(command, Command::Materials(_));
         let commands: Vec<Command> = commands.into_iter().filter(of_main_job).collect();
         let store = MemoryStore::default();
         let mut with_everything = open_on(&MemoryStore::default());
@@ -426,7 +518,7 @@ proptest! {
         }
         prop_assert_eq!(seen(&mut first_visit), seen(&mut with_everything));
         for _ in 0..commands.len() {
-            first_visit.apply(Command::Undo {});
+            first_visit.apply(DeskCommand::Undo {});
         }
         prop_assert_eq!(seen(&mut first_visit), before);
     }
@@ -469,7 +561,7 @@ proptest! {
         let open = session.show_everything().shelf.unwrap().open;
         let mut again = open_on(&store);
         if let Some(open) = open {
-            again.apply(Command::OpenFormula { formula: open.try_into().unwrap() });
+            again.apply(ShelfCommand::OpenFormula { formula: open.try_into().unwrap() });
         }
         prop_assert_eq!(seen(&mut session), seen(&mut again));
     }
@@ -496,6 +588,60 @@ fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase()
         .find(|hit| hit.id != before && hit.name.contains("butter"))
         .unwrap();
     let phase = session.formula().unwrap().phases[1].id;
-    session.apply(Command::AddLine { phase, material: other.id.parse().unwrap() });
+    session.apply(FormulaCommand::AddLine { phase, material: other.id.parse().unwrap() });
     assert_eq!(first(&mut session, "butter", Some(PhaseKind::HeatedOil)).id, other.id);
+}
+
+#[test]
+fn the_shelf_is_searched_and_sorted() {
+    let mut session = open();
+    for name in ["Balm of the evening", "cream of the morning"] {
+        let made = session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
+        let formula = FormulaId::try_from(made.formula.unwrap().id.unwrap()).unwrap();
+        session.apply(ShelfCommand::RenameFormula { formula, name: name.to_owned() });
+    }
+    let names = |view: Update| view.shelf.unwrap().cards.iter().map(|card| card.name.clone()).collect::<Vec<_>>();
+    let shelf = session.show_everything().shelf.unwrap();
+    assert_eq!((shelf.all, shelf.total.as_str()), (3, "3 formulas"));
+    assert!(shelf.cards.iter().any(|card| card.name == "Cucumber and oat gel cream"));
+    assert_eq!(shelf.cards[0].name, "cream of the morning", "the last changed first");
+    let by_name = session.apply(ShelfCommand::SortShelf { order: ShelfOrder::Name });
+    assert_eq!(names(by_name)[0], "Balm of the evening");
+    let found = session.apply(ShelfCommand::SearchShelf { text: " CREAM ".into() });
+    assert_eq!(names(found), ["cream of the morning", "Cucumber and oat gel cream"]);
+    let nothing = session.apply(ShelfCommand::SearchShelf { text: "soap".into() }).shelf.unwrap();
+    assert_eq!((nothing.cards.len(), nothing.more, nothing.all), (0, 0, 3), "how many there are is said even so");
+}
+
+#[test]
+fn what_the_maker_has_stands_by_its_day_and_what_is_past_it_is_due() {
+    let mut session = open();
+    let mut note = |number, field, text: &str| {
+        session.apply(MaterialsCommand::SetHolding {
+            material: MaterialId::Catalogue(number),
+            field,
+            text: text.to_owned(),
+        })
+    };
+    note(9, HoldingField::Expiry, "2027-11-30");
+    note(10, HoldingField::Expiry, "2026-11-20");
+    note(10, HoldingField::Lot, "22");
+    note(10, HoldingField::Stock, "38");
+    note(3, HoldingField::Stock, "5");
+    let view = session.show_everything();
+    let held = view.held.unwrap();
+    assert_eq!(
+        held.iter().map(|each| each.name.as_str()).collect::<Vec<_>>(),
+        ["Rosehip seed oil", "Squalane", "Betaine"]
+    );
+    assert_eq!((held[0].about.as_str(), held[0].late, held[1].late), ("Lot 22", true, false));
+    assert!(held[0].stock.starts_with("38") && held[0].until.starts_with("Past"));
+    // It is said at the next look at the shelf.
+    session.apply(ShelfCommand::LookAtShelf { looking: false });
+    let due = session.apply(ShelfCommand::LookAtShelf { looking: true }).due;
+    let due = due.or_else(|| session.show_everything().due).unwrap();
+    assert_eq!(
+        due.iter().map(|each| (each.act, each.name.as_str())).collect::<Vec<_>>(),
+        [("use", "Rosehip seed oil")]
+    );
 }

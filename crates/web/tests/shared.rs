@@ -9,11 +9,17 @@
 
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
-use stillroom_web::command::{Command, MaterialField};
-use stillroom_web::keeping::{MemoryStore, QuietRoom, Store};
+use stillroom_web::rooms::command::Command;
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::materials::command::MaterialField;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::share::command::ShareCommand;
+use stillroom_web::rooms::share::reading::read_shared;
+use stillroom_web::rooms::share::view::{ReadingOptions, Standing};
+use stillroom_web::rooms::shelf::command::ShelfCommand;
 use stillroom_web::session::Session;
-use stillroom_web::shared::read_shared;
-use stillroom_web::view_shared::{ReadingOptions, Standing};
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom, Store};
 
 const ADDRESS: &str = "https://maker.example/stillroom/";
 
@@ -35,15 +41,15 @@ fn maker() -> (Session, FormulaId) {
 /// A reader who has put the example away, materials and all.
 fn reader() -> Session {
     let (mut session, id) = maker();
-    session.apply(Command::DeleteFormula { formula: id });
+    session.apply(ShelfCommand::DeleteFormula { formula: id });
     let own = session.show_everything().own_materials.unwrap();
     for material in own {
-        session.apply(Command::DeleteMaterial { material: material.id.parse().unwrap() });
+        session.apply(MaterialsCommand::DeleteMaterial { material: material.id.parse().unwrap() });
     }
     session
 }
 
-fn made(session: &mut Session, command: Command) -> String {
+fn made(session: &mut Session, command: impl Into<Command>) -> String {
     session.apply(command).answer.and_then(|answer| answer.made).expect("something is made")
 }
 
@@ -92,22 +98,22 @@ fn the_link_of_a_long_formula_is_short_enough() {
     }
     let mut composites = Vec::new();
     for (at, name) in ["Quince seed gel, winter batch", "Three-oil blend of the orchard"].into_iter().enumerate() {
-        let material = made(&mut session, Command::NewMaterial { composite: true, name: name.to_owned() });
+        let material = made(&mut session, MaterialsCommand::NewMaterial { composite: true, name: name.to_owned() });
         for part in 0..4 {
             let id = materials.remove(0);
-            made(&mut session, Command::AddPart { material: id.parse().unwrap() });
+            made(&mut session, MaterialsCommand::AddPart { material: id.parse().unwrap() });
             let text = if part == 0 { "q.s.".to_owned() } else { format!("{}.{at}", part * 7) };
-            session.apply(Command::SetPartAmount { part, text });
+            session.apply(MaterialsCommand::SetPartAmount { part, text });
         }
-        session.apply(Command::SetMaterialText {
+        session.apply(MaterialsCommand::SetMaterialText {
             field: MaterialField::Note,
             text: "Left to swell in cold well water, then wrung through linen.".to_owned(),
         });
-        session.apply(Command::CloseMaterial {});
+        session.apply(MaterialsCommand::CloseMaterial {});
         composites.push(material);
     }
-    let id = made(&mut session, Command::NewFormula { basis: stillroom_core::WrittenIn::Percent });
-    session.apply(Command::RenameFormula {
+    let id = made(&mut session, ShelfCommand::NewFormula { basis: stillroom_core::WrittenIn::Percent });
+    session.apply(ShelfCommand::RenameFormula {
         formula: FormulaId::try_from(id.clone()).unwrap(),
         name: "Orchard night balm no. 14".to_owned(),
     });
@@ -116,21 +122,21 @@ fn the_link_of_a_long_formula_is_short_enough() {
     assert_eq!(chosen.len(), 40);
     for (at, material) in chosen.iter().enumerate() {
         let phase = stillroom_core::PhaseId(phases[at % 3]);
-        let line = made(&mut session, Command::AddLine { phase, material: material.parse().unwrap() });
+        let line = made(&mut session, FormulaCommand::AddLine { phase, material: material.parse().unwrap() });
         let line = LineId(line.parse().unwrap());
         if at == 0 {
-            session.apply(Command::SetQuantumSatis { line });
+            session.apply(FormulaCommand::SetQuantumSatis { line });
         } else {
-            session.apply(Command::SetAmount { line, text: format!("{}.{:02}", at % 4, 5 + at * 7 % 90) });
+            session.apply(FormulaCommand::SetAmount { line, text: format!("{}.{:02}", at % 4, 5 + at * 7 % 90) });
         }
     }
-    session.apply(Command::SetSteps {
+    session.apply(FormulaCommand::SetSteps {
         text:
             "Warm both beakers slowly to 72 °C.\nCombine them under the stick blender, one minute on, one minute off.\n\
                Below 38 °C fold in what the heat would spoil.\nFill while it still pours."
                 .to_owned(),
     });
-    session.apply(Command::SetNotes {
+    session.apply(FormulaCommand::SetNotes {
         text: "Third trial of the winter; the second one grew grainy in the cellar.".to_owned(),
     });
     let link = session.link_of(FormulaId::try_from(id).unwrap(), ADDRESS);
@@ -187,13 +193,13 @@ fn a_copy_is_kept_with_all_it_is_made_of_and_can_be_taken_back() {
     let link = maker.link_of(id, ADDRESS).address;
     let mut reader = reader();
     let before = reader.show_everything();
-    let copy = made(&mut reader, Command::KeepCopy { link: link.clone() });
+    let copy = made(&mut reader, ShareCommand::KeepCopy { link: link.clone() });
     assert_eq!(copy, id.to_string());
     let kept = reader.show_everything();
     assert_eq!(kept.lines, maker.show_everything().lines);
     assert_eq!(kept.jar.unwrap().unresolved, Vec::<String>::new());
     assert_eq!(reader.read_link(&link, None).standing, Standing::Same);
-    reader.apply(Command::Undo {});
+    reader.apply(DeskCommand::Undo {});
     let after = reader.show_everything();
     assert_eq!(after.own_materials, before.own_materials);
     assert_eq!(after.shelf, before.shelf);
@@ -204,8 +210,8 @@ fn another_version_is_compared_and_never_overwritten() {
     let (mut maker, id) = maker();
     let view = maker.show_everything();
     let line = view.lines.iter().find(|line| line.name.starts_with("Squalane")).unwrap();
-    maker.apply(Command::SetAmount { line: LineId(line.id), text: "5.5".to_owned() });
-    maker.apply(Command::SetTargetPh { text: "5.2".to_owned() });
+    maker.apply(FormulaCommand::SetAmount { line: LineId(line.id), text: "5.5".to_owned() });
+    maker.apply(FormulaCommand::SetTargetPh { text: "5.2".to_owned() });
     let link = maker.link_of(id, ADDRESS).address;
     let mut reader = open();
     let reading = reader.read_link(&link, None);
@@ -219,11 +225,11 @@ fn another_version_is_compared_and_never_overwritten() {
     assert_eq!(comparison.others, ["pH: 4.8 → 5.2"]);
 
     let ours = reader.show_everything().lines;
-    let copy = made(&mut reader, Command::KeepCopy { link });
+    let copy = made(&mut reader, ShareCommand::KeepCopy { link });
     assert_ne!(copy, id.to_string());
     let view = reader.show_everything();
     assert_eq!(view.formula.unwrap().name, "Cucumber and oat gel cream (from a link)");
-    reader.apply(Command::OpenFormula { formula: id });
+    reader.apply(ShelfCommand::OpenFormula { formula: id });
     assert_eq!(reader.show_everything().lines, ours, "the reader's own version is as it was");
 }
 
@@ -233,13 +239,13 @@ fn an_own_material_of_the_same_name_and_another_content_gets_another_number() {
     let link = maker.link_of(id, ADDRESS).address;
     let mut reader = open();
     let own = reader.show_everything().own_materials.unwrap()[0].id.clone();
-    reader.apply(Command::OpenMaterial { material: own.parse().unwrap() });
-    reader.apply(Command::SetPartAmount { part: 0, text: "40".to_owned() });
-    reader.apply(Command::CloseMaterial {});
+    reader.apply(MaterialsCommand::OpenMaterial { material: own.parse().unwrap() });
+    reader.apply(MaterialsCommand::SetPartAmount { part: 0, text: "40".to_owned() });
+    reader.apply(MaterialsCommand::CloseMaterial {});
     let published = reader.read_link(&link, None);
     assert_eq!(published.standing, Standing::Differs);
     assert!(published.comparison.unwrap().composition.iter().any(|change| change.name == "Glycerin"));
-    made(&mut reader, Command::KeepCopy { link });
+    made(&mut reader, ShareCommand::KeepCopy { link });
     let view = reader.show_everything();
     assert_eq!(view.own_materials.unwrap().len(), 2);
     assert_eq!(view.constituents, published.update.constituents, "the copy holds what was published");
@@ -259,7 +265,7 @@ fn a_link_that_cannot_be_read_leaves_the_shelf_as_it_is() {
         let reading = reader.read_link(text, None);
         assert_eq!(reading.code, Some(code), "{text}");
         assert!(reading.error.unwrap().contains("Nothing"));
-        let answer = reader.apply(Command::KeepCopy { link: text.to_owned() }).answer.unwrap();
+        let answer = reader.apply(ShareCommand::KeepCopy { link: text.to_owned() }).answer.unwrap();
         assert_eq!(answer.code, Some(code));
     }
     assert_eq!(reader.show_everything(), before);

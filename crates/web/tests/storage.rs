@@ -8,17 +8,25 @@
     reason = "what goes wrong in a test is to be seen at once"
 )]
 
+mod hands;
+
+use hands::at_bench;
 use std::cell::Cell;
 use std::io::Cursor;
 use std::rc::Rc;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{FormulaId, LineId};
-use stillroom_web::command::Command;
-use stillroom_web::keeping::{LoggedStore, MemoryStore, QuietRoom, Store, StoreError, Written};
+use stillroom_web::contract::KeepState;
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::share::command::ShareCommand;
+use stillroom_web::rooms::share::view_backup::{BackupView, Fate};
+use stillroom_web::rooms::share::write_up::WrittenForm;
+use stillroom_web::rooms::shelf::command::ShelfCommand;
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::view::{KeepState, Update};
-use stillroom_web::view_backup::{BackupView, Fate};
-use stillroom_web::write_up::WrittenForm;
+use stillroom_web::session::keeping::{LoggedStore, MemoryStore, QuietRoom, Store, StoreError, Written};
 
 fn room() -> QuietRoom {
     QuietRoom::at(1_764_000_000_000, 10_000)
@@ -93,30 +101,33 @@ fn shown(session: &mut Session) -> (Option<String>, String, Vec<String>) {
 fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
     let view = session.show_everything();
     match dice.below(4) {
-        0 => drop(session.apply(Command::SetNotes { text: format!("note {turn}") })),
+        0 => drop(session.apply(FormulaCommand::SetNotes { text: format!("note {turn}") })),
         1 => {
             if let Some(line) = view.lines.get(dice.below(view.lines.len().max(1))) {
-                session.apply(Command::SetAmount { line: LineId(line.id), text: format!("{}.5", turn % 3) });
+                session.apply(FormulaCommand::SetAmount { line: LineId(line.id), text: format!("{}.5", turn % 3) });
             }
         }
         2 => {
-            drop(
-                session.apply(Command::NewMaterial { composite: turn.is_multiple_of(2), name: format!("own {turn}") }),
-            );
+            drop(session.apply(MaterialsCommand::NewMaterial {
+                composite: turn.is_multiple_of(2),
+                name: format!("own {turn}"),
+            }));
         }
         _ => {
             // Several records in one act: a copy and all it is made of.
             let Some(id) = view.formula.and_then(|formula| formula.id) else {
-                session.apply(Command::RestoreExample {});
+                session.apply(ShelfCommand::SeeExample {
+                    example: stillroom_web::rooms::shelf::command::Example::GelCream,
+                });
                 return;
             };
             let link = session.link_of(FormulaId::try_from(id.clone()).unwrap(), "https://maker.example/").fragment;
-            session.apply(Command::DeleteFormula { formula: FormulaId::try_from(id).unwrap() });
+            session.apply(ShelfCommand::DeleteFormula { formula: FormulaId::try_from(id).unwrap() });
             let own = session.show_everything().own_materials.unwrap_or_default();
             for material in own.iter().take(1) {
-                session.apply(Command::DeleteMaterial { material: material.id.parse().unwrap() });
+                session.apply(MaterialsCommand::DeleteMaterial { material: material.id.parse().unwrap() });
             }
-            session.apply(Command::KeepCopy { link });
+            session.apply(ShareCommand::KeepCopy { link });
         }
     }
 }
@@ -142,7 +153,7 @@ fn three_hundred_browsers_are_killed_with_a_storage_that_reaches_the_disk_late_a
         for _ in 0..=dice.below(4) {
             act(&mut page, &mut dice, turn);
             if dice.below(4) == 0 {
-                page.apply(Command::Undo {});
+                page.apply(DeskCommand::Undo {});
             }
             acts += 1;
             page.keep();
@@ -185,7 +196,7 @@ fn three_hundred_browsers_are_killed_with_a_storage_that_reaches_the_disk_late_a
 fn a_log_that_cannot_be_written_is_said() {
     let store = LoggedStore::new(MemoryStore::default(), &[]);
     let mut page = Session::open_logged(store, Box::new(room()), DecimalMark::Point);
-    page.apply(Command::SetNotes { text: "kept?".into() });
+    page.apply(FormulaCommand::SetNotes { text: "kept?".into() });
     page.keep();
     assert!(!page.take_written().is_empty() && page.take_written().is_empty());
     let status = page.committed(false).status.unwrap();
@@ -259,7 +270,7 @@ fn storage_that_was_cleared_under_an_open_page_is_filled_again_and_said() {
     for key in &before {
         store.remove(key).unwrap();
     }
-    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "still here".to_owned() });
     let update = page.keep();
     assert!(update.notices.iter().any(|notice| notice.code == "storage.cleared"));
     // What the first pass did not know of, the next one keeps.
@@ -274,15 +285,15 @@ fn storage_that_was_cleared_under_an_open_page_is_filled_again_and_said() {
 fn settings_that_are_missing_beside_one_other_raise_no_false_conflicts() {
     let store = MemoryStore::default();
     let mut page = open_on(&store);
-    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
-    page.apply(Command::NewFormula { basis: stillroom_core::WrittenIn::Percent });
+    page.apply(MaterialsCommand::NewMaterial { composite: true, name: "own".to_owned() });
+    page.apply(ShelfCommand::NewFormula { basis: stillroom_core::WrittenIn::Percent });
     page.keep();
     let before = store.keys().unwrap();
     assert!(before.len() > 3, "{before:?}");
     let open = format!("stillroom.formula.{}", open_id(&mut page));
     store.remove("stillroom.settings").unwrap();
     store.remove(&open).unwrap();
-    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "still here".to_owned() });
     let mut update = page.keep();
     for _ in 0..3 {
         assert_eq!(update.status.as_ref().map_or(0, |status| status.conflicts.len()), 0, "{update:?}");
@@ -299,21 +310,21 @@ fn settings_that_are_missing_beside_one_other_raise_no_false_conflicts() {
 fn storage_that_another_tab_cleared_is_noticed_at_once() {
     let store = MemoryStore::default();
     let mut page = open_on(&store);
-    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
-    page.apply(Command::SetNotes { text: "still here".to_owned() });
+    page.apply(MaterialsCommand::NewMaterial { composite: true, name: "own".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "still here".to_owned() });
     page.keep();
     let before = store.keys().unwrap();
     for key in &before {
         store.remove(key).unwrap();
     }
-    let update = page.apply(Command::ChangedElsewhere { key: String::new() });
+    let update = page.apply(DeskCommand::ChangedElsewhere { key: String::new() });
     assert!(update.notices.iter().any(|notice| notice.code == "storage.cleared"));
     assert!(page.has_unkept());
     page.keep();
     assert_eq!(store.keys().unwrap(), before);
     assert_eq!(open_on(&store).show_everything().formula.unwrap().notes, "still here");
     // Where nothing is missing, an event without a key says nothing.
-    let update = page.apply(Command::ChangedElsewhere { key: String::new() });
+    let update = page.apply(DeskCommand::ChangedElsewhere { key: String::new() });
     assert!(update.notices.is_empty() && !page.has_unkept());
 }
 
@@ -323,8 +334,8 @@ fn a_full_storage_keeps_nothing_by_halves() {
     let mut page = open_on(&store);
     page.keep();
     let old = shown(&mut open_on(&store));
-    page.apply(Command::SetNotes { text: "new".to_owned() });
-    page.apply(Command::NewMaterial { composite: true, name: "own".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "new".to_owned() });
+    page.apply(MaterialsCommand::NewMaterial { composite: true, name: "own".to_owned() });
     store.fail_with(Some(StoreError::Full));
     assert_eq!(page.keep().status.unwrap().state, KeepState::Full);
     assert_eq!(shown(&mut open_on(&store)), old);
@@ -362,13 +373,13 @@ fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_compo
     page.keep();
     let id = open_id(&mut page);
     let line = squalane(&page.show_everything());
-    page.apply(Command::SetAmount { line, text: "4.5".to_owned() });
+    page.apply(FormulaCommand::SetAmount { line, text: "4.5".to_owned() });
     page.keep();
     assert!(page.versions_of(id).is_empty(), "typing on is no version");
     around.wait(3_600_000);
-    page.apply(Command::SetAmount { line, text: "6".to_owned() });
+    page.apply(FormulaCommand::SetAmount { line, text: "6".to_owned() });
     page.keep();
-    page.apply(Command::SetNotes { text: "richer".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "richer".to_owned() });
     page.keep();
     let versions = page.versions_of(id);
     assert_eq!(versions.len(), 1, "{versions:?}");
@@ -377,13 +388,36 @@ fn a_version_is_kept_when_the_maker_comes_back_and_compared_in_percent_and_compo
     assert_eq!((&*change.before, &*change.after), ("4.50", "6.00"));
     assert!(comparison.composition.iter().any(|change| change.name == "Aqua" && change.difference == "\u{2212}1.50"));
     assert_eq!(comparison.others, ["The notes read differently."]);
-    let restored = page.apply(Command::RestoreVersion { formula: id, version: versions[0].version.clone() });
+    let restored = page.apply(ShareCommand::RestoreVersion { formula: id, version: versions[0].version.clone() });
     assert!(restored.answer.unwrap().made.is_some());
     let view = page.show_everything();
     let line = view.lines.iter().find(|line| line.name.starts_with("Squalane")).unwrap();
     assert_eq!(line.amount, "4.50");
     // The versions lie beside the records and trouble nobody who reads those.
     assert!(open_with(store, &around).show_everything().status.unwrap().unreadable.is_empty());
+}
+
+/// What a batch was made from is a version, however soon the formula changes, and both call it by the same number.
+#[test]
+fn the_version_that_was_made_is_in_the_list_and_named_in_the_record() {
+    let around = room();
+    let mut page = open_with(MemoryStore::default(), &around);
+    page.keep();
+    let id = open_id(&mut page);
+    page.apply(at_bench("look", "", "").unwrap());
+    let lot = page.apply(at_bench("new", "", "").unwrap());
+    assert!(lot.answer.unwrap().error.is_none());
+    let run = page.show_everything().run.unwrap();
+    let line = squalane(&page.show_everything());
+    page.apply(FormulaCommand::SetAmount { line, text: "4.5".to_owned() });
+    page.keep();
+    let versions = page.versions_of(id);
+    assert_eq!(versions.len(), 1, "{versions:?}");
+    assert!(versions[0].text.starts_with("No. 1, ") && versions[0].text.ends_with(&run.lot), "{versions:?}");
+    let comparison = page.compare_version(id, &versions[0].version).unwrap();
+    assert!(comparison.lines.iter().any(|change| change.name.starts_with("Squalane")));
+    let record = page.show_everything().run.unwrap().record;
+    assert!(record.head.iter().any(|pair| pair.label == "Version" && pair.value == "1"), "{:?}", record.head);
 }
 
 #[test]
@@ -395,14 +429,14 @@ fn versions_come_along_in_a_backup() {
     let line = squalane(&page.show_everything());
     for amount in ["4.5", "6"] {
         around.wait(3_600_000);
-        page.apply(Command::SetAmount { line, text: amount.to_owned() });
+        page.apply(FormulaCommand::SetAmount { line, text: amount.to_owned() });
         page.keep();
     }
     assert!(!page.versions_of(id).is_empty());
     let mut other = open_on(&MemoryStore::default());
     read(&mut other, page.write_backup("https://maker.example/").as_bytes());
     assert!(other.versions_of(id).is_empty(), "a preview changes nothing");
-    other.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    other.apply(ShareCommand::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(other.versions_of(id), page.versions_of(id));
 }
 
@@ -411,23 +445,23 @@ fn versions_come_along_in_a_backup() {
 #[test]
 fn a_backup_puts_everything_on_another_device() {
     let mut page = open_on(&MemoryStore::default());
-    page.apply(Command::SetNotes { text: "<script>alert(1)</script> \u{202e}".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "<script>alert(1)</script> \u{202e}".to_owned() });
     let backup = page.write_backup("https://maker.example/");
     let store = MemoryStore::default();
     let mut other = open_on(&store);
     let id = open_id(&mut other);
-    other.apply(Command::DeleteFormula { formula: id });
+    other.apply(ShelfCommand::DeleteFormula { formula: id });
     let own = other.show_everything().own_materials.unwrap();
-    other.apply(Command::DeleteMaterial { material: own[0].id.parse().unwrap() });
+    other.apply(MaterialsCommand::DeleteMaterial { material: own[0].id.parse().unwrap() });
     let view = read(&mut other, backup.as_bytes());
     assert_eq!(view.error, None);
     let fates: Vec<_> = view.items.iter().map(|item| (item.kind.as_str(), item.fate)).collect();
     assert!(fates.contains(&("Formula", Fate::New)) && fates.contains(&("Material", Fate::New)), "{fates:?}");
     assert!(fates.contains(&("Extract", Fate::Same)), "{fates:?}");
-    other.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    other.apply(ShareCommand::RestoreBackup { differing: "both".to_owned() });
     other.keep();
     assert_eq!(shown(&mut open_on(&store)), shown(&mut page));
-    other.apply(Command::Undo {});
+    other.apply(DeskCommand::Undo {});
     assert!(other.show_everything().own_materials.unwrap().is_empty(), "a restore can be taken back");
 }
 
@@ -435,10 +469,10 @@ fn a_backup_puts_everything_on_another_device() {
 fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
     let mut page = open_on(&MemoryStore::default());
     let line = squalane(&page.show_everything());
-    page.apply(Command::SetAmount { line, text: "6".to_owned() });
+    page.apply(FormulaCommand::SetAmount { line, text: "6".to_owned() });
     let own = page.show_everything().own_materials.unwrap()[0].id.clone();
-    page.apply(Command::OpenMaterial { material: own.parse().unwrap() });
-    page.apply(Command::SetPartAmount { part: 0, text: "50".to_owned() });
+    page.apply(MaterialsCommand::OpenMaterial { material: own.parse().unwrap() });
+    page.apply(MaterialsCommand::SetPartAmount { part: 0, text: "50".to_owned() });
     let backup = page.write_backup("https://maker.example/");
     let theirs = page.show_everything();
 
@@ -447,13 +481,13 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
     let view = read(&mut here, backup.as_bytes());
     let fate = |kind: &str| view.items.iter().find(|item| item.kind == kind).unwrap().fate;
     assert_eq!((fate("Formula"), fate("Material")), (Fate::Differs, Fate::Differs));
-    here.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    here.apply(ShareCommand::RestoreBackup { differing: "both".to_owned() });
     let now = here.show_everything();
     assert_eq!((now.lines.clone(), now.constituents.clone()), (ours.lines, ours.constituents), "ours is as it was");
     let cards = now.shelf.unwrap().cards;
     assert_eq!(cards.len(), 2);
     let added = cards.iter().find(|card| card.name.ends_with("(from the backup)")).unwrap();
-    here.apply(Command::OpenFormula { formula: FormulaId::try_from(added.id.clone()).unwrap() });
+    here.apply(ShelfCommand::OpenFormula { formula: FormulaId::try_from(added.id.clone()).unwrap() });
     let percents = |view: &Update| {
         view.constituents.iter().map(|each| (each.inci.clone(), each.percent.clone())).collect::<Vec<_>>()
     };
@@ -461,7 +495,7 @@ fn what_differs_stands_beside_what_is_here_or_takes_its_place() {
 
     let mut taking = open_on(&MemoryStore::default());
     assert_eq!(read(&mut taking, backup.as_bytes()).error, None);
-    taking.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    taking.apply(ShareCommand::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(percents(&taking.show_everything()), percents(&theirs));
 }
 
@@ -481,15 +515,14 @@ fn a_backup_goes_on_past_what_it_cannot_read() {
     for (file, code) in [(&b"\xff\xd8\xff"[..], "backup.not-one"), (&backup.as_bytes()[..200], "backup.damaged")] {
         assert_eq!(read(&mut page, file).code, Some(code));
     }
-    page.apply(Command::RestoreBackup { differing: "theirs".to_owned() });
+    page.apply(ShareCommand::RestoreBackup { differing: "theirs".to_owned() });
     assert_eq!(page.show_everything().formula, before.formula, "nothing waits after a file that cannot be read");
 }
 
 /// A batch of the open formula with a journal that has one photo.
 fn with_photo(page: &mut Session, photo: &str) -> String {
     let mut act = |act: &str, on: &str, text: &str| {
-        let command = Command::ActOnBatch { act: act.to_owned(), on: on.to_owned(), text: text.to_owned() };
-        page.apply(command).answer.and_then(|answer| answer.made).unwrap_or_default()
+        page.apply(at_bench(act, on, text).unwrap()).answer.and_then(|answer| answer.made).unwrap_or_default()
     };
     let batch = act("new", "", "");
     let entry = act("entry-new", "", "2026-11-25");
@@ -519,7 +552,7 @@ fn photos_come_back_with_their_journal() {
     let photo = other.photo_of_backup("cafe-1").unwrap();
     assert_eq!((photo.taken_at, photo.bytes.as_slice()), (1_764_000_000_000, PHOTO));
     assert_eq!(other.photo_of_backup("cafe-9"), None);
-    let update = other.apply(Command::RestoreBackup { differing: "both".to_owned() });
+    let update = other.apply(ShareCommand::RestoreBackup { differing: "both".to_owned() });
     let said = &update.notices[0].text;
     assert!(said.contains("One photo is on this device now. One photo is damaged or found no room."), "{said}");
     assert_eq!(other.stray_photos(&["cafe-1".to_owned()]).names, [""; 0], "its journal came along");
@@ -540,8 +573,7 @@ fn a_photo_is_stray_once_nothing_can_bring_its_batch_back() {
     let here = ["cafe-1".to_owned(), "cafe-2".to_owned()];
     let batch = with_photo(&mut page, "cafe-1");
     assert_eq!(page.stray_photos(&here).names, ["cafe-2"]);
-    let delete = |act: &str| Command::ActOnBatch { act: act.to_owned(), on: batch.clone(), text: String::new() };
-    page.apply(delete("delete"));
+    page.apply(at_bench("delete", &batch, "").unwrap());
     assert_eq!(page.stray_photos(&here).names, ["cafe-2"], "undoing brings it back");
     page.keep();
     assert_eq!(open_on(&store).stray_photos(&here).names, here);
@@ -561,7 +593,7 @@ fn a_record_that_cannot_be_read_here_goes_along_in_the_backup() {
 fn a_formula_is_written_out_for_people() {
     let mut page = open_on(&MemoryStore::default());
     let id = open_id(&mut page);
-    page.apply(Command::SetNotes { text: "<img src=x onerror=alert(1)>".to_owned() });
+    page.apply(FormulaCommand::SetNotes { text: "<img src=x onerror=alert(1)>".to_owned() });
     let before = page.show_everything();
     let markdown = page.write_up(id, WrittenForm::Markdown);
     assert!(

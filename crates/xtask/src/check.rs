@@ -1,8 +1,11 @@
 //! Runs every test there is, step by step, and sums up.
 
 use crate::delegate;
+use crate::format;
+use crate::serve::Site;
 use crate::site::{self, Built, Form};
 use crate::supply;
+use crate::texts;
 use crate::tidy;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, run_showing, say};
@@ -10,6 +13,7 @@ use anyhow::{Context as _, Result, bail};
 use std::fmt::Write as _;
 use std::net::TcpListener;
 use std::process::Command;
+use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 /// Test cases that really ran.
@@ -29,7 +33,7 @@ struct Bench<'w> {
 type Step = fn(&mut Bench) -> Result<Cases>;
 
 /// Every step: its name for `--only`, what it does, and how.
-const STEPS: [(&str, &str, Step); 13] = [
+const STEPS: [(&str, &str, Step); 14] = [
     ("fmt", "formatting", format),
     ("clippy", "lints", lint),
     ("native", "tests of every crate", test_natively),
@@ -42,6 +46,7 @@ const STEPS: [(&str, &str, Step); 13] = [
     ("seam", "the kept types are the generated ones", compare_seam),
     ("types", "types of the page's scripts", check_types),
     ("browser", "the page in a headless browser", test_page),
+    ("firefox", "the main job in Firefox", test_in_firefox),
     ("fuzz", "hostile input, for a moment", fuzz_shortly),
 ];
 
@@ -121,9 +126,8 @@ fn summary(outcomes: &[Outcome]) -> String {
 }
 
 fn format(bench: &mut Bench) -> Result<Cases> {
-    toolchain::ensure_component(bench.workspace, "fmt", "rustfmt")?;
-    let mut command = bench.workspace.cargo("fmt");
-    succeed(command.args(["--all", "--check"]))
+    format::format(bench.workspace, format::Form::Check).context("`cargo xtask fmt` formats everything")?;
+    Ok(Cases::default())
 }
 
 fn lint(bench: &mut Bench) -> Result<Cases> {
@@ -139,7 +143,8 @@ fn lint(bench: &mut Bench) -> Result<Cases> {
     succeed(command.args([
         "--package",
         site::SEAM_PACKAGE,
-        "--all-targets",
+        // The tests run natively and were looked at above.
+        "--lib",
         "--features",
         "split",
         "--",
@@ -223,6 +228,7 @@ fn compare_seam(bench: &mut Bench) -> Result<Cases> {
 }
 
 fn check_types(bench: &mut Bench) -> Result<Cases> {
+    texts::compare_kept_types(bench.workspace, &texts::read(bench.workspace)?)?;
     let node = toolchain::ensure_node_packages(bench.workspace)?;
     // The page, its worker and the tests live in worlds of different globals.
     for project in ["tsconfig.json", "tsconfig.worker.json", "tsconfig.tests.json"] {
@@ -259,6 +265,38 @@ fn test_page(bench: &mut Bench) -> Result<Cases> {
         bail!("no browser test passed");
     }
     Ok(cases)
+}
+
+/// The main job in Firefox, which is driven by a standard of the web.
+fn test_in_firefox(bench: &mut Bench) -> Result<Cases> {
+    bench.built()?;
+    let node = toolchain::ensure_node_packages(bench.workspace)?;
+    let browser = toolchain::firefox();
+    toolchain::ensure_programs(&[(&browser, "firefox-esr")])?;
+    let site = Arc::new(Site::open(&bench.workspace.dist(), free_port()?)?);
+    let address = site.address()?;
+    std::thread::spawn(move || site.serve());
+    let mut command = Command::new(node);
+    command
+        .current_dir(bench.workspace.node_side())
+        .args(["--test", "--test-reporter=tap", "firefox/smoke.mjs"])
+        .env("STILLROOM_ADDRESS", address)
+        .env("FIREFOX_PATH", browser);
+    let (succeeded, printed) = run_showing(&mut command)?;
+    let cases = count_node_cases(&printed);
+    if cases.passed == 0 || (!succeeded && cases.failed == 0) {
+        bail!("the tests in Firefox did not run to their end");
+    }
+    Ok(cases)
+}
+
+/// Adds up the closing lines of Node's test runner.
+fn count_node_cases(printed: &[String]) -> Cases {
+    let number = |word: &str| {
+        let line = printed.iter().rev().find_map(|line| line.trim_start().strip_prefix(word));
+        line.and_then(|number| number.trim().parse().ok()).unwrap_or(0)
+    };
+    Cases { passed: number("# pass "), failed: number("# fail ") + number("# cancelled ") }
 }
 
 /// Seconds each fuzz target gets in a test run: enough to see that it runs and holds on its corpus.
@@ -338,6 +376,13 @@ mod tests {
         ]
         .map(str::to_owned);
         assert_eq!(count_cases(&printed), Cases { passed: 15, failed: 2 });
+    }
+
+    #[test]
+    fn closing_lines_of_node_are_read() {
+        let printed = ["ok 1 - opens", "# tests 4", "# pass 3", "# fail 1", "# cancelled 0"].map(str::to_owned);
+        assert_eq!(count_node_cases(&printed), Cases { passed: 3, failed: 1 });
+        assert_eq!(count_node_cases(&[]), Cases::default());
     }
 
     #[test]

@@ -4,13 +4,18 @@ mod arguments;
 mod bench;
 mod check;
 mod compress;
+mod dead;
 mod delegate;
+mod format;
 mod http;
+mod lighthouse;
+mod pictures;
 mod policy;
 mod serve;
 mod site;
 mod size;
 mod supply;
+mod texts;
 mod tidy;
 mod toolchain;
 mod workspace;
@@ -27,17 +32,23 @@ The developer's commands of Stillroom:
                                   build the site, soon done or as released, and serve it on this machine
   cargo xtask build               build the site into dist/, as small as it gets
   cargo xtask test [--only STEP,...]
-                                  run every test: fmt, clippy, native, doc, tidy, supply, site, seam, types, browser, fuzz
+                                  run every test: fmt, clippy, native, doc, tidy, supply, site, seam, types, browser,
+                                  firefox, fuzz
+  cargo xtask fmt                 format every file of Rust, JavaScript and CSS
+  cargo xtask messages            rewrite the types of the page's texts, and name what languages do not agree in
   cargo xtask size [--json]       bytes of the built site against its budget
   cargo xtask bench [WORD] [--json]
                                   run the benchmarks, or those whose file name contains WORD
+  cargo xtask bench lighthouse    what Lighthouse says of the built site on a phone: scores, paints, interactive
+  cargo xtask pictures [--language TAG] [--no-build] [WORD...]
+                                  pictures of every room, or of those named, into target/pictures
   cargo xtask evidence [--json]   every set of outside values the core is held to, with the worst deviation
   cargo xtask data check|report [--json]
                                   the state of the catalogue
   cargo xtask data sample [--seed N] [--count N]
                                   published values drawn by a seed, to be looked up again in their sources
   cargo xtask fuzz --seconds N    fuzz every target for N seconds each
-  cargo xtask help                this list";
+  cargo xtask help                this list; --help and -h behind any command as well";
 
 fn main() -> ExitCode {
     match dispatch(Arguments::new(std::env::args().skip(1))) {
@@ -50,13 +61,39 @@ fn main() -> ExitCode {
 }
 
 fn dispatch(mut arguments: Arguments) -> Result<ExitCode> {
-    let command = arguments.word().unwrap_or_else(|| "help".to_owned());
+    let asks_for_help = arguments.flag("--help") | arguments.flag("-h");
+    let command = arguments.word().filter(|_| !asks_for_help).unwrap_or_else(|| "help".to_owned());
     match command.as_str() {
         "serve" => serve_site(arguments),
         "build" => build_site(arguments),
         "test" => run_tests(arguments),
+        "fmt" => {
+            arguments.finish()?;
+            format::format(&Workspace::find()?, format::Form::Write)?;
+            Ok(ExitCode::SUCCESS)
+        }
+        "messages" => {
+            arguments.finish()?;
+            let workspace = Workspace::find()?;
+            let catalogue = texts::read(&workspace)?;
+            texts::keep_types(&workspace, &catalogue)?;
+            for disagreement in &catalogue.disagreements {
+                println!("{disagreement}");
+            }
+            Ok(if catalogue.disagreements.is_empty() { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+        }
         "size" => show_size(arguments),
         "bench" => show_benchmarks(arguments),
+        "pictures" => {
+            let mut wanted = pictures::Wanted { language: arguments.option("--language")?, ..Default::default() };
+            wanted.build = !arguments.flag("--no-build");
+            while let Some(word) = arguments.word() {
+                wanted.words.push(word);
+            }
+            arguments.finish()?;
+            pictures::take(&Workspace::find()?, wanted)?;
+            Ok(ExitCode::SUCCESS)
+        }
         "evidence" => {
             let passed_on = flags(arguments, &["--json"], None)?;
             delegate::run_binary(&Workspace::find()?, "stillroom-reference", "evidence", &passed_on)
@@ -145,6 +182,10 @@ fn show_benchmarks(mut arguments: Arguments) -> Result<ExitCode> {
     let json = arguments.flag("--json");
     let only = arguments.word();
     arguments.finish()?;
+    if only.as_deref() == Some("lighthouse") {
+        lighthouse::measure(&Workspace::find()?)?;
+        return Ok(ExitCode::SUCCESS);
+    }
     let times = bench::measure(&Workspace::find()?, only.as_deref())?;
     if json {
         println!("{}", serde_json::to_string(&times)?);

@@ -3,14 +3,15 @@
 //! `dist/` holds `index.html`, `sw.js`, the manifest and the icons at stable addresses. Everything else lies in one
 //! folder named after the content of the whole build, so that no page ever mixes files of two builds.
 
+use crate::compress;
 use crate::policy;
-use crate::size;
 use crate::supply;
+use crate::texts;
 use crate::toolchain::{self, WasmToolchain};
 use crate::workspace::{Workspace, ending, files_below, run, say};
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
@@ -23,11 +24,13 @@ const SEAM_WASM: &str = "stillroom_web.wasm";
 
 /// Folder of the seam, with every piece of it.
 pub const SEAM: &str = "seam";
-/// The part of the seam that a first visit waits for, and the script that binds it to the page.
-pub const FIRST_OF_SEAM: [&str; 2] = ["stillroom.js", "stillroom_bg.wasm"];
+/// The part of the seam that a first visit waits for: the script that binds it to the page fetches it.
+const FIRST_OF_SEAM: &str = "stillroom_bg.wasm";
 
 /// Where the kept copy of the seam's types lies, so that the page can be checked against it without a build.
 pub const KEPT_TYPES: &str = "www/seam.d.ts";
+/// Texts of the first view in the first language: a page in that language asks for them at once.
+const FIRST_TEXTS: [&str; 3] = ["texts/en-main.txt", "words/en/common.js", "words/en/shelf.js"];
 
 /// What `index.html` writes for the folder that a build names.
 const ASSETS: &str = "./assets/";
@@ -37,6 +40,8 @@ const ASSETS_FROM_BELOW: &str = "../assets/";
 const POLICY_MARKER: &str = "<!-- policy -->";
 /// Where `index.html` wants what the first view needs to be asked for at once, instead of one file after the other.
 const PRELOAD_MARKER: &str = "<!-- preload -->";
+/// Where `index.html` wants to be told how much there is beyond that.
+const REST_MARKER: &str = "<!-- rest -->";
 /// Where the service worker wants the list of files.
 const BUILD_MARKER: &str = "/* build */ { version: 'unbuilt', files: [] }";
 
@@ -107,6 +112,8 @@ pub fn build(workspace: &Workspace, form: Form) -> Result<Built> {
         }
         shrink_scripts(workspace, &mut seam)?;
     }
+    let catalogue = texts::read(workspace)?;
+    texts::add(workspace, &catalogue, &mut sources)?;
     let (version, site) = assemble(&sources, &seam)?;
     replace_folder(&workspace.dist(), &site)?;
     let total: usize = site.values().map(Vec::len).sum();
@@ -116,19 +123,29 @@ pub fn build(workspace: &Workspace, form: Form) -> Result<Built> {
 
 /// Compares the kept copy of the seam's types with what this build generated.
 pub fn compare_kept_types(workspace: &Workspace, built: &Built) -> Result<()> {
-    let kept = std::fs::read_to_string(workspace.path(KEPT_TYPES)).unwrap_or_default();
-    if kept == built.types {
+    compare_kept(workspace, KEPT_TYPES, &built.types, "build")
+}
+
+/// Compares a kept copy of generated types with what is generated now.
+pub fn compare_kept(workspace: &Workspace, path: &str, types: &str, command: &str) -> Result<()> {
+    let kept = std::fs::read_to_string(workspace.path(path)).unwrap_or_default();
+    if kept == types {
         return Ok(());
     }
-    let line = kept.lines().zip(built.types.lines()).take_while(|(kept, new)| kept == new).count() + 1;
-    bail!("{KEPT_TYPES} differs from the generated types from line {line} on: run `cargo xtask build` and commit it")
+    let line = kept.lines().zip(types.lines()).take_while(|(kept, new)| kept == new).count() + 1;
+    bail!("{path} differs from the generated types from line {line} on: run `cargo xtask {command}` and commit it")
 }
 
 /// Rewrites the kept copy of the seam's types.
 pub fn keep_types(workspace: &Workspace, built: &Built) -> Result<()> {
-    if compare_kept_types(workspace, built).is_err() {
-        std::fs::write(workspace.path(KEPT_TYPES), &built.types)?;
-        say(&format!("{KEPT_TYPES} has changed: commit it with this change"));
+    keep(workspace, KEPT_TYPES, &built.types)
+}
+
+/// Rewrites a kept copy of generated types.
+pub fn keep(workspace: &Workspace, path: &str, types: &str) -> Result<()> {
+    if std::fs::read_to_string(workspace.path(path)).unwrap_or_default() != types {
+        std::fs::write(workspace.path(path), types)?;
+        say(&format!("{path} has changed: commit it with this change"));
     }
     Ok(())
 }
@@ -299,8 +316,8 @@ fn without_remarks(sheet: &str) -> String {
     parts.fold(first, |kept, part| kept + part.split_once("*/").map_or("", |(_, after)| after.trim_start()))
 }
 
-/// Shrinks every script of the page but the service worker, whose list of files is written in later. Where the Node
-/// package for it is not installed, scripts stay as they were written.
+/// Joins what is fetched together and shrinks it: every script but the service worker, whose list of files is written in
+/// later. Where the Node package for it is not installed, scripts stay as they were written.
 fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
     let scripts: BTreeMap<&str, &str> = files
         .iter()
@@ -308,7 +325,7 @@ fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
         .map(|(path, content)| Ok((path.as_str(), std::str::from_utf8(content)?)))
         .collect::<Result<_>>()?;
     let input = serde_json::to_vec(&scripts)?;
-    let Some(mut node) = toolchain::node_script(workspace, "shrink-scripts.mjs", "terser") else {
+    let Some(mut node) = toolchain::node_script(workspace, "join-scripts.mjs", "terser") else {
         return Ok(());
     };
     let mut node = node
@@ -321,9 +338,10 @@ fn shrink_scripts(workspace: &Workspace, files: &mut Files) -> Result<()> {
     let writing = std::thread::spawn(move || stdin.write_all(&input));
     let output = node.wait_with_output()?;
     let written = writing.join().map_err(|_| anyhow::anyhow!("the scripts could not be handed to node"))?;
-    ensure!(output.status.success(), "shrink-scripts.mjs failed: {}", output.status);
+    ensure!(output.status.success(), "join-scripts.mjs failed: {}", output.status);
     written?;
     let shrunk: BTreeMap<String, String> = serde_json::from_slice(&output.stdout)?;
+    files.retain(|path, _| ending(path) != "js" || path == WORKER);
     files.extend(shrunk.into_iter().map(|(path, script)| (path, script.into_bytes())));
     Ok(())
 }
@@ -370,8 +388,11 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     let page = text(&mut site, "index.html")?;
     ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
     ensure!(page.matches(PRELOAD_MARKER).count() == 1, "www/index.html must hold `{PRELOAD_MARKER}` once, in its head");
-    let page = page.replace(POLICY_MARKER, &policy).replace(PRELOAD_MARKER, &preloads(&site));
-    let page = page.replace(ASSETS, &format!("./v-{version}/"));
+    ensure!(page.matches(REST_MARKER).count() == 1, "www/index.html must hold `{REST_MARKER}` once, in its head");
+    let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
+    site.insert("index.html".to_owned(), page.clone().into_bytes());
+    let first = first_load(&site);
+    let page = page.replace(PRELOAD_MARKER, &preloads(&first)).replace(REST_MARKER, &rest(&site, &first)?);
     site.insert("index.html".to_owned(), page.into_bytes());
 
     for path in FOR_OTHER_PAGES.into_iter().filter(|path| sources.contains_key(*path)) {
@@ -387,20 +408,94 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     Ok((version, site))
 }
 
-/// Links for every script and the first part of the seam that the page cannot do without.
-fn preloads(site: &Files) -> String {
-    let first = site.keys().filter(|path| path.starts_with("v-") && !size::is_later(path));
-    let links = first.filter_map(|path| match ending(path) {
-        "js" => Some(format!("<link rel=\"modulepreload\" href=\"./{path}\">")),
-        "wasm" => Some(format!("<link rel=\"preload\" as=\"fetch\" crossorigin href=\"./{path}\">")),
-        _ => None,
-    });
-    links.collect::<Vec<_>>().join("\n")
+/// What the first view needs: the page with what it links to, every script its script is made of, the seam's first part,
+/// the service worker and the manifest. Everything else comes later.
+pub fn first_load(site: &Files) -> BTreeSet<String> {
+    let mut first: BTreeSet<String> = ["index.html", WORKER, "manifest.webmanifest"].map(str::to_owned).into();
+    first.retain(|path| site.contains_key(path));
+    let page = site.get("index.html").map(|content| String::from_utf8_lossy(content)).unwrap_or_default();
+    let linked = page.split(['"', ' ', '>']).map(|word| word.trim_start_matches("src="));
+    let mut found: Vec<String> = linked
+        .filter_map(|word| word.strip_prefix("./"))
+        .filter(|path| path.starts_with("v-") && site.contains_key(*path))
+        .map(str::to_owned)
+        .collect();
+    while let Some(path) = found.pop() {
+        if !first.insert(path.clone()) || ending(&path) != "js" {
+            continue;
+        }
+        let folder = path.rsplit_once('/').map_or("", |(folder, _)| folder);
+        if folder.rsplit('/').next() == Some(SEAM) {
+            found.push(format!("{folder}/{FIRST_OF_SEAM}"));
+        }
+        let script = site.get(&path).map(|content| String::from_utf8_lossy(content)).unwrap_or_default();
+        found.extend(imports(&script).map(|named| resolve(folder, named)));
+    }
+    let folder = site
+        .keys()
+        .find_map(|path| path.split_once('/').map(|(folder, _)| folder).filter(|folder| folder.starts_with("v-")));
+    first.extend(folder.into_iter().flat_map(|folder| FIRST_TEXTS.map(|path| format!("{folder}/{path}"))));
+    first.retain(|path| site.contains_key(path));
+    first
 }
 
-/// Hexadecimal digits of a hash in the list of files: 128 bits are past what anybody can forge, and digits of a hash do not
-/// compress.
-const HASH_DIGITS: usize = 32;
+/// What a script imports before it runs; what it imports only when asked to is not among it.
+fn imports(script: &str) -> impl Iterator<Item = &str> {
+    // Of a text in quotes, every second piece is inside; ours have no quotes that stand alone before the last import.
+    ["\"", "'"].into_iter().flat_map(move |quote| {
+        script.match_indices(quote).filter_map(move |(at, _)| {
+            let before = script[..at].trim_end();
+            let named = script[at + 1..].split(quote).next()?;
+            let is_import = before.ends_with("from") || before.ends_with("import");
+            (is_import && named.starts_with('.') && ending(named) == "js").then_some(named)
+        })
+    })
+}
+
+/// The path a script in a folder means by a relative address.
+fn resolve(folder: &str, named: &str) -> String {
+    let mut path: Vec<&str> = folder.split('/').collect();
+    for step in named.split('/') {
+        match step {
+            "." => {}
+            ".." => {
+                path.pop();
+            }
+            name => path.push(name),
+        }
+    }
+    path.join("/")
+}
+
+/// Links for every script and the first part of the seam that the page cannot do without. Scripts first: they are small,
+/// and what they do while the seam arrives need not be done after it.
+fn preloads(first: &BTreeSet<String>) -> String {
+    let of_kind = |kind: &'static str| first.iter().filter(move |path| ending(path) == kind && *path != WORKER);
+    let scripts = of_kind("js").map(|path| format!("<link rel=\"modulepreload\" href=\"./{path}\">"));
+    let texts = of_kind("txt").map(|path| format!("<link rel=\"preload\" as=\"fetch\" crossorigin href=\"./{path}\">"));
+    let seam = of_kind("wasm").map(|path| format!("<link rel=\"preload\" as=\"fetch\" crossorigin href=\"./{path}\">"));
+    scripts.chain(texts).chain(seam).collect::<Vec<_>>().join("\n")
+}
+
+/// How well the rest is compressed to say its size: about as well as hosts do.
+const USUAL_QUALITY: i32 = 5;
+
+/// Says in the page how many kilobytes there are beyond the first view, in tens.
+fn rest(site: &Files, first: &BTreeSet<String>) -> Result<String> {
+    let mut bytes = 0;
+    let fetched = |path: &str| !first.contains(path) && !texts::is_of_another_language(path);
+    for (path, content) in site.iter().filter(|(path, _)| fetched(path)) {
+        bytes +=
+            if compress::is_worthwhile(path) { compress::brotli(content, USUAL_QUALITY)?.len() } else { content.len() };
+    }
+    let kilobytes = bytes.div_ceil(10_000) * 10;
+    Ok(format!("<meta name=\"rest\" content=\"{kilobytes}\">"))
+}
+
+/// Hexadecimal digits of a hash in the list of files: 64 bits tell a file that was cut off or belongs to another build from
+/// the right one. Nobody is kept from forging by more: who can put a file on the site can put this list there, and digits
+/// of a hash do not compress.
+const HASH_DIGITS: usize = 16;
 
 /// What the service worker fetches, with how the hash of each file must begin.
 fn list_of_files(version: &str, site: &Files) -> String {
@@ -468,7 +563,7 @@ mod tests {
         files(&[
             (
                 "index.html",
-                "<head><!-- policy --><!-- preload --><script type=module src=./assets/main.js></script></head>",
+                "<head><!-- policy --><!-- preload --><!-- rest --><script type=module src=./assets/main.js></script></head>",
             ),
             ("main.js", "import './part.js'; // ./assets/ stays"),
             ("manifest.webmanifest", "{}"),
@@ -525,6 +620,43 @@ mod tests {
     }
 
     #[test]
+    fn the_first_load_is_what_the_page_is_made_of_before_it_runs() {
+        let site = files(&[
+            ("index.html", "<link href=\"./v-1/a.css\"><script type=\"module\" src=\"./v-1/main.js\"></script>"),
+            ("v-1/a.css", ""),
+            (
+                "v-1/main.js",
+                "import{a as b}from\"./dom/a.js\";import './seam/stillroom.js';const c=()=>import(\"./later.js\");",
+            ),
+            ("v-1/dom/a.js", "import { d } from '../d.js';\nexport * from \"./e.js\";"),
+            ("v-1/dom/e.js", ""),
+            ("v-1/d.js", "const from = 'nowhere.js';"),
+            ("v-1/later.js", "import './deeper.js';"),
+            ("v-1/deeper.js", ""),
+            ("v-1/seam/stillroom.js", ""),
+            ("v-1/seam/stillroom_bg.wasm", ""),
+            ("v-1/seam/split_whole.wasm", ""),
+            ("sw.js", ""),
+        ]);
+        let first: Vec<String> = first_load(&site).into_iter().collect();
+        let expected = [
+            "index.html",
+            "sw.js",
+            "v-1/a.css",
+            "v-1/d.js",
+            "v-1/dom/a.js",
+            "v-1/dom/e.js",
+            "v-1/main.js",
+            "v-1/seam/stillroom.js",
+            "v-1/seam/stillroom_bg.wasm",
+        ];
+        assert_eq!(first, expected);
+        let links = preloads(&first_load(&site));
+        assert_eq!(links.matches("modulepreload").count(), 5);
+        assert!(links.lines().last().unwrap().contains("wasm"), "{links}");
+    }
+
+    #[test]
     fn the_worker_lists_every_file_but_itself_with_its_hash() {
         let (version, site) = assemble(&sources(), &seam()).unwrap();
         let worker = String::from_utf8(site["sw.js"].clone()).unwrap();
@@ -536,7 +668,7 @@ mod tests {
         assert_eq!(listed, built);
         let icon = &build["files"][0];
         // The digest of `<svg/>`, computed with coreutils' sha256sum.
-        assert_eq!(icon["sha256"], "d4dc56669143034f31aa309635d4113d");
+        assert_eq!(icon["sha256"], "d4dc56669143034f");
         assert_eq!(icon["bytes"], 6);
     }
 

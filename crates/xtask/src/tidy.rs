@@ -1,14 +1,18 @@
 //! House rules that no compiler knows, each a function from what it looks at to the places that break it.
 
+use crate::dead;
+use crate::texts;
 use crate::workspace::{Workspace, capture};
 use anyhow::Result;
 use serde_json::Value;
 use std::process::Command;
 
 /// What each crate of ours may depend on among ours. The arrows run one way.
-const ARROWS: [(&str, &[&str]); 4] = [
-    ("stillroom-core", &[]),
-    ("stillroom-catalogue", &["stillroom-core"]),
+const ARROWS: [(&str, &[&str]); 6] = [
+    ("stillroom-terms", &[]),
+    ("stillroom-messages", &[]),
+    ("stillroom-core", &["stillroom-terms"]),
+    ("stillroom-catalogue", &["stillroom-terms", "stillroom-core"]),
     ("stillroom-exchange", &["stillroom-core", "stillroom-catalogue"]),
     ("stillroom-web", &["stillroom-core", "stillroom-catalogue", "stillroom-exchange"]),
 ];
@@ -18,7 +22,7 @@ const BROWSER_CRATES: [&str; 6] =
     ["js-sys", "serde-wasm-bindgen", "tsify", "wasm-bindgen", "wasm-bindgen-futures", "web-sys"];
 
 /// Crates that hold no unsafe code and open with what they are for.
-const FOUNDATIONS: [&str; 3] = ["core", "catalogue", "exchange"];
+const FOUNDATIONS: [&str; 5] = ["terms", "messages", "core", "catalogue", "exchange"];
 
 /// A rule: what it asks for, and the places that break it.
 #[derive(Debug)]
@@ -51,6 +55,9 @@ pub fn check(workspace: &Workspace) -> Result<Vec<Verdict>> {
         verdict("pages hold no inline script or style", inline_code(&files)),
         verdict("scripts treat text as text", text_as_code(&files)),
         verdict("scripts are checked for types", unchecked_scripts(&files)),
+        verdict("every word of the page is said", unsaid_words(workspace, &files)?),
+        verdict("what a script exports another imports", dead::unused_exports(&page_scripts(&files))),
+        verdict("no script is longer than what one person holds in mind", long_scripts(&files)),
         verdict("what continuous integration runs of others is named by commit", unpinned_actions(&files)),
     ])
 }
@@ -252,6 +259,37 @@ fn unchecked_scripts(files: &[TextFile]) -> Vec<String> {
         .collect()
 }
 
+/// The scripts of the page, without the service worker.
+fn page_scripts(files: &[TextFile]) -> Vec<dead::Script<'_>> {
+    files
+        .iter()
+        .filter(|file| is_script(&file.path) && file.path.starts_with("www/") && file.path != "www/sw.js")
+        .map(|file| (file.path.as_str(), file.content.as_str()))
+        .collect()
+}
+
+/// Words of the message files that no script says.
+fn unsaid_words(workspace: &Workspace, files: &[TextFile]) -> Result<Vec<String>> {
+    let words = texts::words_of_rooms(&texts::read(workspace)?);
+    let is_loader = |path: &str| words.iter().any(|(place, _)| place == path);
+    let mut scripts = page_scripts(files);
+    scripts.retain(|(path, _)| !is_loader(path));
+    scripts.extend(words.iter().map(|(path, text)| (path.as_str(), text.as_str())));
+    Ok(dead::unsaid_words(&scripts))
+}
+
+/// Lines that a script of the page may have.
+const LONGEST_SCRIPT: usize = 400;
+
+fn long_scripts(files: &[TextFile]) -> Vec<String> {
+    page_scripts(files)
+        .into_iter()
+        .map(|(path, text)| (path, text.lines().count()))
+        .filter(|(_, lines)| *lines > LONGEST_SCRIPT)
+        .map(|(path, lines)| format!("{path}: {lines} lines"))
+        .collect()
+}
+
 /// A tag can be moved to other code; a commit cannot.
 fn unpinned_actions(files: &[TextFile]) -> Vec<String> {
     let workflows: Vec<_> = files.iter().filter(|file| file.path.starts_with(".github/")).collect();
@@ -292,6 +330,8 @@ mod tests {
     fn workspace() -> Vec<Value> {
         vec![
             package("stillroom-core", &[("serde", "^1")]),
+            package("stillroom-terms", &[]),
+            package("stillroom-messages", &[]),
             package("stillroom-catalogue", &[("stillroom-core", "*")]),
             package("stillroom-exchange", &[("stillroom-catalogue", "*")]),
             package("stillroom-web", &[("stillroom-exchange", "*"), ("wasm-bindgen", "=0.2.130")]),
@@ -320,7 +360,7 @@ mod tests {
     fn only_the_web_crate_knows_the_browser() {
         assert_eq!(browser_knowledge(&workspace()), Vec::<String>::new());
         let mut packages = workspace();
-        packages[2] = package("stillroom-exchange", &[("js-sys", "^0.3")]);
+        packages[4] = package("stillroom-exchange", &[("js-sys", "^0.3")]);
         assert_eq!(browser_knowledge(&packages), ["stillroom-exchange depends on js-sys"]);
     }
 
@@ -328,7 +368,7 @@ mod tests {
     fn bindings_and_generator_are_pinned_to_one_version() {
         assert_eq!(unequal_pins(&workspace()), Vec::<String>::new());
         let mut packages = workspace();
-        packages[3] = package("stillroom-web", &[("wasm-bindgen", "^0.2.131")]);
+        packages[5] = package("stillroom-web", &[("wasm-bindgen", "^0.2.131")]);
         assert_eq!(unequal_pins(&packages).len(), 2);
     }
 
@@ -369,8 +409,13 @@ mod tests {
         ] {
             assert_eq!(machine_paths(&file("README.md", &format!("first line\n{content}"))), ["README.md:2"]);
         }
-        for content in ["https://example.org/work/1", "benches/work/", "the work/home balance", "/usr/bin/chromium"] {
-            assert_eq!(machine_paths(&file("README.md", content)), Vec::<String>::new(), "{content}");
+        for content in [
+            format!("https://example.org{}home/1", '/'),
+            format!("benches{}home/", '/'),
+            "from work to home".to_owned(),
+            "/usr/bin/chromium".to_owned(),
+        ] {
+            assert_eq!(machine_paths(&file("README.md", &content)), Vec::<String>::new(), "{content}");
         }
     }
 

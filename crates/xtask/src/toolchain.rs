@@ -27,7 +27,7 @@ pub enum WasmToolchain {
 #[derive(Debug, Default, Clone)]
 struct SystemCompiler {
     compiler: bool,
-    library_source: bool,
+    std_source: bool,
     linker: Option<String>,
 }
 
@@ -35,7 +35,7 @@ impl SystemCompiler {
     fn look() -> Self {
         Self {
             compiler: Path::new("/usr/bin/rustc").is_file(),
-            library_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
+            std_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
             linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
                 .into_iter()
                 .find(|linker| is_on_path(linker))
@@ -46,7 +46,7 @@ impl SystemCompiler {
     /// The toolchain these make, if none is missing.
     fn toolchain(&self) -> Option<WasmToolchain> {
         let linker = self.linker.clone()?;
-        (self.compiler && self.library_source).then_some(WasmToolchain::FromSource { linker })
+        (self.compiler && self.std_source).then_some(WasmToolchain::FromSource { linker })
     }
 }
 
@@ -178,10 +178,21 @@ pub fn ensure_programs(wanted: &[(&str, &str)]) -> Result<()> {
         bail!(
             "{program} is missing. On Debian: sudo apt-get install -y {list}. Elsewhere install what `{package}` is called \
              there{}",
-            if program.contains("chromium") { " and set CHROME_PATH to the browser" } else { "" }
+            where_to_say(program)
         );
     }
     Ok(())
+}
+
+/// How to name a browser that lies elsewhere.
+fn where_to_say(program: &str) -> &'static str {
+    if program.contains("chromium") {
+        " and set CHROME_PATH to the browser"
+    } else if program.contains("firefox") {
+        " and set FIREFOX_PATH to the browser"
+    } else {
+        ""
+    }
 }
 
 fn exists(program: &str) -> bool {
@@ -195,6 +206,11 @@ fn is_root() -> bool {
 /// The browser the tests drive.
 pub fn chromium() -> String {
     std::env::var("CHROME_PATH").unwrap_or_else(|_| "/usr/bin/chromium".to_owned())
+}
+
+/// The other browser: it runs the main job.
+pub fn firefox() -> String {
+    std::env::var("FIREFOX_PATH").unwrap_or_else(|_| "/usr/bin/firefox-esr".to_owned())
 }
 
 /// The oldest Node that the packages of `tests/browser` accept.
@@ -247,14 +263,19 @@ fn major_version(answer: &str) -> Option<u32> {
 
 /// Makes sure that Node and the packages of `tests/browser` are there, and returns the program.
 pub fn ensure_node_packages(workspace: &Workspace) -> Result<PathBuf> {
+    ensure_packages_of(workspace, "tests/browser")
+}
+
+/// Makes sure that Node and the packages that the lock of a folder names are there, and returns the program.
+pub fn ensure_packages_of(workspace: &Workspace, place: &str) -> Result<PathBuf> {
     let node = ensure_node(workspace)?;
-    let folder = workspace.node_side();
+    let folder = workspace.path(place);
     let lock = std::fs::read(folder.join("package-lock.json")).context("package-lock.json cannot be read")?;
     let stamp = folder.join("node_modules/.installed-from");
     if std::fs::read(&stamp).is_ok_and(|installed| installed == lock) {
         return Ok(node);
     }
-    say("installing the Node packages of tests/browser");
+    say(&format!("installing the Node packages of {place}"));
     let mut install = Command::new("npm");
     run(install.current_dir(&folder).args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]))?;
     std::fs::write(&stamp, lock)?;
@@ -289,12 +310,12 @@ mod tests {
 
     #[test]
     fn the_fallback_needs_compiler_source_and_linker() {
-        let whole = SystemCompiler { compiler: true, library_source: true, linker: Some("wasm-ld-19".to_owned()) };
+        let whole = SystemCompiler { compiler: true, std_source: true, linker: Some("wasm-ld-19".to_owned()) };
         let linker = "wasm-ld-19".to_owned();
         assert_eq!(whole.toolchain(), Some(WasmToolchain::FromSource { linker }));
         for part in [
             SystemCompiler { compiler: false, ..whole.clone() },
-            SystemCompiler { library_source: false, ..whole.clone() },
+            SystemCompiler { std_source: false, ..whole.clone() },
             SystemCompiler { linker: None, ..whole },
         ] {
             assert_eq!(part.toolchain(), None);

@@ -6,8 +6,8 @@ use std::io::Cursor;
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::backup;
 use stillroom_fuzz as _;
-use stillroom_web::command::Command;
-use stillroom_web::keeping::{MemoryStore, QuietRoom};
+use stillroom_web::rooms::share::command::ShareCommand;
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::session::Session;
 
 fuzz_target!(|input: &[u8]| {
@@ -20,7 +20,7 @@ fuzz_target!(|input: &[u8]| {
         let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(QuietRoom::at(1_764_000_000_000, 0)), DecimalMark::Point);
         let _ = session.read_backup(Box::new(Cursor::new(file.to_vec())), &[]);
         let differing = if form % 128 == 63 { "both" } else { "theirs" };
-        session.apply(Command::RestoreBackup { differing: differing.to_owned() });
+        session.apply(ShareCommand::RestoreBackup { differing: differing.to_owned() });
         session.keep();
         let _ = session.show_everything();
         let _ = session.write_backup("https://maker.example/");

@@ -1,6 +1,8 @@
 //! Acts of a maker over several records: what is taken back is exactly what was done, whatever came before.
 #![no_main]
 
+#[path = "../../../crates/web/tests/hands/mod.rs"]
+mod hands;
 #[path = "../../../crates/web/tests/trial/mod.rs"]
 mod trial;
 

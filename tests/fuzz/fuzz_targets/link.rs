@@ -7,8 +7,8 @@ use base64::engine::general_purpose::URL_SAFE_NO_PAD;
 use libfuzzer_sys::fuzz_target;
 use stillroom_exchange::link;
 use stillroom_fuzz as _;
-use stillroom_web::shared::read_shared;
-use stillroom_web::view_shared::ReadingOptions;
+use stillroom_web::rooms::share::reading::read_shared;
+use stillroom_web::rooms::share::view::ReadingOptions;
 
 fuzz_target!(|input: &[u8]| {
     let Some((&form, rest)) = input.split_first() else { return };

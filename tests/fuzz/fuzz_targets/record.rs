@@ -6,7 +6,7 @@ use stillroom_exchange::extract::ExtractRecord;
 use stillroom_exchange::holding::HoldingRecord;
 use stillroom_exchange::record::{self, FormulaRecord, Kept, MaterialRecord};
 use stillroom_fuzz as _;
-use stillroom_web::evaluate::{EvaluationOptions, evaluate_record};
+use stillroom_web::seam::evaluate::{EvaluationOptions, evaluate_record};
 
 fuzz_target!(|input: &[u8]| {
     let Some((&form, rest)) = input.split_first() else { return };

@@ -18,9 +18,11 @@ pub mod emulsions;
 pub mod findings_chemistry;
 pub mod formulas;
 pub mod glycerol;
+pub mod labels;
 pub mod limits;
 pub mod ph;
 pub mod preservation;
+pub mod rebuilding;
 pub mod second_table;
 pub mod solutions;
 
@@ -39,6 +41,8 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     preservation::evidence,
     formulas::evidence,
     ph::evidence,
+    rebuilding::evidence,
+    labels::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

@@ -231,7 +231,8 @@ fn sucrose_sets() -> Vec<EvidenceSet> {
         ),
         set(
             "sucrose.temperature-correction",
-            "International Temperature Correction Table 1936 (AOAC): 187 memory; a check of transcription".to_owned(),
+            "International Temperature Correction Table 1936 (AOAC): 187 memory; held against slips in copying"
+                .to_owned(),
             correction,
             1e-9,
             "°Bx",
@@ -262,7 +263,7 @@ fn propylene_glycol() -> EvidenceSet {
     EvidenceSet {
         set: "propylene-glycol.density",
         source: format!(
-            "Nakanishi et al. (1967) at 25 °C, MacBeth & Thompson (1951) at 35 °C: {}; a check of transcription",
+            "Nakanishi et al. (1967) at 25 °C, MacBeth & Thompson (1951) at 35 °C: {}; held against slips in copying",
             count_bases(densities.map(|row| row.basis.as_str()))
         ),
         cases: worst.cases,

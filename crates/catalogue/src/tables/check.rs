@@ -8,7 +8,7 @@ use rust_decimal::prelude::ToPrimitive;
 use serde::Deserialize;
 use serde::de::value::{Error as ValueError, StrDeserializer};
 use std::collections::{BTreeMap, BTreeSet};
-use stillroom_core::{Class, PhaseKind};
+use stillroom_terms::{Class, PhaseKind};
 
 /// Reads a class or phase by the word core uses for it.
 pub fn word<'de, T: Deserialize<'de>>(text: &'de str) -> Option<T> {

@@ -242,6 +242,14 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
         ],
     },
     ExtraTable {
+        file: "us-names.csv",
+        columns: &[("constituent", Column::Constituent), ("inci", Column::Named), ("name", Column::Named)],
+    },
+    ExtraTable {
+        file: "label-wording.csv",
+        columns: &[("phrase", Column::Named), ("language", Column::Named), ("kind", Column::Named)],
+    },
+    ExtraTable {
         file: "traits.csv",
         columns: &[
             ("constituent", Column::Constituent),
@@ -301,6 +309,17 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
             ("oil", Column::Named),
             ("oil_class", Column::Named),
             ("coefficient", Column::Figure(0.0, 5_000.0)),
+            ("note", Column::Text),
+        ],
+    },
+    ExtraTable {
+        file: "substitutes.csv",
+        columns: &[
+            ("group", Column::Named),
+            ("material", Column::Condition(1.0, 100_000.0)),
+            ("name", Column::Named),
+            ("strength", Column::Figure(0.01, 1_000.0)),
+            ("feel", Column::Text),
             ("note", Column::Text),
         ],
     },

@@ -7,7 +7,7 @@ use super::check::decimal;
 use super::row::{FUNCTIONS, SOURCES};
 use super::{Findings, Lined, Tables};
 use std::collections::{BTreeMap, BTreeSet};
-use stillroom_core::chemistry::fat::FattyAcid;
+use stillroom_terms::FattyAcid;
 
 /// Terms under which figures of a source may be used. None of them forbids commercial use: a source whose terms do is
 /// not cited.
@@ -95,6 +95,9 @@ const COLUMNS: &[(&str, &str, &[&str])] = &[
     ("preservative-limits.csv", "status", &["annex_v", "prohibited", "not_annexed", "not_a_preservative"]),
     ("restricted.csv", "jurisdiction", JURISDICTIONS),
     ("fragrance-allergens.csv", "jurisdiction", JURISDICTIONS),
+    ("label-wording.csv", "language", &["en", "de", "fr"]),
+    ("label-wording.csv", "kind", &["medicine", "function", "biocide", "sun", "claim"]),
+    ("substitutes.csv", "feel", &["very-light", "light", "medium", "rich", "heavy", "waxy", "sticky"]),
     ("plants.csv", "state", &["fresh", "dried", "dried (ground)", "blanched"]),
 ];
 
@@ -233,6 +236,8 @@ fn references(tables: &Tables, findings: &mut Findings) {
     let allergens = names("fragrance-allergens.csv", "name");
     let constituents: BTreeMap<&str, &str> =
         tables.constituents.iter().map(|own| (own.row.number.as_str(), own.row.inci.as_str())).collect();
+    let materials: BTreeMap<&str, &str> =
+        tables.materials.iter().map(|own| (own.row.number.as_str(), own.row.name.as_str())).collect();
     for (file, rows) in &tables.extra {
         for Lined { line, row } in rows {
             let cell = |name: &str| row.get(name).map_or("", String::as_str);
@@ -255,6 +260,9 @@ fn references(tables: &Tables, findings: &mut Findings) {
             }
             if *file == "fatty-acids.csv" && FattyAcid::parse(cell("acid")).is_none() {
                 problem(format!("`{}` is no fatty acid", cell("acid")));
+            }
+            if *file == "substitutes.csv" && materials.get(cell("material")).copied() != Some(cell("name")) {
+                problem(format!("material {} is not `{}`", cell("material"), cell("name")));
             }
             if !cell("as_of").is_empty() && !is_day(cell("as_of")) {
                 problem(format!("`{}` is no year, month or day", cell("as_of")));

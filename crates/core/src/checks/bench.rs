@@ -5,19 +5,22 @@
 use super::contents::{Conditions, Contents};
 use super::cure::Cure;
 use super::facts::{
-    Acid, Allergen, Authority, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
+    Acid, Allergen, Authority, Brings, Charge, Cosolvent, Facts, Inhibition, InsideOil, Knowledge, Limit, OilKind,
     OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use super::finding::{Finding, subject_of};
+use crate::chemistry::ph::{AcidBase, Cation, Solution};
 use crate::chemistry::solubility::{Curve, Point};
 use crate::composition::Makeups;
 use crate::evaluation::{self, evaluate};
-use crate::formula::{Amount, Formula, LineId, PhaseKind};
-use crate::material::{Class, Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource};
+use crate::formula::{Amount, Formula, LineId};
+use crate::material::{Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource};
 use crate::product::ProductKind;
 use crate::quantity::{Celsius, Percent, Ph};
 use crate::source::{Citation, Cited};
 use rust_decimal::Decimal;
+use std::sync::OnceLock;
+use stillroom_terms::{Class, PhaseKind};
 
 const TABLE: Citation = Citation::published("a table");
 
@@ -29,6 +32,32 @@ fn curve(points: &[(f64, f64)]) -> Option<WaterSolubility> {
     let points =
         points.iter().map(|&(temperature, grams)| Point { temperature, grams, factor: 1.0, citation: TABLE }).collect();
     Curve::through(points).map(WaterSolubility::Limited)
+}
+
+/// Acids that substances of the bench bring, made once.
+fn acid_base(name: &str) -> &'static AcidBase {
+    static ACIDS: OnceLock<[AcidBase; 5]> = OnceLock::new();
+    let make = |charge, pkas: &[f64]| AcidBase::at_25(charge, pkas).unwrap();
+    let acids = ACIDS.get_or_init(|| {
+        [
+            make(0, &[3.128, 4.761, 6.396]),
+            make(0, &[4.204]),
+            make(0, &[3.86]),
+            make(0, &[6.352, 10.329]),
+            make(1, &[7.762]),
+        ]
+    });
+    let names = ["citric", "benzoic", "lactic", "carbonic", "triethanolamine"];
+    &acids[names.iter().position(|known| *known == name).unwrap()]
+}
+
+fn brings(name: &str, molar_mass: f64, sodium: f64) -> Option<Brings> {
+    let moles = 1000.0 / molar_mass;
+    let mut per_kilogram = Solution::in_water(0.0).with_cation(Cation::Sodium, sodium * moles);
+    if !name.is_empty() {
+        per_kilogram.add(acid_base(name), moles);
+    }
+    Some(Brings { per_kilogram, spread: 0.03, citation: Some(TABLE) })
 }
 
 fn acid(pka: f64) -> Option<Acid> {
@@ -59,7 +88,8 @@ impl Bench {
         };
         let none = Facts::default;
         let with = |traits: &[Trait]| Facts { traits: traits.iter().map(|each| cited(*each)).collect(), ..none() };
-        bench.substance("Aqua", Class::Water, none());
+        let nothing = Brings { per_kilogram: Solution::in_water(0.0), spread: 0.0, citation: None };
+        bench.substance("Aqua", Class::Water, Facts { brings: Some(nothing), ..none() });
         bench.substance("Glycerin", Class::Humectant, none());
         bench.substance("Propylene Glycol", Class::Solvent, none());
         bench.substance("Alcohol", Class::Solvent, none());
@@ -86,6 +116,7 @@ impl Bench {
             acid: None,
             log_kow: None,
             molar_mass: Some(cited(144.1)),
+            brings: brings("benzoic", 144.1, 1.0),
             salt_of: Some(SaltOf { acid: benzoic, equivalents: 1.0, citation: TABLE }),
             ..facts
         };
@@ -209,7 +240,11 @@ impl Bench {
                 ..with(&[Trait::Electrolyte])
             },
         );
-        bench.substance("Triethanolamine", Class::PhAdjuster, with(&[Trait::Base]));
+        bench.substance(
+            "Triethanolamine",
+            Class::PhAdjuster,
+            Facts { brings: brings("triethanolamine", 149.19, 0.0), ..with(&[Trait::Base]) },
+        );
         bench.substance("Hydrolyzed Oats", Class::Protein, with(&[Trait::TakesFormaldehyde]));
         let facts = Facts { usual_ph: Some(cited(Span { low: 2.0, high: 3.5 })), ..with(&[Trait::Ascorbate]) };
         bench.substance("Ascorbic Acid", Class::Active, facts);
@@ -223,7 +258,11 @@ impl Bench {
             Class::Surfactant,
             Facts { charge: Some(cited(Charge::Amphoteric)), ..none() },
         );
-        let glycolic = Facts { acid: acid(3.83), ..with(&[Trait::AlphaHydroxyAcid, Trait::KeepFromEyes]) };
+        let glycolic = Facts {
+            acid: acid(3.83),
+            brings: brings("lactic", 76.05, 0.0),
+            ..with(&[Trait::AlphaHydroxyAcid, Trait::KeepFromEyes])
+        };
         bench.substance("Glycolic Acid", Class::Active, glycolic);
         bench.substance(
             "Retinol",
@@ -257,10 +296,26 @@ impl Bench {
             Facts { inside: vec![inside("Limonene", 50.0)], ..with(&[Trait::Phototoxic]) },
         );
         bench.substance("Tocopherol", Class::Antioxidant, with(&[Trait::OilAntioxidant]));
-        bench.substance("Sodium Hydroxide", Class::PhAdjuster, with(&[Trait::Caustic, Trait::Base]));
+        bench.substance(
+            "Sodium Hydroxide",
+            Class::PhAdjuster,
+            Facts { brings: brings("", 40.0, 1.0), ..with(&[Trait::Caustic, Trait::Base]) },
+        );
         bench.substance("Zinc Oxide", Class::Mineral, with(&[Trait::Insoluble, Trait::UvFilter]));
-        bench.substance("Sodium Bicarbonate", Class::PhAdjuster, with(&[Trait::Carbonate]));
-        bench.substance("Citric Acid", Class::PhAdjuster, with(&[Trait::AcidOfCarbonate]));
+        bench.substance(
+            "Sodium Bicarbonate",
+            Class::PhAdjuster,
+            Facts {
+                molar_mass: Some(cited(84.01)),
+                brings: brings("carbonic", 84.01, 1.0),
+                ..with(&[Trait::Carbonate])
+            },
+        );
+        bench.substance(
+            "Citric Acid",
+            Class::PhAdjuster,
+            Facts { brings: brings("citric", 192.12, 0.0), ..with(&[Trait::AcidOfCarbonate]) },
+        );
         bench.substance("Potassium Cocoate", Class::Surfactant, with(&[Trait::Soap]));
         bench.substance("Cinnamomum Zeylanicum Bark Oil", Class::EssentialOil, with(&[Trait::Sensitiser]));
         bench.substance("Alpha-Arbutin", Class::Active, none());
@@ -286,6 +341,7 @@ impl Bench {
                 rinse_off: 0.01,
                 jurisdiction: "EU",
                 entry: "III/1",
+                is_of_2023: false,
                 citation: TABLE,
             });
         }
@@ -327,6 +383,8 @@ impl Bench {
             dispersant: Some(self.constituent("Glycerin")),
             oil_antioxidant: Some(self.constituent("Tocopherol")),
             ready_systems: Vec::new(),
+            acid: Some(self.constituent("Citric Acid")),
+            base: Some(self.constituent("Triethanolamine")),
         };
     }
 

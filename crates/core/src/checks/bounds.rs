@@ -61,14 +61,25 @@ impl Contents<'_> {
     /// What counts towards a limit by itself, in percent of the product: its substances, and what the maker described under
     /// one of its names. Each with its factor.
     pub fn counting<'b>(&'b self, limit: &'b Limit) -> impl Iterator<Item = (ConstituentId, f64)> {
-        let own =
-            self.present.iter().filter(|each| !limit.named.is_empty() && matches!(each.id, ConstituentId::Own(_)));
-        let named = own.filter_map(|each| {
-            let inci = self.source.constituent(each.id)?.inci.trim();
-            let (_, factor) = limit.named.iter().find(|(name, _)| name.eq_ignore_ascii_case(inci))?;
-            Some((each.id, *factor))
-        });
+        let own = self.present.iter().filter(|each| matches!(each.id, ConstituentId::Own(_)));
+        let named = own.filter_map(|each| Some((each.id, self.named_factor(limit, each.id)?)));
         limit.members.iter().copied().chain(named)
+    }
+
+    /// The factor with which a substance counts towards a limit by itself, whether it is in the jar or not.
+    #[must_use]
+    pub fn counts_towards(&self, limit: &Limit, id: ConstituentId) -> Option<f64> {
+        let member = limit.members.iter().find(|(member, _)| *member == id).map(|(_, factor)| *factor);
+        member.or_else(|| self.named_factor(limit, id))
+    }
+
+    /// The factor of what the maker described under a name that a limit lists.
+    fn named_factor(&self, limit: &Limit, id: ConstituentId) -> Option<f64> {
+        if limit.named.is_empty() || !matches!(id, ConstituentId::Own(_)) {
+            return None;
+        }
+        let inci = self.source.constituent(id)?.inci.trim();
+        limit.named.iter().find(|(name, _)| name.eq_ignore_ascii_case(inci)).map(|(_, factor)| *factor)
     }
 }
 

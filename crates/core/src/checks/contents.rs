@@ -1,17 +1,22 @@
 //! A formula as the checks see it: what is really in the jar, with what is known of each substance.
 
 use super::facts::{Cosolvent, Facts, Knowledge, Limit, Trait};
-use crate::chemistry::Temperature;
+use crate::chemistry::ph::PhError;
+use crate::chemistry::ph::predict::Prediction;
+use crate::chemistry::{Band, Temperature};
 use crate::composition::Contribution;
 use crate::evaluation::Evaluation;
-use crate::formula::{Formula, Line, LineId, Phase, PhaseKind, Purpose};
-use crate::material::{Class, ConstituentId, Material, MaterialSource};
+use crate::formula::{Formula, Line, LineId, Phase};
+use crate::material::{ConstituentId, Material, MaterialSource};
 use crate::quantity::Celsius;
 use crate::source::Cited;
+use core::cell::OnceCell;
 use litemap::LiteMap;
+use stillroom_terms::Class;
+use stillroom_terms::{PhaseKind, Purpose};
 
 /// What is known of a substance nobody described.
-static NOTHING: Facts = Facts {
+pub(super) static NOTHING: Facts = Facts {
     molar_mass: None,
     log_kow: None,
     water_solubility: None,
@@ -19,6 +24,7 @@ static NOTHING: Facts = Facts {
     oil_solubility: Vec::new(),
     acid: None,
     salt_of: None,
+    brings: None,
     usual_percent: None,
     usual_ph: None,
     max_add_temperature: None,
@@ -120,6 +126,8 @@ pub enum PhKnown {
     AimedAt,
     /// The maker measured it.
     Measured,
+    /// It is computed from what is in the jar.
+    Predicted,
 }
 
 /// A pH with how far it may be off: a verdict is made at its worse end.
@@ -129,28 +137,64 @@ pub struct PhBand {
     pub value: f64,
     /// How it is known.
     pub known: PhKnown,
+    low: f64,
+    high: f64,
 }
 
 impl PhBand {
-    /// How far it may be off: 0.2 as stated, 0.1 as measured with a meter (common practice).
+    /// A pH that is aimed at: it may be off by 0.2 (common practice).
     #[must_use]
-    pub const fn half_width(self) -> f64 {
-        match self.known {
-            PhKnown::AimedAt => 0.2,
-            PhKnown::Measured => 0.1,
-        }
+    pub const fn aimed_at(value: f64) -> Self {
+        Self { value, known: PhKnown::AimedAt, low: value - 0.2, high: value + 0.2 }
+    }
+
+    /// A pH measured with a meter: it may be off by 0.1 (common practice).
+    #[must_use]
+    pub const fn measured(value: f64) -> Self {
+        Self { value, known: PhKnown::Measured, low: value - 0.1, high: value + 0.1 }
+    }
+
+    /// A predicted pH, which may be off further on one side than on the other.
+    #[must_use]
+    pub const fn predicted(band: Band) -> Self {
+        Self { value: band.estimate, known: PhKnown::Predicted, low: band.low, high: band.high }
+    }
+
+    /// The same, moved by so much.
+    #[must_use]
+    pub const fn moved(self, by: f64) -> Self {
+        Self { value: self.value + by, known: self.known, low: self.low + by, high: self.high + by }
     }
 
     /// The acid end.
     #[must_use]
-    pub fn low(self) -> f64 {
-        self.value - self.half_width()
+    pub const fn low(self) -> f64 {
+        self.low
     }
 
     /// The alkaline end.
     #[must_use]
-    pub fn high(self) -> f64 {
-        self.value + self.half_width()
+    pub const fn high(self) -> f64 {
+        self.high
+    }
+
+    /// What a bound from below is held against: what the maker states counts as it is stated, what is predicted at its acid
+    /// end.
+    #[must_use]
+    pub const fn at_least(self) -> f64 {
+        match self.known {
+            PhKnown::Predicted => self.low,
+            PhKnown::AimedAt | PhKnown::Measured => self.value,
+        }
+    }
+
+    /// What a bound from above is held against, likewise.
+    #[must_use]
+    pub const fn at_most(self) -> f64 {
+        match self.known {
+            PhKnown::Predicted => self.high,
+            PhKnown::AimedAt | PhKnown::Measured => self.value,
+        }
     }
 
     /// Key of how it is known, for a sentence.
@@ -159,6 +203,7 @@ impl PhBand {
         match self.known {
             PhKnown::AimedAt => "ph.aimed-at",
             PhKnown::Measured => "ph.measured",
+            PhKnown::Predicted => "ph.predicted",
         }
     }
 }
@@ -192,6 +237,8 @@ pub struct Contents<'a> {
     /// Limits that something in the jar counts towards.
     pub touched: Vec<&'a Limit>,
     places: LiteMap<ConstituentId, usize>,
+    pub(super) prediction: OnceCell<Result<Prediction, PhError>>,
+    pub(super) ph: OnceCell<Option<PhBand>>,
 }
 
 impl<'a> Contents<'a> {
@@ -236,6 +283,8 @@ impl<'a> Contents<'a> {
             cosolvents: Vec::new(),
             touched: Vec::new(),
             present,
+            prediction: OnceCell::new(),
+            ph: OnceCell::new(),
         };
         contents.cosolvents = contents.find_cosolvents();
         contents.touched = knowledge.limits().iter().filter(|limit| contents.touches(limit)).collect();
@@ -281,15 +330,6 @@ impl<'a> Contents<'a> {
     /// Substances with a trait, most first.
     pub fn with(&self, wanted: Trait) -> impl Iterator<Item = &Present<'a>> {
         self.present.iter().filter(move |each| each.percent > 0.0 && each.facts.has(wanted).is_some())
-    }
-
-    /// The pH the product has: what the maker measured, or else aims at. Every check asks here, so that a computed pH can
-    /// answer one day.
-    #[must_use]
-    pub fn ph(&self) -> Option<PhBand> {
-        let measured = self.formula.measured_ph.map(|ph| PhBand { value: ph.to_physics(), known: PhKnown::Measured });
-        let aimed_at = || self.formula.target_ph.map(|ph| PhBand { value: ph.to_physics(), known: PhKnown::AimedAt });
-        measured.or_else(aimed_at)
     }
 
     /// The maximum of a limit by how the product is used.

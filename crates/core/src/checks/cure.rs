@@ -2,11 +2,13 @@
 
 use super::contents::{Contents, water_share};
 use super::finding::{Value, Values};
-use crate::formula::{Amount, Formula, LineId, PhaseId, PhaseKind, WrittenIn};
-use crate::material::{Class, ConstituentId, MaterialId};
+use crate::formula::{Amount, Formula, LineId, PhaseId};
+use crate::material::{ConstituentId, MaterialId};
 use crate::quantity::{Celsius, Grams, Percent, Ph};
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use rust_decimal::{Decimal, RoundingStrategy};
+use stillroom_terms::Class;
+use stillroom_terms::{PhaseKind, WrittenIn};
 
 /// One change to a formula.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -180,7 +182,7 @@ pub fn weighable(percent: f64, round: Round) -> Option<Percent> {
 }
 
 /// The line that gives way when another changes: the q.s. line, or the largest line of water.
-fn giving_way(contents: &Contents<'_>, changed: &[LineId]) -> Option<(LineId, bool, Percent)> {
+pub(super) fn giving_way(contents: &Contents<'_>, changed: &[LineId]) -> Option<(LineId, bool, Percent)> {
     let lines = &contents.evaluation.lines;
     if let Some((share, _)) = lines.iter().find(|(share, _)| share.quantum_satis) {
         return Some((share.line, true, share.percent));

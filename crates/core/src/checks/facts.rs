@@ -1,5 +1,6 @@
 //! What checks know about substances. Plain data: the catalogue fills it in, a test writes down its own.
 
+use crate::chemistry::ph::Solution;
 use crate::chemistry::solubility::Curve;
 use crate::material::{ConstituentId, MaterialId};
 use crate::product::ProductKind;
@@ -65,6 +66,17 @@ pub struct SaltOf {
     pub equivalents: f64,
     /// Where that was found.
     pub citation: Citation,
+}
+
+/// What a substance brings to the pH.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Brings {
+    /// Acids, bases and ions of a kilogram of it, in no water.
+    pub per_kilogram: Solution<'static>,
+    /// How far the pKa of what it brings may be off.
+    pub spread: f64,
+    /// Where its constants were found; nothing for what brings neither acid nor base.
+    pub citation: Option<Citation>,
 }
 
 /// Charge of what is active in a substance.
@@ -363,6 +375,8 @@ pub struct Allergen {
     pub jurisdiction: &'static str,
     /// Entry of the law.
     pub entry: &'static str,
+    /// Whether Regulation (EU) 2023/1545 brought it in, with dates of its own; the others were listed before.
+    pub is_of_2023: bool,
     /// Where it was found.
     pub citation: Citation,
 }
@@ -434,6 +448,8 @@ pub struct Facts {
     pub acid: Option<Acid>,
     /// As a salt of a weak acid.
     pub salt_of: Option<SaltOf>,
+    /// What it brings to the pH, where that is known.
+    pub brings: Option<Brings>,
     /// Usual percent of the product.
     pub usual_percent: Option<Cited<Span>>,
     /// pH in which it works and keeps.
@@ -493,6 +509,10 @@ pub struct Remedies {
     pub oil_antioxidant: Option<ConstituentId>,
     /// Emulsifiers that the trade sells together, each set in the order of its numbers.
     pub ready_systems: Vec<Vec<ConstituentId>>,
+    /// Lowers a pH.
+    pub acid: Option<ConstituentId>,
+    /// Raises a pH and is not caustic.
+    pub base: Option<ConstituentId>,
 }
 
 static NO_REMEDIES: Remedies = Remedies {
@@ -503,6 +523,8 @@ static NO_REMEDIES: Remedies = Remedies {
     dispersant: None,
     oil_antioxidant: None,
     ready_systems: Vec::new(),
+    acid: None,
+    base: None,
 };
 
 /// Where checks look substances and limits up.

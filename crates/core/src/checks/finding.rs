@@ -108,6 +108,12 @@ pub struct Finding {
 }
 
 impl Finding {
+    /// Whether another says the same of the same, as gravely: its numbers may differ.
+    #[must_use]
+    pub fn says_the_same_as(&self, other: &Self) -> bool {
+        self.code == other.code && self.subject == other.subject && self.severity == other.severity
+    }
+
     /// A finding about something, to be filled in.
     #[must_use]
     pub fn new(code: &'static str, severity: Severity, subject: impl Into<String>) -> Self {

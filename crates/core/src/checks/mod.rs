@@ -6,12 +6,14 @@
 //!
 //! A check that lacks data says so in a finding of its own: silence never means that all is well.
 
+pub mod acidity;
 #[cfg(test)]
 pub(crate) mod bench;
 mod bounds;
 pub mod chart;
 pub mod contents;
 pub mod cure;
+pub mod demands;
 pub mod emulsion;
 pub mod facts;
 pub mod finding;
@@ -28,6 +30,7 @@ use crate::quantity::Percent;
 pub use chart::{Axis, Chart, Mark};
 pub use contents::{Conditions, Contents, PhBand, PhKnown, Present};
 pub use cure::{Change, Cure};
+pub use demands::{About, Demand};
 pub use facts::{Facts, Knowledge};
 pub use finding::{Finding, Severity, Step, Value, Values};
 
@@ -122,8 +125,10 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
             after.iter().all(|each| {
                 let stood =
                     |code: &str| standing.iter().any(|(known, subject)| *known == code && *subject == each.subject);
-                // A gap is what is left of having nothing.
-                let is_new = !(stood(each.code) || each.code == preservation::GAP && stood(preservation::MISSING));
+                // A gap is what is left of having nothing; what is aimed at anew is still to be reached.
+                let is_new = !(stood(each.code)
+                    || each.code == preservation::GAP && stood(preservation::MISSING)
+                    || each.code == stability::OFF_TARGET);
                 let still_stands = each.code == code && each.subject == *subject && each.severity <= severity;
                 !(still_stands || is_new && each.severity < bears)
             })
@@ -131,22 +136,29 @@ pub fn keep_cures_that_cure(findings: &mut [Finding], contents: &Contents<'_>, b
     }
 }
 
-/// Whether a cure changes a line that brings what others depend on: a preservative, or a solvent.
+/// Whether a cure changes a line that brings what others depend on: a preservative, a solvent, or what the pH is predicted
+/// from.
 fn reaches_beyond(contents: &Contents<'_>, cure: &Cure) -> bool {
+    // Where no pH is stated any change of what dissolves may make a prediction out of a guess, or the other way round.
+    let predicted = contents.ph().is_none_or(|ph| ph.known == PhKnown::Predicted) && !contents.is_dry();
     let depended_on = |each: &&Present<'_>| {
-        each.is_oil() || each.facts.preservative.is_some() || contents.knowledge.cosolvent(each.id).is_some()
+        predicted
+            || each.is_oil()
+            || each.facts.preservative.is_some()
+            || contents.knowledge.cosolvent(each.id).is_some()
     };
     cure.changes.iter().any(|change| match change {
         Change::SetPercent { line, .. } | Change::RemoveLine { line } => {
             let mut depended_on = contents.present.iter().filter(depended_on);
             depended_on.any(|each| each.trail.iter().any(|brought| brought.line == *line))
         }
-        _ => false,
+        // What is meant to stay solid brings no acid and no base any more.
+        _ => predicted,
     })
 }
 
 /// Cures whose effect reaches beyond their finding.
-const FAR_REACHING: [&str; 8] = [
+const FAR_REACHING: [&str; 9] = [
     "cure.set-ph",
     "cure.set-ph-and-add",
     "cure.add",
@@ -155,6 +167,7 @@ const FAR_REACHING: [&str; 8] = [
     "cure.put-in-place",
     "cure.blend-with",
     "cure.raise",
+    "cure.reach-ph",
 ];
 
 /// Whether the amounts make a whole: lines that still stand at nothing do not matter.

@@ -1,6 +1,7 @@
 //! What the fatty acids of a fat say about it: how much lye it takes up, how many double bonds it has, how it keeps.
 
 use super::{PhysicsError, Range};
+pub use stillroom_terms::FattyAcid;
 
 /// Mass of a mole of potassium hydroxide, g/mol. *Source*: IUPAC abridged standard atomic weights 2021.
 const POTASSIUM_HYDROXIDE: f64 = 56.105;
@@ -9,50 +10,16 @@ const IODINE: f64 = 253.81;
 /// What three fatty acids gain when they become a fat: glycerol less three waters, g/mol.
 const GLYCERYL: f64 = 92.094 - 3.0 * 18.015;
 
-/// A fatty acid by its carbons and double bonds, as `18:2`; `18:1 OH` has a hydroxyl group as well.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct FattyAcid {
-    carbons: u8,
-    double_bonds: u8,
-    hydroxyls: u8,
-}
-
-impl FattyAcid {
-    /// Reads the usual shorthand: carbons, a colon, double bonds, and ` OH` for a hydroxyl group.
-    ///
-    /// ```
-    /// use stillroom_core::chemistry::fat::FattyAcid;
-    /// let oleic = FattyAcid::parse("18:1").unwrap();
-    /// assert!((oleic.molar_mass() - 282.47).abs() < 0.01);
-    /// assert!(FattyAcid::parse("18").is_none() && FattyAcid::parse("3:2").is_none());
-    /// ```
-    #[must_use]
-    pub fn parse(text: &str) -> Option<Self> {
-        let (plain, hydroxyls) = text.strip_suffix(" OH").map_or((text, 0), |plain| (plain, 1));
-        let (carbons, double_bonds) = plain.split_once(':')?;
-        let (carbons, double_bonds) = (carbons.parse().ok()?, double_bonds.parse().ok()?);
-        let believable = (2..=30).contains(&carbons) && u16::from(double_bonds) * 2 < u16::from(carbons);
-        believable.then_some(Self { carbons, double_bonds, hydroxyls })
-    }
-
-    /// Mass of a mole in g/mol: `CnH(2n−2d)O2`. *Source*: IUPAC abridged standard atomic weights 2021.
-    #[must_use]
-    pub fn molar_mass(self) -> f64 {
-        let (carbons, double_bonds) = (f64::from(self.carbons), f64::from(self.double_bonds));
-        carbons * 12.011 + (2.0 * carbons - 2.0 * double_bonds) * 1.008 + (2.0 + f64::from(self.hydroxyls)) * 15.999
-    }
-
-    /// How fast it takes up oxygen, with oleic acid as 1.
-    ///
-    /// Oleic 1, linoleic 10.3, linolenic 21.6: *source* Fatemi and Hammond, Lipids 15 (1980) 379-385 (recalled). For more
-    /// double bonds the step from two to three is carried on: an estimate.
-    fn oxidizability(self) -> f64 {
-        match self.double_bonds {
-            0 => 0.0,
-            1 => 1.0,
-            2 => 10.3,
-            more => 21.6 + 11.3 * f64::from(more - 3),
-        }
+/// How fast a fatty acid takes up oxygen, with oleic acid as 1.
+///
+/// Oleic 1, linoleic 10.3, linolenic 21.6: *source* Fatemi and Hammond, Lipids 15 (1980) 379-385 (recalled). For more
+/// double bonds the step from two to three is carried on: an estimate.
+fn oxidizability(acid: FattyAcid) -> f64 {
+    match acid.double_bonds() {
+        0 => 0.0,
+        1 => 1.0,
+        2 => 10.3,
+        more => 21.6 + 11.3 * f64::from(more - 3),
     }
 }
 
@@ -112,6 +79,12 @@ impl FatProfile {
         self.shares.iter().filter(|(acid, _)| picked(*acid)).map(|(_, share)| share).sum()
     }
 
+    /// How much of two fats is alike, by their acids: 1 for the same, 0 where they share none.
+    #[must_use]
+    pub fn alike(&self, other: &Self) -> f64 {
+        self.shares.iter().map(|(acid, share)| share.min(other.share(|each| each == *acid))).sum()
+    }
+
     /// Mean mass of a mole of its fatty acids, g/mol.
     fn mean_acid(&self) -> f64 {
         1.0 / self.shares.iter().map(|(acid, share)| share / acid.molar_mass()).sum::<f64>()
@@ -149,7 +122,7 @@ impl FatProfile {
         let bonds: f64 = self
             .shares
             .iter()
-            .map(|(acid, share)| share / acid.molar_mass() * f64::from(acid.double_bonds))
+            .map(|(acid, share)| share / acid.molar_mass() * f64::from(acid.double_bonds()))
             .sum::<f64>()
             * self.mean_acid();
         3.0 * bonds * IODINE * 100.0 / self.molar_mass()
@@ -160,7 +133,7 @@ impl FatProfile {
     /// *Source*: Fatemi and Hammond, Lipids 15 (1980) 379-385 (recalled).
     #[must_use]
     pub fn oxidizability(&self) -> f64 {
-        self.shares.iter().map(|(acid, share)| share * acid.oxidizability()).sum()
+        self.shares.iter().map(|(acid, share)| share * oxidizability(*acid)).sum()
     }
 
     /// The class of [`Self::oxidizability`]: below 1, below 3.5, below 8.5, and above.

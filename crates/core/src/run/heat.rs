@@ -3,8 +3,8 @@
 
 use crate::chemistry::{Band, PhysicsError, Range};
 use crate::decay::{Decay, DecayError, ReadingAt, fit};
-use crate::material::Class;
 use crate::quantity::Grams;
+use stillroom_terms::Class;
 
 /// Standard deviation of one reading of a kitchen thermometer, in kelvin. *Source*: common practice (such a thermometer
 /// is sold as accurate to 1 °C).

@@ -9,6 +9,7 @@ pub mod heat;
 pub mod recipe;
 pub mod state;
 pub mod steps;
+pub mod titration;
 
 use crate::balance::LineShare;
 use crate::formula::{Formula, LineId, PhaseId};
@@ -16,6 +17,7 @@ use crate::material::MaterialId;
 use crate::quantity::{Celsius, Grams, Ph};
 use crate::weigh_sheet::Scales;
 use steps::Step;
+use titration::PhDeed;
 
 /// Most events of one run: a long day at the bench has a few hundred.
 pub const MOST_EVENTS: usize = 5_000;
@@ -131,6 +133,8 @@ pub enum Deed {
     BatchWeighed(Grams, Grams),
     /// The pH was measured.
     PhMeasured(Ph),
+    /// Something was done about the pH.
+    Ph(PhDeed),
     /// So many containers were filled, each with so much.
     Filled(u32, Grams),
     /// Something is noted under a name.

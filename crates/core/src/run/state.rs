@@ -1,14 +1,16 @@
 //! Where a run stands: the replay of its events, and what to make of a pour that missed its mark.
 
 use super::recipe::{PourError, Recipe};
-use super::steps::{Step, order_of_phases, steps_of};
+use super::steps::{Step, early_and_late, order_of_phases, steps_of};
+use super::titration::PhLog;
 use super::{Deed, Event, Held, RunPlan, evaporation, standing};
 use crate::decay::ReadingAt;
-use crate::formula::{Amount, Formula, LineId, PhaseId, PhaseKind, WrittenIn};
+use crate::formula::{Amount, Formula, LineId, PhaseId};
 use crate::material::MaterialId;
 use crate::quantity::{Celsius, Grams, Percent, Ph};
 use litemap::LiteMap;
 use rust_decimal::Decimal;
+use stillroom_terms::{PhaseKind, WrittenIn};
 
 /// How a line stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -146,8 +148,10 @@ pub struct RunState {
     pub tempered: LiteMap<PhaseId, Grams>,
     /// The batch with its beaker, and that beaker empty, as last weighed.
     pub batch_weighed: Option<(Grams, Grams)>,
-    /// The pH as last measured.
+    /// The pH of the batch as last measured.
     pub ph: Option<Ph>,
+    /// Everything about the pH.
+    pub ph_log: PhLog,
     /// Containers filled, and with how much.
     pub filled: Vec<(u32, Grams)>,
     /// What was said, by name.
@@ -158,6 +162,11 @@ pub struct RunState {
     pub drawn: Vec<(MaterialId, Grams)>,
     /// The steps, in order.
     pub steps: Vec<Step>,
+    /// What should have been on the scale when the batch was last weighed: the lines that were in it, what went in for its
+    /// pH, less the samples.
+    pub due_on_the_scale: Decimal,
+    /// The lines that were in it then.
+    poured_before_weighing: Grams,
 }
 
 /// What to make of a pour that missed its mark, worked out.
@@ -196,6 +205,9 @@ pub fn replay(plan: &RunPlan, events: &[Event]) -> Option<RunState> {
         tempered: LiteMap::new(),
         batch_weighed: None,
         ph: None,
+        ph_log: PhLog::aiming_at(plan.formula.target_ph),
+        due_on_the_scale: Decimal::ZERO,
+        poured_before_weighing: Grams::ZERO,
         filled: Vec::new(),
         said: LiteMap::new(),
         closed: LiteMap::new(),
@@ -298,10 +310,20 @@ impl RunState {
             }
             Deed::BatchWeighed(gross, empty) => {
                 self.batch_weighed = Some((*gross, *empty));
+                self.poured_before_weighing = self.poured_into_batch(&plan.formula);
+                self.due_on_the_scale =
+                    self.poured_before_weighing.value() + self.ph_log.corrected().value() - self.ph_log.taken.value();
                 // What was put back before is in that weight.
                 self.water_added = Grams::ZERO;
             }
-            Deed::PhMeasured(ph) => self.ph = Some(*ph),
+            Deed::PhMeasured(ph) => {
+                self.ph = Some(*ph);
+                self.ph_log.read_batch(event.at, *ph);
+            }
+            Deed::Ph(deed) => {
+                self.ph_log.play(event.at, deed);
+                self.ph = self.ph_log.last_of_batch().map(|reading| reading.ph);
+            }
             Deed::Filled(count, each) => self.filled.push((*count, *each)),
             Deed::Said(name, text) => {
                 self.said.insert(name.clone(), text.clone());
@@ -367,6 +389,7 @@ impl RunState {
             Step::Weigh(line) => self.line(line).is_some_and(|line| line.status.is_settled()),
             Step::Beaker(phase) => closed || self.beakers.get(&phase).is_some_and(|beaker| beaker.empty.is_some()),
             Step::Finish => self.finished_at.is_some(),
+            Step::Ph => closed && !self.ph_log.asks_for_an_answer(),
             _ => closed,
         }
     }
@@ -478,11 +501,31 @@ impl RunState {
         gross.checked_sub(empty)
     }
 
-    /// Water missing from the batch as last weighed: all that was poured, less what is there. What stuck to walls and
+    /// Water missing from the batch as last weighed: all that was in it, less what is there. What stuck to walls and
     /// tools is missing too. `None` if it was not weighed; nothing if it weighs more than was poured.
     #[must_use]
     pub fn water_missing(&self) -> Option<Grams> {
-        Some(self.poured().checked_sub(self.batch_mass()?).unwrap_or(Grams::ZERO))
+        let missing = self.due_on_the_scale - self.batch_mass()?.value();
+        Some(Grams::new(missing).unwrap_or(Grams::ZERO))
+    }
+
+    /// What has gone into the batch itself: a cool-down phase stands in its dish until it is added.
+    fn poured_into_batch(&self, formula: &Formula) -> Grams {
+        let (early, late) = early_and_late(formula, &self.first);
+        let added = late.into_iter().filter(|phase| self.closed.contains_key(&Step::Add(phase.id)));
+        early
+            .into_iter()
+            .chain(added)
+            .fold(Grams::ZERO, |sum, phase| sum.checked_add(self.poured_into(formula, phase.id)).unwrap_or(sum))
+    }
+
+    /// What there is of the batch, as far as it is known: as last weighed with the water and the lines put in since, or all
+    /// that was poured.
+    #[must_use]
+    pub fn batch_there(&self) -> Grams {
+        let since = self.poured().checked_sub(self.poured_before_weighing).unwrap_or(Grams::ZERO);
+        let weighed = self.batch_mass().and_then(|mass| mass.checked_add(self.water_added)?.checked_add(since));
+        weighed.unwrap_or_else(|| self.poured())
     }
 
     /// Readings of the batch in minutes since the first one that is none before it fell: what a cooling curve is fitted to.
@@ -520,7 +563,7 @@ impl RunState {
     #[must_use]
     pub fn net_water(&self, formula: &Formula) -> Decimal {
         if let Some(mass) = self.batch_mass() {
-            return mass.value() + self.water_added.value() - self.poured().value();
+            return mass.value() + self.water_added.value() - self.due_on_the_scale;
         }
         let of_phases = formula.phases.iter().map(|phase| {
             let added = self.beakers.get(&phase.id).and_then(|beaker| beaker.water_added).unwrap_or(Grams::ZERO);
@@ -550,8 +593,13 @@ impl RunState {
                 !poured.is_zero()
             });
         }
-        made.lines().next()?;
+        let first = made.phases.iter().find(|phase| !phase.lines.is_empty()).map(|phase| phase.id)?;
         let mut net = self.net_water(formula);
+        for correction in &self.ph_log.corrections {
+            let of_material = correction.titrant.strength.of(correction.mass)?;
+            net += correction.mass.value() - of_material.value();
+            made.add_line(first, correction.titrant.material, Amount::Grams(of_material))?;
+        }
         if net > Decimal::ZERO {
             let phase = made.phases.iter().find(|phase| !phase.lines.is_empty()).map(|phase| phase.id)?;
             made.add_line(phase, water, Amount::Grams(Grams::new(net).ok()?));

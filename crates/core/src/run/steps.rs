@@ -1,8 +1,9 @@
 //! The steps of a run, in the order a bench has them.
 
-use crate::formula::{Formula, LineId, Phase, PhaseId, PhaseKind};
+use crate::formula::{Formula, LineId, Phase, PhaseId};
 use core::fmt;
 use core::str::FromStr;
+use stillroom_terms::PhaseKind;
 
 /// One thing to do. Written `weigh:3`, for records and pages.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -107,21 +108,25 @@ pub fn order_of_phases<'a>(formula: &'a Formula, first: &[PhaseId]) -> Vec<&'a P
     phases
 }
 
+/// The phases the batch is made of at first, and those that are added to it later, as they are weighed.
+#[must_use]
+pub fn early_and_late<'a>(formula: &'a Formula, first: &[PhaseId]) -> (Vec<&'a Phase>, Vec<&'a Phase>) {
+    let phases = order_of_phases(formula, first);
+    let any_heated = phases.iter().any(|phase| is_heated(phase.kind));
+    let begins = |phase: &&Phase| if any_heated { is_heated(phase.kind) } else { phase.kind != PhaseKind::CoolDown };
+    let (early, late): (Vec<&Phase>, Vec<&Phase>) = phases.into_iter().partition(begins);
+    if early.is_empty() { (late, early) } else { (early, late) }
+}
+
 /// The steps of a formula.
 ///
-/// Heated phases are weighed and heated first, then combined and blended; what is added cool is weighed while the batch
-/// cools. Without a heated phase everything is weighed and stirred together.
+/// Heated phases are weighed and heated first, then combined and blended. Once the batch has cooled it is weighed and the
+/// last water put back, warm as it is: what is added after that bears no heat. Without a heated phase everything is
+/// weighed and stirred together.
 #[must_use]
 pub fn steps_of(formula: &Formula, first: &[PhaseId]) -> Vec<Step> {
-    let phases = order_of_phases(formula, first);
-    let heated: Vec<&Phase> = phases.iter().copied().filter(|phase| is_heated(phase.kind)).collect();
-    let begins =
-        |phase: &&Phase| if heated.is_empty() { phase.kind != PhaseKind::CoolDown } else { is_heated(phase.kind) };
-    let mut early: Vec<&Phase> = phases.iter().copied().filter(begins).collect();
-    if early.is_empty() {
-        early.clone_from(&phases);
-    }
-    let late: Vec<&Phase> = phases.iter().copied().filter(|phase| !early.contains(phase)).collect();
+    let (early, late) = early_and_late(formula, first);
+    let heated: Vec<&Phase> = early.iter().copied().filter(|phase| is_heated(phase.kind)).collect();
 
     let mut steps = vec![Step::Prepare];
     let weigh = |steps: &mut Vec<Step>, phase: &Phase| {
@@ -142,7 +147,7 @@ pub fn steps_of(formula: &Formula, first: &[PhaseId]) -> Vec<Step> {
     }
     steps.push(Step::Blend);
     if !heated.is_empty() {
-        steps.push(Step::Cool);
+        steps.extend([Step::Cool, Step::TopUp]);
     }
     for phase in &late {
         weigh(&mut steps, phase);
@@ -150,9 +155,6 @@ pub fn steps_of(formula: &Formula, first: &[PhaseId]) -> Vec<Step> {
             steps.push(Step::Temper(phase.id));
         }
         steps.push(Step::Add(phase.id));
-    }
-    if !heated.is_empty() {
-        steps.push(Step::TopUp);
     }
     steps.extend([Step::Ph, Step::Fill, Step::Finish]);
     steps
@@ -182,8 +184,8 @@ mod tests {
         let formula = formula(&[PhaseKind::HeatedWater, PhaseKind::HeatedOil, PhaseKind::CoolDown]);
         assert_eq!(
             written(&formula, &[]),
-            "prepare beaker:0 weigh:1 beaker:2 weigh:3 heat:0 heat:2 replace:0 combine blend cool beaker:4 weigh:5 \
-             temper:4 add:4 top-up ph fill finish"
+            "prepare beaker:0 weigh:1 beaker:2 weigh:3 heat:0 heat:2 replace:0 combine blend cool top-up beaker:4 \
+             weigh:5 temper:4 add:4 ph fill finish"
         );
         assert!(
             written(&formula, &[PhaseId(2)]).starts_with("prepare beaker:2 weigh:3 beaker:0 weigh:1 heat:2 heat:0")

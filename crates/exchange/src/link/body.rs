@@ -1,5 +1,6 @@
 //! The body of version 1: a table of what is not in the catalogue, then the formula, own materials and other formulas.
-//! Version 2 adds behind them, for each formula in the same order, its kind of product and its measured pH.
+//! Version 2 adds behind them, for each formula in the same order, its kind of product and its measured pH; version 3 beside
+//! these what the author says to use instead of a line.
 
 use super::bytes::{Packing, Unpacking, scale_of};
 use super::text::{put_texts, take_texts};
@@ -87,8 +88,10 @@ pub(super) fn write(parcel: &Parcel) -> Result<Vec<u8>, LinkError> {
     for (_, formula) in &parcel.formulas {
         write_formula(&mut packing, &table, formula)?;
     }
-    if needs_version_2(parcel) {
-        formulas_of(parcel).for_each(|formula| write_more(&mut packing, formula));
+    if least_version(parcel) > 1 {
+        for formula in formulas_of(parcel) {
+            write_more(&mut packing, formula)?;
+        }
     }
     let mut bytes = Vec::new();
     super::bytes::put_whole(&mut bytes, packing.bytes.len() as u128);
@@ -97,10 +100,18 @@ pub(super) fn write(parcel: &Parcel) -> Result<Vec<u8>, LinkError> {
     Ok(bytes)
 }
 
-/// Whether it says something that version 1 has no place for. Whatever has not is written as version 1, which every
-/// Stillroom reads.
-pub(super) fn needs_version_2(parcel: &Parcel) -> bool {
-    formulas_of(parcel).any(|formula| formula.kind.is_some() || formula.measured_ph.is_some())
+/// The earliest version that has a place for all that it says: the one it is written as.
+pub(super) fn least_version(parcel: &Parcel) -> u8 {
+    let of_formula = |formula: &Formula| {
+        if formula.lines().any(|line| !line.substitution.is_empty()) {
+            3
+        } else if formula.kind.is_some() || formula.measured_ph.is_some() {
+            2
+        } else {
+            1
+        }
+    };
+    formulas_of(parcel).map(of_formula).max().unwrap_or(1)
 }
 
 fn formulas_of(parcel: &Parcel) -> impl Iterator<Item = &Formula> {
@@ -115,12 +126,12 @@ pub(super) fn read(bytes: &[u8], version: u8) -> Result<Parcel, LinkError> {
     let mut unpacking = Unpacking { bytes: numbers, texts: &texts };
     let mut parcel = read_parcel(&mut unpacking)?;
     if version > 1 {
-        read_more(&mut unpacking, &mut parcel.formula)?;
+        read_more(&mut unpacking, &mut parcel.formula, version)?;
         for (_, formula) in &mut parcel.formulas {
-            read_more(&mut unpacking, formula)?;
+            read_more(&mut unpacking, formula, version)?;
         }
-        // It would have been written as version 1.
-        if !needs_version_2(&parcel) {
+        // It would have been written as an earlier version.
+        if least_version(&parcel) != version {
             return Err(LinkError::Damaged);
         }
     }
@@ -249,7 +260,7 @@ fn is_in_order(formula: &Formula) -> bool {
 }
 
 fn write_formula(packing: &mut Packing, table: &Table, formula: &Formula) -> Result<(), LinkError> {
-    // Kind and measured pH follow behind all formulas ([`write_more`]).
+    // Kind, measured pH and what to use instead of a line follow behind all formulas ([`write_more`]).
     let Formula { name, purpose, target_ph, written_in, phases, steps, notes, batch, set_aside, next_number, .. } =
         formula;
     let in_order = is_in_order(formula);
@@ -321,6 +332,7 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
     let purpose = if has(has::RINSE_OFF) { Purpose::RinseOff } else { Purpose::LeaveOn };
     let written_in = if has(has::GRAMS) { WrittenIn::Grams } else { WrittenIn::Percent };
     let (kind, measured_ph) = (None, None);
+    let label = String::new();
     Ok(Formula {
         name,
         purpose,
@@ -331,29 +343,47 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
         phases,
         steps,
         notes,
+        label,
         batch,
         set_aside,
         next_number,
     })
 }
 
-/// What version 2 says of a formula, one bit each.
+/// What versions 2 and 3 say of a formula, one bit each.
 const MORE_KIND: u8 = 1;
 const MORE_MEASURED: u8 = 1 << 1;
+/// From version 3 on: how many lines say what to use instead, then for each the place of the line and the text.
+const MORE_SUBSTITUTIONS: u8 = 1 << 2;
 
-fn write_more(packing: &mut Packing, formula: &Formula) {
+fn write_more(packing: &mut Packing, formula: &Formula) -> Result<(), LinkError> {
     let Formula { kind, measured_ph, .. } = formula;
-    packing.byte(bits(&[(MORE_KIND, kind.is_some()), (MORE_MEASURED, measured_ph.is_some())]));
+    let substitutions: Vec<(usize, &Line)> =
+        formula.lines().enumerate().filter(|(_, line)| !line.substitution.is_empty()).collect();
+    packing.byte(bits(&[
+        (MORE_KIND, kind.is_some()),
+        (MORE_MEASURED, measured_ph.is_some()),
+        (MORE_SUBSTITUTIONS, !substitutions.is_empty()),
+    ]));
     if let Some(kind) = kind {
         packing.byte(position(&ProductKind::ALL, kind));
     }
     if let Some(ph) = measured_ph {
         packing.decimal(ph.value());
     }
+    if !substitutions.is_empty() {
+        packing.count(substitutions.len(), MOST_LINES * MOST_PHASES, Part::Lines)?;
+        for (place, line) in substitutions {
+            packing.whole(place as u64);
+            packing.text(&line.substitution)?;
+        }
+    }
+    Ok(())
 }
 
-fn read_more(unpacking: &mut Unpacking, formula: &mut Formula) -> Result<(), LinkError> {
-    let has = bits_of(unpacking.byte()?, MORE_KIND | MORE_MEASURED)?;
+fn read_more(unpacking: &mut Unpacking, formula: &mut Formula, version: u8) -> Result<(), LinkError> {
+    let known = MORE_KIND | MORE_MEASURED | if version > 2 { MORE_SUBSTITUTIONS } else { 0 };
+    let has = bits_of(unpacking.byte()?, known)?;
     if has(MORE_KIND) {
         let kind = *ProductKind::ALL.get(usize::from(unpacking.byte()?)).ok_or(LinkError::Damaged)?;
         if kind.purpose() != formula.purpose {
@@ -363,6 +393,25 @@ fn read_more(unpacking: &mut Unpacking, formula: &mut Formula) -> Result<(), Lin
     }
     if has(MORE_MEASURED) {
         formula.measured_ph = Some(quantity(unpacking.decimal()?, Ph::new)?);
+    }
+    if has(MORE_SUBSTITUTIONS) {
+        let count = unpacking.count(MOST_LINES * MOST_PHASES, Part::Lines)?;
+        let mut lines = formula.phases.iter_mut().flat_map(|phase| &mut phase.lines);
+        let mut passed = 0;
+        for _ in 0..count {
+            let place: usize = unpacking.whole()?;
+            // Places rise, and what says nothing is not written.
+            let skipped = place.checked_sub(passed).ok_or(LinkError::Damaged)?;
+            let line = lines.nth(skipped).ok_or(LinkError::Damaged)?;
+            passed = place + 1;
+            line.substitution = unpacking.text()?;
+            if line.substitution.is_empty() {
+                return Err(LinkError::Damaged);
+            }
+        }
+        if count == 0 {
+            return Err(LinkError::Damaged);
+        }
     }
     Ok(())
 }
@@ -381,7 +430,7 @@ fn write_phase(packing: &mut Packing, table: &Table, phase: &Phase, in_order: bo
     }
     packing.text(name)?;
     packing.count(lines.len(), MOST_LINES, Part::Lines)?;
-    for Line { id, material, amount, note, suspended } in lines {
+    for Line { id, material, amount, note, suspended, substitution: _ } in lines {
         write_amount_head(packing, *amount, bits(&[(WITH_NOTE, !note.is_empty()), (SUSPENDED, *suspended)]));
         if !in_order {
             packing.whole(id.0);
@@ -421,7 +470,7 @@ fn read_phase(unpacking: &mut Unpacking, table: &Table, next: &mut Option<u32>) 
         let material = table.id_of(unpacking.whole()?)?;
         let amount = head.read_amount(unpacking)?;
         let note = if head.beside & WITH_NOTE == 0 { String::new() } else { unpacking.text()? };
-        lines.push(Line { id, material, amount, note, suspended: head.beside & SUSPENDED != 0 });
+        lines.push(Line { note, suspended: head.beside & SUSPENDED != 0, ..Line::new(id, material, amount) });
     }
     Ok(Phase { id, name, kind, temperature, lines })
 }

@@ -53,8 +53,15 @@ fn reference() -> impl Strategy<Value = MaterialId> {
 
 fn line() -> impl Strategy<Value = Line> {
     let note = prop_oneof![3 => Just(String::new()), 1 => text()];
-    (any::<u32>(), reference(), amount(), note, any::<bool>())
-        .prop_map(|(id, material, amount, note, suspended)| Line { id: LineId(id), material, amount, note, suspended })
+    let substitution = prop_oneof![4 => Just(String::new()), 1 => text()];
+    (any::<u32>(), reference(), amount(), note, substitution, any::<bool>()).prop_map(
+        |(id, material, amount, note, substitution, suspended)| Line {
+            note,
+            substitution,
+            suspended,
+            ..Line::new(LineId(id), material, amount)
+        },
+    )
 }
 
 fn phase() -> impl Strategy<Value = Phase> {
@@ -119,6 +126,7 @@ fn formula() -> impl Strategy<Value = Formula> {
             written_in,
             phases,
             steps,
+            label: String::new(),
             notes,
             batch,
             set_aside,
@@ -244,8 +252,8 @@ fn what_is_no_link_is_refused_with_a_code() {
 
 #[test]
 fn a_link_of_a_later_version_is_named_and_not_called_damaged() {
-    let link = framed(3, b"in a form nobody knows yet");
-    assert_eq!(read(&link), Err(LinkError::Newer { version: 3 }));
+    let link = framed(VERSION + 1, b"in a form nobody knows yet");
+    assert_eq!(read(&link), Err(LinkError::Newer { version: VERSION + 1 }));
     assert_eq!(read(&link[..link.len() - 1]), Err(LinkError::CutOff));
 }
 
@@ -294,6 +302,7 @@ fn every_released_link_is_read_for_ever() {
         (include_str!("../../golden/link-1-orchard.txt"), include_str!("../../golden/link-1-orchard.json")),
         (include_str!("../../golden/link-1-everything.txt"), include_str!("../../golden/link-1-everything.json")),
         (include_str!("../../golden/link-2-kind.txt"), include_str!("../../golden/link-2-kind.json")),
+        (include_str!("../../golden/link-3-substitution.txt"), include_str!("../../golden/link-3-substitution.json")),
     ];
     for (link, expected) in golden {
         let parcel = read(link).unwrap();
@@ -380,6 +389,26 @@ fn kind_and_measured_ph_go_round_and_without_them_a_link_stays_what_it_was() {
     assert_eq!(link.trim(), include_str!("../../golden/link-2-kind.txt").trim());
     assert_eq!(read(&link), Ok(parcel));
     assert_eq!(write(&everything()).unwrap(), include_str!("../../golden/link-1-everything.txt").trim());
+}
+
+/// What version 3 adds, in a line of each formula.
+fn with_substitutions() -> Parcel {
+    let mut parcel = with_kinds();
+    let say = |formula: &mut Formula, text: &str| {
+        formula.phases.iter_mut().flat_map(|phase| &mut phase.lines).last().unwrap().substitution = text.to_owned();
+    };
+    say(&mut parcel.formula, "Glycerin and water, 2 to 1.");
+    say(&mut parcel.formulas[0].1, "Half as much of the 2 % solution; Wasser f\u{fc}r den Rest.");
+    parcel
+}
+
+#[test]
+fn what_to_use_instead_goes_round_and_without_it_a_link_stays_what_it_was() {
+    let parcel = with_substitutions();
+    let link = write(&parcel).unwrap();
+    assert_eq!(link.trim(), include_str!("../../golden/link-3-substitution.txt").trim());
+    assert_eq!(read(&link), Ok(parcel));
+    assert_eq!(write(&with_kinds()).unwrap(), include_str!("../../golden/link-2-kind.txt").trim());
 }
 
 #[test]

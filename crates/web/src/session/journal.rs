@@ -5,7 +5,7 @@
 //!
 //! Each record also carries a check sum, so that a text the browser damaged is told from one that is only old.
 
-use crate::keeping::{Store, StoreError};
+use crate::session::keeping::{Store, StoreError};
 use stillroom_exchange::json::Damage;
 use stillroom_exchange::record::{self, RecordError};
 
@@ -131,7 +131,7 @@ fn sum_of(text: &str) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::keeping::MemoryStore;
+    use crate::session::keeping::MemoryStore;
     use std::cell::Cell;
 
     /// A page that is ended after so many writes: nothing it does after that reaches the store.

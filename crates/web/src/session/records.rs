@@ -3,13 +3,12 @@
 
 use super::Session;
 use super::journal::{self, Entry};
-use crate::history::Slot;
-use crate::keeping::{StoreError, WriteLog, Written};
+use crate::contract::{Answer, KeepState};
 use crate::lazy::{self, Piece, lazy};
-use crate::materials::Materials;
-use crate::sentences;
-use crate::settings::SettingsRecord;
-use crate::view::{Answer, KeepState, Update, if_changed};
+use crate::session::history::Slot;
+use crate::session::keeping::{StoreError, WriteLog, Written};
+use crate::session::materials::Materials;
+use crate::session::settings::SettingsRecord;
 use std::rc::Rc;
 use stillroom_core::{FormulaId, MaterialId};
 use stillroom_exchange::batch::{BatchId, BatchRecord, JournalRecord};
@@ -43,7 +42,7 @@ impl Session {
     pub fn whole_arrived(&mut self) {
         take_whole_catalogue(&mut self.materials);
         self.read_kinds(|key| LATER_KINDS.iter().any(|kind| key.starts_with(kind)));
-        self.last.forget_inputs();
+        self.surroundings_changed += 1;
     }
 
     fn read_kinds(&mut self, is_wanted: impl Fn(&str) -> bool) {
@@ -82,14 +81,6 @@ impl Session {
         }
     }
 
-    /// Keeps what is not kept yet, and says how that went. Called once the page has drawn a change.
-    pub fn keep(&mut self) -> Update {
-        self.keep_unkept();
-        let status = self.present_status();
-        let notices = std::mem::take(&mut self.notices);
-        Update { status: if_changed(&mut self.last.status, status), notices, ..Update::default() }
-    }
-
     /// Keeps what is not kept yet.
     pub(crate) fn keep_unkept(&mut self) {
         let keys: Vec<String> = self.unkept.keys().filter(|key| !self.conflicts.contains_key(*key)).cloned().collect();
@@ -118,15 +109,13 @@ impl Session {
     }
 
     /// All that was handed out is on the disk, or could not be put there: then the store alone has it.
-    pub fn committed(&mut self, is_on_disk: bool) -> Update {
+    pub(crate) fn note_commit(&mut self, is_on_disk: bool) {
         self.logging.committing = false;
         self.logging.failed = !is_on_disk;
         if self.keep_state == KeepState::Keeping && self.unkept.is_empty() && !self.awaits_commit() {
             self.keep_state = KeepState::Kept;
             self.kept_at = Some(self.around.now());
         }
-        let status = self.present_status();
-        Update { status: if_changed(&mut self.last.status, status), ..Update::default() }
     }
 
     /// Keeps records so that a crash leaves all of them old or all of them new.
@@ -223,7 +212,7 @@ impl Session {
         for key in lost {
             self.unkept.insert(key, ());
         }
-        self.notice("storage.cleared", crate::sentences_shared::storage_cleared().to_owned(), false);
+        self.notice("storage.cleared", crate::messages::desk::storage_cleared().to_owned(), false);
     }
 
     /// Puts a text beside the records, if there is room.
@@ -238,8 +227,8 @@ impl Session {
         const DAY: u64 = 24 * 60 * 60 * 1000;
         let last = self.shelf.values().map(|record| record.changed_at).max().unwrap_or(0);
         let went_back = last > self.around.now().saturating_add(DAY);
-        let when = || crate::sentences_shared::day_and_time(last, self.around.minutes_ahead());
-        went_back.then(|| crate::sentences_shared::clock_went_back(&when())).into_iter().collect()
+        let when = || crate::rooms::share::sentences::day_and_time(last, self.around.minutes_ahead());
+        went_back.then(|| crate::messages::desk::clock_went_back(&when())).into_iter().collect()
     }
 
     /// The record under a key as it stands now. `None` for a key that is none of ours.
@@ -275,7 +264,7 @@ impl Session {
 
     /// Another page wrote a record: take it, unless this page has changed it too. Without a key, another page cleared the
     /// storage.
-    pub(super) fn changed_elsewhere(&mut self, key: &str) -> Answer {
+    pub(crate) fn changed_elsewhere(&mut self, key: &str) -> Answer {
         if key.is_empty() {
             self.look_for_lost_records();
         }
@@ -286,7 +275,7 @@ impl Session {
         Answer::default()
     }
 
-    pub(super) fn take_theirs(&mut self, key: &str) -> Answer {
+    pub(crate) fn take_theirs(&mut self, key: &str) -> Answer {
         self.unkept.remove(key);
         self.conflicts.remove(key);
         self.take_from_store(key);
@@ -310,13 +299,13 @@ impl Session {
         self.open = self.open.filter(|id| self.shelf.contains_key(id)).or_else(|| self.last_changed());
     }
 
-    pub(super) fn keep_both(&mut self, key: &str) -> Answer {
+    pub(crate) fn keep_both(&mut self, key: &str) -> Answer {
         if let Some(id) = formula_of(key)
             && let Some(ours) = self.shelf.get(&id).map(Rc::clone)
         {
             let copy_id = self.fresh_formula_id();
             let mut copy = FormulaRecord { id: copy_id, revision: 0, ..(*ours).clone() };
-            copy.formula.name = sentences::this_pages_version(&ours.formula.name);
+            copy.formula.name = crate::messages::shelf::this_pages_version(&ours.formula.name);
             let was_open = self.open == Some(id);
             self.take_theirs(key);
             self.put(Slot::Formula(copy_id, Some(Rc::new(copy))));

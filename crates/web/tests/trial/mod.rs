@@ -1,17 +1,25 @@
 //! Any acts of a maker over several records, drawn from bytes, with what must hold after each: undo restores exactly the
 //! state before, redo the state after, a page that opens again finds what was kept, and nothing panics.
 
+use super::hands::at_bench;
 use std::collections::{BTreeMap, HashMap};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, Formula, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use stillroom_exchange::extract::ExtractKind;
-use stillroom_web::command::{Command, HoldingField, MaterialField};
-use stillroom_web::keeping::{MemoryStore, QuietRoom};
 use stillroom_web::lazy::{Piece, set_here};
+use stillroom_web::rooms::bench::command::BenchCommand;
+use stillroom_web::rooms::command::Command;
+use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::extracts::command::ExtractsCommand;
+use stillroom_web::rooms::formula::command::FormulaCommand;
+use stillroom_web::rooms::materials::command::MaterialsCommand;
+use stillroom_web::rooms::materials::command::{HoldingField, MaterialField};
+use stillroom_web::rooms::shelf::command::ShelfCommand;
+use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
-use stillroom_web::settings::SettingName;
-use stillroom_web::view::Update;
+use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
+use stillroom_web::session::settings::SettingName;
 
 /// 27 November 2026, eight o'clock.
 const MORNING: u64 = 1_795_766_400_000;
@@ -137,8 +145,8 @@ pub fn run(bytes: &[u8]) -> Tally {
     let mut trial =
         Trial { store, room, session, undoes: None, states: HashMap::new(), undone: Vec::new(), elsewhere: false };
     let mut tally = Tally::default();
-    trial.session.apply(Command::NewFormula { basis: WrittenIn::Percent });
-    trial.session.apply(Command::RestoreExtractExample {});
+    trial.session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
+    trial.session.apply(ExtractsCommand::RestoreExtractExample {});
     let all = trial.session.show_everything();
     trial.hear(&all);
     trial.states.clear();
@@ -203,6 +211,13 @@ impl Trial {
         if before.records == after.records {
             return;
         }
+        if update.answer.is_some_and(|answer| answer.error.is_some()) {
+            // What was typed up to what is not understood counts no more than that.
+            if let Some((was, _)) = undid.and_then(|number| self.states.remove(&number)) {
+                hold(&after, &was, &format!("{said}, which is not understood"));
+            }
+            return;
+        }
         let number = self.undoes.unwrap_or_else(|| panic!("{said} changed a record and cannot be taken back"));
         if undid == Some(number) {
             if let Some(states) = self.states.get_mut(&number) {
@@ -218,7 +233,7 @@ impl Trial {
     fn undo(&mut self) -> bool {
         let before = self.state();
         let undoes = self.undoes;
-        let update = self.session.apply(Command::Undo {});
+        let update = self.session.apply(DeskCommand::Undo {});
         self.hear(&update);
         let Some(number) = undoes else {
             assert_eq!(self.state(), before, "there was nothing to take back");
@@ -233,7 +248,7 @@ impl Trial {
 
     fn redo(&mut self) -> bool {
         let before = self.state();
-        let update = self.session.apply(Command::Redo {});
+        let update = self.session.apply(DeskCommand::Redo {});
         self.hear(&update);
         let Some(number) = self.undone.pop() else {
             assert!(self.elsewhere || self.state() == before, "there was nothing to make again");
@@ -292,10 +307,10 @@ impl Trial {
         let Some(formula) = chance.one(&formulas) else { return false };
         let key = format!("stillroom.formula.{formula}");
         let Ok(id) = formula.try_into() else { return false };
-        other.apply(Command::OpenFormula { formula: id });
-        other.apply(Command::SetNotes { text });
+        other.apply(ShelfCommand::OpenFormula { formula: id });
+        other.apply(FormulaCommand::SetNotes { text });
         other.keep();
-        let update = self.session.apply(Command::ChangedElsewhere { key: key.clone() });
+        let update = self.session.apply(DeskCommand::ChangedElsewhere { key: key.clone() });
         self.hear(&update);
         let now = self.state();
         let Some(theirs) = now.records.get(&key).cloned() else { return false };
@@ -326,45 +341,55 @@ impl Trial {
         materials.extend(formulas.iter().filter_map(|id| u64::from_str_radix(id, 16).ok()).map(MaterialId::Formula));
         let formula = |chance: &mut Chance| chance.one(&formulas).and_then(|id| id.try_into().ok());
         Some(match kind {
-            20..=22 => Command::OpenFormula { formula: formula(chance)? },
-            23 => Command::NewFormula { basis: chance.one(&[WrittenIn::Percent, WrittenIn::Grams])? },
-            24 => Command::DuplicateFormula { formula: formula(chance)? },
-            25 => Command::DeleteFormula { formula: formula(chance)? },
-            26 => Command::RenameFormula { formula: formula(chance)?, name: chance.text()? },
-            27..=29 => Command::SetNotes { text: chance.text()? },
-            30 => Command::SetSteps { text: chance.text()? },
-            31 => Command::SetTargetPh { text: chance.text()? },
-            32 => Command::SetPurpose { purpose: chance.one(&[Purpose::LeaveOn, Purpose::RinseOff])? },
-            33 => Command::AddPhase { kind: chance.one(&[PhaseKind::HeatedOil, PhaseKind::CoolDown])? },
-            34 => Command::RemovePhase { phase: chance.one(&phases)? },
-            35..=36 => Command::AddLine { phase: chance.one(&phases)?, material: chance.one(&materials)? },
-            37..=39 => Command::SetAmount { line: chance.one(&lines)?, text: chance.text()? },
-            40 => Command::SetQuantumSatis { line: chance.one(&lines)? },
-            41 => Command::MoveLine {
+            20..=22 => ShelfCommand::OpenFormula { formula: formula(chance)? }.into(),
+            23 => ShelfCommand::NewFormula { basis: chance.one(&[WrittenIn::Percent, WrittenIn::Grams])? }.into(),
+            24 => ShelfCommand::DuplicateFormula { formula: formula(chance)? }.into(),
+            25 => ShelfCommand::DeleteFormula { formula: formula(chance)? }.into(),
+            26 => ShelfCommand::RenameFormula { formula: formula(chance)?, name: chance.text()? }.into(),
+            27..=29 => FormulaCommand::SetNotes { text: chance.text()? }.into(),
+            30 => FormulaCommand::SetSteps { text: chance.text()? }.into(),
+            31 => FormulaCommand::SetTargetPh { text: chance.text()? }.into(),
+            32 => FormulaCommand::SetPurpose { purpose: chance.one(&[Purpose::LeaveOn, Purpose::RinseOff])? }.into(),
+            33 => FormulaCommand::AddPhase { kind: chance.one(&[PhaseKind::HeatedOil, PhaseKind::CoolDown])? }.into(),
+            34 => FormulaCommand::RemovePhase { phase: chance.one(&phases)? }.into(),
+            35..=36 => {
+                FormulaCommand::AddLine { phase: chance.one(&phases)?, material: chance.one(&materials)? }.into()
+            }
+            37..=39 => FormulaCommand::SetAmount { line: chance.one(&lines)?, text: chance.text()? }.into(),
+            40 => FormulaCommand::SetQuantumSatis { line: chance.one(&lines)? }.into(),
+            41 => FormulaCommand::MoveLine {
                 line: chance.one(&lines)?,
                 phase: chance.one(&phases)?,
                 position: chance.next()? % 6,
-            },
-            42 => Command::RemoveLine { line: chance.one(&lines)? },
-            43 => Command::ReplaceMaterial { line: chance.one(&lines)?, material: chance.one(&materials)? },
-            44 => Command::WriteIn { basis: chance.one(&[WrittenIn::Percent, WrittenIn::Grams])? },
-            45 => Command::SetBatchMass { text: chance.text()? },
-            46 => Command::SetBatchWay { way: chance.one(&[BatchWay::Mass, BatchWay::Containers, BatchWay::Stock])? },
-            47 => Command::SetSetting {
+            }
+            .into(),
+            42 => FormulaCommand::RemoveLine { line: chance.one(&lines)? }.into(),
+            43 => {
+                FormulaCommand::ReplaceMaterial { line: chance.one(&lines)?, material: chance.one(&materials)? }.into()
+            }
+            44 => FormulaCommand::WriteIn { basis: chance.one(&[WrittenIn::Percent, WrittenIn::Grams])? }.into(),
+            45 => BenchCommand::SetBatchMass { text: chance.text()? }.into(),
+            46 => {
+                BenchCommand::SetBatchWay { way: chance.one(&[BatchWay::Mass, BatchWay::Containers, BatchWay::Stock])? }
+                    .into()
+            }
+            47 => BenchCommand::SetSetting {
                 name: chance.one(&[SettingName::MainStep, SettingName::FineStep, SettingName::DecimalMark])?,
                 text: chance.text()?,
-            },
-            48 => Command::NewMaterial { composite: chance.next()? % 2 == 0, name: chance.text()? },
-            49..=50 => Command::OpenMaterial { material: chance.one(&own)? },
-            51..=52 => Command::SetMaterialText {
+            }
+            .into(),
+            48 => MaterialsCommand::NewMaterial { composite: chance.next()? % 2 == 0, name: chance.text()? }.into(),
+            49..=50 => MaterialsCommand::OpenMaterial { material: chance.one(&own)? }.into(),
+            51..=52 => MaterialsCommand::SetMaterialText {
                 field: chance.one(&[MaterialField::Name, MaterialField::Inci, MaterialField::Note])?,
                 text: chance.text()?,
-            },
-            53 => Command::SetMaterialClass { class: chance.one(&[Class::Oil, Class::Active])? },
-            54 => Command::AddPart { material: chance.one(&materials)? },
-            55 => Command::SetPartAmount { part: chance.next()? % 3, text: chance.text()? },
-            56 => Command::DeleteMaterial { material: chance.one(&own)? },
-            57..=58 => Command::SetHolding {
+            }
+            .into(),
+            53 => MaterialsCommand::SetMaterialClass { class: chance.one(&[Class::Oil, Class::Active])? }.into(),
+            54 => MaterialsCommand::AddPart { material: chance.one(&materials)? }.into(),
+            55 => MaterialsCommand::SetPartAmount { part: chance.next()? % 3, text: chance.text()? }.into(),
+            56 => MaterialsCommand::DeleteMaterial { material: chance.one(&own)? }.into(),
+            57..=58 => MaterialsCommand::SetHolding {
                 material: chance.one(&materials)?,
                 field: chance.one(&[
                     HoldingField::Stock,
@@ -373,14 +398,20 @@ impl Trial {
                     HoldingField::Density,
                 ])?,
                 text: chance.text()?,
-            },
+            }
+            .into(),
             59 => match chance.next()? % 4 {
-                0 => Command::NewExtract { kind: chance.one(&[ExtractKind::Glycerite, ExtractKind::Solution])? },
-                1 => Command::OpenExtract { extract: chance.one(&extracts)?.try_into().ok()? },
-                2 => Command::DeleteExtract { extract: chance.one(&extracts)?.try_into().ok()? },
-                _ => Command::TakeExtractOffer { offer: chance.one(&["shelve", "use", "solve"])?.to_owned() },
+                0 => {
+                    ExtractsCommand::NewExtract { kind: chance.one(&[ExtractKind::Glycerite, ExtractKind::Solution])? }
+                        .into()
+                }
+                1 => ExtractsCommand::OpenExtract { extract: chance.one(&extracts)?.try_into().ok()? }.into(),
+                2 => ExtractsCommand::DeleteExtract { extract: chance.one(&extracts)?.try_into().ok()? }.into(),
+                _ => ExtractsCommand::TakeExtractOffer { offer: chance.one(&["shelve", "use", "solve"])?.to_owned() }
+                    .into(),
             },
-            60 => Command::SetExtract { field: chance.one(&EXTRACT_FIELDS)?.to_owned(), text: chance.text()? },
+            60 => ExtractsCommand::SetExtract { field: chance.one(&EXTRACT_FIELDS)?.to_owned(), text: chance.text()? }
+                .into(),
             _ => {
                 let act = chance.one(&AT_BENCH)?.to_owned();
                 let on = match act.as_str() {
@@ -392,7 +423,7 @@ impl Trial {
                     "pour" | "leave-out" | "accept" | "rescale" => chance.one(&lines)?.0.to_string(),
                     _ => chance.one(&["", "0", "ph", "blend", "fill"])?.to_owned(),
                 };
-                Command::ActOnBatch { act, on, text: chance.text()? }
+                at_bench(&act, &on, &chance.text()?)?.into()
             }
         })
     }

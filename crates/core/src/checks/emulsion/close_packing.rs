@@ -8,8 +8,9 @@ use super::System;
 use crate::checks::contents::{Contents, Present, USUAL_OIL_DENSITY};
 use crate::checks::cure::{Cure, lower, raise};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::{Basis, Citation};
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "emulsion.close-packing";
 

@@ -8,8 +8,9 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Cure, Round, add, move_lines, weighable};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::{LineId, Phase, PhaseKind};
+use crate::formula::{LineId, Phase};
 use crate::source::Citation;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.disperse-first";
 

@@ -7,9 +7,10 @@
 use crate::checks::contents::Contents;
 use crate::checks::cure::move_lines;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::{LineId, PhaseKind};
-use crate::material::Class;
+use crate::formula::LineId;
 use crate::source::Citation;
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.heat-sensitive";
 

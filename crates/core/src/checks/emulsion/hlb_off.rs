@@ -12,13 +12,14 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Cure, Round, add, share_out, share_with, weighable};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::hlb::{pair_for_target, share_of_higher};
-use crate::formula::{LineId, PhaseKind};
+use crate::formula::LineId;
 use crate::material::{ConstituentId, Makeup};
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.hlb-off";
 
 /// Published balances of an oil and of an emulsifier together spread by this much.
-const SPREAD: f64 = 2.0;
+pub(super) const SPREAD: f64 = 2.0;
 /// Further off than this an emulsion is likely to fail.
 const FAR: f64 = 4.0;
 

@@ -8,8 +8,8 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Round, add, weighable};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::PhaseKind;
 use crate::source::Citation;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.lecithin";
 

@@ -8,8 +8,9 @@ use crate::checks::contents::Contents;
 use crate::checks::cure::{Round, set_phase_temperature};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::formula::{LineId, Phase, PhaseId};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::Citation;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "emulsion.melting";
 

@@ -21,8 +21,9 @@ use super::Registered;
 use super::contents::{Contents, Present};
 use super::facts::{Charge, Cosolvent, Facts, Trait};
 use crate::chemistry::hlb::blend;
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::{Basis, Citation};
+use stillroom_terms::Class;
 
 /// The findings of this family.
 pub const FINDINGS: &[Registered] = &[
@@ -298,6 +299,59 @@ fn required_of(each: &Present<'_>, kind: Kind) -> Option<f64> {
         Kind::WaterInOil => each.facts.required_hlb_water_in_oil,
     };
     cited.map(|cited| cited.value)
+}
+
+/// A sum over substances that has to stay within bounds so that oil and water stay together.
+pub(super) struct Asks {
+    /// Whether it is about the balance rather than the amount.
+    pub is_balance: bool,
+    /// Factors of percents of the product.
+    pub factors: Vec<(ConstituentId, f64)>,
+    /// Least.
+    pub low: Option<f64>,
+    /// Most.
+    pub high: Option<f64>,
+}
+
+/// What the emulsion asks of any mixture of some substances: that what emulsifies holds the oil, and that its balance is near
+/// what the oil of now asks for. The balance is a mean; multiplied by the mass of its emulsifiers it is a sum.
+pub(super) fn asks<'a>(contents: &Contents<'a>, of: &[Present<'a>]) -> Vec<Asks> {
+    let Some(system) = System::of(contents) else { return Vec::new() };
+    // In a gel of liquid crystals fatty alcohol holds oil as long as there is enough of the true emulsifier.
+    let gel = system.is_gel_network() && system.fatty_alcohol() <= system.total * MOST_BUILDERS;
+    let builds = |each: &Present<'_>| gel && system.builders.iter().any(|builder| builder.id == each.id);
+    let (mut holding, mut building) = (Vec::new(), Vec::new());
+    for each in of {
+        if let Some(work) = work_of(each) {
+            holding.push((each.id, work.holds()));
+            building.push((each.id, -MOST_BUILDERS));
+        } else if builds(each) {
+            holding.push((each.id, Work::Lamellar.holds()));
+            building.push((each.id, 1.0));
+        } else if each.is_oil() {
+            holding.push((each.id, -1.0));
+        }
+    }
+    let mut found = vec![Asks { is_balance: false, factors: holding, low: Some(0.0), high: None }];
+    if gel {
+        found.push(Asks { is_balance: false, factors: building, low: None, high: Some(0.0) });
+    }
+    let required = required(contents, system.kind).filter(|required| required.known >= ENOUGH_KNOWN);
+    if let Some(required) = required.filter(|_| system.balance_speaks()) {
+        let off = |by: f64| off_balance(of, required.balance + by);
+        found.push(Asks { is_balance: true, factors: off(hlb_off::SPREAD), low: None, high: Some(0.0) });
+        found.push(Asks { is_balance: true, factors: off(-hlb_off::SPREAD), low: Some(0.0), high: None });
+    }
+    found
+}
+
+/// Factors that make a sum of how far the balance of what emulsifies is from a target; nothing where nothing has a balance.
+pub(super) fn off_balance(of: &[Present<'_>], target: f64) -> Vec<(ConstituentId, f64)> {
+    let balanced = of.iter().filter_map(|each| match work_of(each)? {
+        Work::Balanced(hlb) => Some((each.id, hlb - target)),
+        _ => None,
+    });
+    balanced.collect()
 }
 
 /// What the oil asks for, and of which share of it that is known.

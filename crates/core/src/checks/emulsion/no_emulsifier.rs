@@ -14,9 +14,9 @@ use crate::checks::cure::{Cure, Round, add, weighable};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::hlb::share_of_higher;
-use crate::formula::PhaseKind;
-use crate::material::Class;
 use crate::source::Citation;
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.no-emulsifier";
 

@@ -7,8 +7,9 @@ use super::melting::TRACE;
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::move_lines;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::{LineId, PhaseKind};
-use crate::material::Class;
+use crate::formula::LineId;
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "emulsion.unmelted";
 

@@ -11,16 +11,18 @@ use crate::checks::finding::{Finding, Severity, Value};
 pub(super) const CODE: &str = "limits.aha-ph";
 
 /// From this percent it acts on skin rather than on the pH: common practice.
-pub(super) const ACTS: f64 = 1.0;
+pub(in crate::checks) const ACTS: f64 = 1.0;
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let Some(ph) = contents.ph() else { return };
     let limits = limits_of(contents, |limit| is_of_fruit_acid(contents, limit));
     let lenient = limits.iter().filter_map(|(limit, ..)| limit.least_ph).fold(f64::INFINITY, f64::min);
     for (limit, bound, counted) in limits {
-        let Some(least) = limit.least_ph.filter(|least| ph.value < *least && counted.most >= ACTS) else { continue };
+        let Some(least) = limit.least_ph.filter(|least| ph.at_least() < *least && counted.most >= ACTS) else {
+            continue;
+        };
         // Stricter advice is worth a word only where the most lenient is kept.
-        if least > lenient && ph.value < lenient {
+        if least > lenient && ph.at_least() < lenient {
             continue;
         }
         let severity = if least <= lenient { Severity::Stop } else { Severity::Note };

@@ -5,11 +5,43 @@
 //! papers of the lot say otherwise. There is nothing to cure: naming them is what the law asks for.
 
 use crate::checks::contents::{Contents, Present};
+use crate::checks::facts::Allergen;
 use crate::checks::finding::{Finding, Severity, Step, Value};
 use crate::formula::LineId;
 use crate::source::Citation;
 
 pub(super) const CODE: &str = "limits.allergens";
+
+/// What a product holds of one allergen, in percent of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Brought<'a> {
+    /// Which.
+    pub allergen: &'a Allergen,
+    /// With what essential oils typically hold.
+    pub typical: f64,
+    /// With the most they may hold.
+    pub most: f64,
+    /// Above how much of it the product has to name it, by how it is used.
+    pub threshold: f64,
+}
+
+/// What a product holds of each allergen that it holds any of, in the order of the law: what is weighed as such and what
+/// essential oils bring.
+#[must_use]
+pub fn brought<'a>(contents: &Contents<'a>) -> Vec<Brought<'a>> {
+    let inside = inside_oils(contents);
+    let sums = contents.knowledge.allergens().iter().map(|allergen| {
+        let direct: f64 = allergen.members.iter().map(|id| contents.percent_of(*id)).sum();
+        let oils = inside.iter().find(|each| each.name == allergen.name);
+        Brought {
+            allergen,
+            typical: direct + oils.map_or(0.0, |each| each.typical),
+            most: direct + oils.map_or(0.0, |each| each.most),
+            threshold: contents.by_purpose(allergen.leave_on, allergen.rinse_off),
+        }
+    });
+    sums.filter(|sum| sum.most > 0.0).collect()
+}
 
 /// What all essential oils together bring of one allergen, in percent of the product.
 struct Inside {
@@ -19,16 +51,10 @@ struct Inside {
 }
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let inside = inside_oils(contents);
     let (mut named, mut perhaps, mut steps) = (Vec::new(), Vec::new(), Vec::new());
     let (mut lines, mut citations) = (Vec::<LineId>::new(), Vec::<Citation>::new());
     let mut threshold_used = None;
-    for allergen in contents.knowledge.allergens() {
-        let direct: f64 = allergen.members.iter().map(|id| contents.percent_of(*id)).sum();
-        let brought = inside.iter().find(|each| each.name == allergen.name);
-        let typical = direct + brought.map_or(0.0, |each| each.typical);
-        let most = direct + brought.map_or(0.0, |each| each.most);
-        let threshold = contents.by_purpose(allergen.leave_on, allergen.rinse_off);
+    for Brought { allergen, typical, most, threshold } in brought(contents) {
         if most <= threshold {
             continue;
         }

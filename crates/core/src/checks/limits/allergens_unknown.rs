@@ -4,19 +4,13 @@
 use super::naming;
 use crate::checks::contents::{Contents, Present};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "limits.allergens-unknown";
 
 pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
-    let scents = contents.present.iter().filter(|each| each.percent > 0.0 && each.facts.inside.is_empty());
-    let unknown = scents.filter(|each| match each.class {
-        Class::EssentialOil => true,
-        // A single substance that is listed is known.
-        Class::Fragrance => !is_listed(contents, each.id),
-        _ => false,
-    });
-    let unknown: Vec<&Present<'_>> = unknown.collect();
+    let unknown = scents_unknown(contents);
     if unknown.is_empty() {
         return;
     }
@@ -26,6 +20,19 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let mut finding = naming(CODE, Severity::Note, &unknown, citation);
     finding.values.extend(threshold.map(|threshold| ("threshold", Value::Percent(threshold))));
     found.push(finding);
+}
+
+/// Perfumes and essential oils in the jar of which nobody wrote down what they hold.
+#[must_use]
+pub fn scents_unknown<'a, 'b>(contents: &'b Contents<'a>) -> Vec<&'b Present<'a>> {
+    let scents = contents.present.iter().filter(|each| each.percent > 0.0 && each.facts.inside.is_empty());
+    let unknown = scents.filter(|each| match each.class {
+        Class::EssentialOil => true,
+        // A single substance that is listed is known.
+        Class::Fragrance => !is_listed(contents, each.id),
+        _ => false,
+    });
+    unknown.collect()
 }
 
 fn is_listed(contents: &Contents<'_>, id: ConstituentId) -> bool {

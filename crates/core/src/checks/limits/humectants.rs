@@ -7,9 +7,10 @@ use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Cosolvent;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::checks::preservation::keeps_by_bound_water;
-use crate::formula::Purpose;
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::Citation;
+use stillroom_terms::Class;
+use stillroom_terms::Purpose;
 
 pub(super) const CODE: &str = "limits.humectants";
 

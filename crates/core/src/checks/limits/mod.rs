@@ -6,9 +6,9 @@
 
 mod aha;
 mod aha_no_ph;
-mod aha_ph;
-mod allergens;
-mod allergens_unknown;
+pub(super) mod aha_ph;
+pub mod allergens;
+pub mod allergens_unknown;
 mod caustic;
 mod children;
 mod conditions;
@@ -17,7 +17,7 @@ mod humectants;
 mod kind;
 mod no_spf;
 mod over_legal;
-mod over_usual;
+pub(super) mod over_usual;
 mod phototoxic;
 mod pregnancy;
 mod retinoid;
@@ -31,7 +31,7 @@ mod under_usual;
 use super::Registered;
 use super::contents::{Contents, Present};
 use super::cure::{Cure, LAST_DIGITS, lower};
-use super::facts::{Authority, Limit, Trait};
+use super::facts::{Authority, Facts, Limit, Trait};
 use super::finding::{Finding, Severity, Value};
 use crate::formula::LineId;
 use crate::material::ConstituentId;
@@ -118,15 +118,15 @@ fn tolerated(limit: &Limit, bound: f64) -> f64 {
 
 /// Everything that counts, with the most it brings: what a cure has to bring down.
 fn weights(contents: &Contents<'_>, limit: &Limit) -> Vec<(ConstituentId, f64)> {
-    let mut weights: Vec<(ConstituentId, f64)> = contents.counting(limit).collect();
-    for oil in &contents.present {
-        let inside = oil.facts.inside.iter().filter(|inside| limit.inside_oils.contains(&inside.name));
-        let most: f64 = inside.filter_map(|inside| inside.most.or(inside.typical)).sum();
-        if most > 0.0 {
-            weights.push((oil.id, most / 100.0));
-        }
-    }
-    weights
+    let weights = contents.present.iter().map(|each| (each.id, brings_towards(contents, limit, each.id, each.facts)));
+    weights.filter(|(_, weight)| *weight > 0.0).collect()
+}
+
+/// What a percent of a substance brings towards a limit, with the most it may hold; nothing where it does not count.
+pub(super) fn brings_towards(contents: &Contents<'_>, limit: &Limit, id: ConstituentId, facts: &Facts) -> f64 {
+    let inside = facts.inside.iter().filter(|inside| limit.inside_oils.contains(&inside.name));
+    let most: f64 = inside.filter_map(|inside| inside.most.or(inside.typical)).sum();
+    contents.counts_towards(limit, id).unwrap_or(0.0) + most / 100.0
 }
 
 /// The cure that brings what counts down to a bound.

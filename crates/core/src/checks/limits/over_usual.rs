@@ -10,7 +10,7 @@ use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::checks::preservation::keeps_by_bound_water;
-use crate::material::Class;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "limits.over-usual";
 
@@ -23,7 +23,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
             continue;
         };
         let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
-        let body = each.is_oil() || matches!(each.class, Class::Humectant | Class::Solvent | Class::Mineral);
+        let body = makes_the_body(each);
         let severity =
             if acts || !body && each.percent > usual.value.high * 2.0 { Severity::Caution } else { Severity::Note };
         found.push(
@@ -38,7 +38,13 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     }
 }
 
-fn is_bounded(contents: &Contents<'_>, each: &Present<'_>) -> bool {
+/// Whether it makes the body of a product and may fill all of it.
+pub(in super::super) const fn makes_the_body(each: &Present<'_>) -> bool {
+    each.is_oil() || matches!(each.class, Class::Humectant | Class::Solvent | Class::Mineral)
+}
+
+/// Whether more of it than usual is too much here.
+pub(in super::super) fn is_bounded(contents: &Contents<'_>, each: &Present<'_>) -> bool {
     let acts = matches!(each.class, Class::Active | Class::EssentialOil | Class::Fragrance);
     // Usual amounts are those of creams and gels: a bath salt is salt.
     let powder = each.facts.has(Trait::Insoluble).is_some();

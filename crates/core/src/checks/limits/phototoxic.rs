@@ -9,9 +9,9 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::lower;
 use crate::checks::facts::{Limit, Trait};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::Purpose;
 use crate::material::ConstituentId;
 use crate::source::Citation;
+use stillroom_terms::Purpose;
 
 pub(super) const CODE: &str = "limits.phototoxic";
 

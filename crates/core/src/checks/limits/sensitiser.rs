@@ -7,7 +7,7 @@ use crate::checks::contents::Contents;
 use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::Purpose;
+use stillroom_terms::Purpose;
 
 pub(super) const CODE: &str = "limits.sensitiser";
 

@@ -7,9 +7,10 @@ use crate::checks::contents::{Contents, PhBand};
 use crate::checks::cure::Round;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::checks::preservation::set_ph_and_preserve;
-use crate::formula::Purpose;
+use crate::chemistry::Band;
 use crate::product::ProductKind;
 use crate::source::Citation;
+use stillroom_terms::Purpose;
 
 pub(in crate::checks) const CODE: &str = "limits.skin-ph";
 
@@ -60,6 +61,12 @@ fn verdict(contents: &Contents<'_>) -> Option<(PhBand, Severity, (f64, f64))> {
         return None;
     };
     Some((ph, severity, (low, high)))
+}
+
+/// Whether a pH would be worth a word wherever in its band it lies.
+pub(in crate::checks) fn hurts_throughout(contents: &Contents<'_>, band: Band) -> bool {
+    let (low, high) = takes(contents.formula.kind, contents.formula.purpose);
+    band.high < low || band.low > high
 }
 
 /// Whether the pH hurts: then nothing is said of what it is good for.

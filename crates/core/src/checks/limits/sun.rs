@@ -9,8 +9,8 @@ use super::{naming, traced};
 use crate::checks::contents::Contents;
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity};
-use crate::formula::Purpose;
 use crate::source::Citation;
+use stillroom_terms::Purpose;
 
 pub(super) const CODE: &str = "limits.sun";
 

@@ -7,8 +7,9 @@ use super::naming;
 use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{LAST_DIGITS, lower};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::Citation;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "limits.surfactant-active";
 

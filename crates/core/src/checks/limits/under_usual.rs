@@ -6,7 +6,7 @@
 use crate::checks::contents::Contents;
 use crate::checks::cure::{LAST_DIGITS, raise};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::Class;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "limits.under-usual";
 

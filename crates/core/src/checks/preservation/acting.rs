@@ -12,8 +12,8 @@ use crate::checks::facts::{Acid, Facts, OilKind, Preservative, Strength, Trait, 
 use crate::chemistry::Temperature;
 use crate::chemistry::dissociation::{undissociated, undissociated_at_saturation};
 use crate::chemistry::partition::{Losses, free_and_undissociated};
-use crate::material::Class;
 use crate::source::{Basis, Citation};
+use stillroom_terms::Class;
 
 pub(super) const BEAN: Citation =
     Citation::recalled("Bean, J. Soc. Cosmet. Chem. 23 (1972) 703: preservatives in emulsions");

@@ -11,7 +11,7 @@ use crate::checks::contents::Contents;
 use crate::checks::cure::add;
 use crate::checks::facts::Microbe;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::PhaseKind;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "preservation.gap";
 

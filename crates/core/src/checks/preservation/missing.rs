@@ -13,7 +13,7 @@ use crate::checks::cure::add;
 use crate::checks::facts::Microbe;
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::extract::keeping::Spectrum;
-use crate::formula::PhaseKind;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "preservation.missing";
 

@@ -12,6 +12,7 @@ mod no_data;
 mod not_needed;
 mod oil_loss;
 mod over_limit;
+pub mod over_ph;
 mod over_usual;
 mod ph_unknown;
 mod ph_window;
@@ -31,12 +32,13 @@ use super::stability::is_unprotected;
 use crate::chemistry::water_activity::{combine, ethanol_band, glycerol_band, propanediol_band};
 use crate::chemistry::{Band, MassFraction};
 use crate::extract::keeping::{Conditions, LowRisk, Spectrum, what_it_needs};
-use crate::formula::PhaseKind;
-use crate::material::{Class, ConstituentId, Makeup};
+use crate::material::{ConstituentId, Makeup};
 use crate::quantity::Percent;
 use crate::shelf_life::Keeping;
 use crate::source::{Basis, Citation};
 use acting::{Acting, HELD, WEAKLY};
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 /// The findings of this family.
 pub const FINDINGS: &[Registered] = &[
@@ -219,7 +221,7 @@ fn fits(contents: &Contents<'_>, id: ConstituentId) -> Option<(ConstituentId, Pe
     }
     let window = preservative.ph?.value;
     // With no pH to go by it has to work anywhere on skin.
-    let (lowest, highest) = contents.ph().map_or((4.5, 6.5), |ph| (ph.value, ph.value));
+    let (lowest, highest) = contents.ph().map_or((4.5, 6.5), |ph| (ph.at_least(), ph.at_most()));
     if lowest < window.low || highest > window.high {
         return None;
     }

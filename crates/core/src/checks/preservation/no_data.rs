@@ -2,7 +2,7 @@
 
 use crate::checks::contents::Contents;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::Class;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "preservation.no-data";
 

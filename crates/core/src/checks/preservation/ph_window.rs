@@ -17,10 +17,10 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         let Some(window) = each.preservative.ph else { continue };
         let (low, high) = (window.value.low, window.value.high);
         let early = each.acid.is_some_and(|acid| acid.steps.first().is_some_and(|pka| *pka < LATE_ACID));
-        if early || (low..=high).contains(&ph.value) {
+        if early || (ph.at_least() >= low && ph.at_most() <= high) {
             continue;
         }
-        let cure = if ph.value < low { set_ph(low, Round::Up) } else { set_ph(high, Round::Down) };
+        let cure = if ph.at_least() < low { set_ph(low, Round::Up) } else { set_ph(high, Round::Down) };
         found.push(
             Finding::about(CODE, Severity::Caution, each.present.id)
                 .with("ph", Value::Ph(ph.value))

@@ -5,7 +5,7 @@ use super::acting;
 use crate::checks::contents::Contents;
 use crate::checks::cure::move_lines;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::PhaseKind;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "preservation.too-hot";
 

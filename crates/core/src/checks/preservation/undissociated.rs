@@ -7,7 +7,7 @@
 use super::acting::{HELD, HENDERSON};
 use super::{Acting, MARGIN, acting, asks_for_one, is_allowed, is_serious, meant, raise_preservative, sum};
 use crate::checks::chart::{Axis, Chart, Mark};
-use crate::checks::contents::{Contents, PhBand, PhKnown};
+use crate::checks::contents::{Contents, PhBand};
 use crate::checks::cure::{Cure, Round, set_ph};
 use crate::checks::facts::{Preservative, Strength};
 use crate::checks::finding::{Finding, Severity, Value};
@@ -69,7 +69,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
 /// The highest pH at which enough of it acts, with a margin.
 fn lower_ph(contents: &Contents<'_>, each: &Acting<'_>, ph: PhBand) -> Option<Cure> {
     let enough = |aim: f64| {
-        let aimed = PhBand { value: aim, known: PhKnown::AimedAt };
+        let aimed = PhBand::aimed_at(aim);
         let scores = Acting::at(contents, each.present, each.preservative, Some(aimed.high())).undisturbed_scores;
         best(each.preservative, scores) >= HELD * MARGIN
     };

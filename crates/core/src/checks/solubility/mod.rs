@@ -17,8 +17,9 @@ use super::finding::{Finding, Step, Value};
 use crate::chemistry::Temperature;
 use crate::chemistry::dissociation::{undissociated, undissociated_at_saturation};
 use crate::chemistry::solubility::{Curve, REACH, cosolvency, cosolvent_power};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
 use crate::source::{Basis, Citation, Cited};
+use stillroom_terms::Class;
 
 /// The findings of this family.
 pub const FINDINGS: &[Registered] = &[

@@ -6,7 +6,8 @@ use super::{Missing, asks_for_solvent, solutes};
 use crate::checks::contents::{Contents, Present};
 use crate::checks::facts::{Trait, WaterSolubility};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::{Class, ConstituentId};
+use crate::material::ConstituentId;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "solubility.no-data";
 

@@ -5,7 +5,7 @@
 
 use super::{Solute, describe, solutes};
 use crate::checks::chart::{Axis, Chart, Mark};
-use crate::checks::contents::{Contents, PhBand, PhKnown};
+use crate::checks::contents::{Contents, PhBand};
 use crate::checks::cure::{Change, Cure, Round, lower, set_ph};
 use crate::checks::finding::{Finding, Severity, Value};
 use crate::chemistry::Temperature;
@@ -47,9 +47,7 @@ fn by_ph(contents: &Contents<'_>, solute: &Solute<'_>, cap: f64) -> Option<Cure>
     let now = undissociated(steps, ph.low());
     // A tenth of a pH at a time: more than one step of dissociation has no closed form.
     let higher = (1_u8..=80).map(|tenth| ph.value + f64::from(tenth) / 10.0).take_while(|ph| *ph <= HIGHEST_PH);
-    let enough = higher
-        .into_iter()
-        .find(|ph| now / undissociated(steps, PhBand { value: *ph, known: PhKnown::AimedAt }.low()) >= needed)?;
+    let enough = higher.into_iter().find(|ph| now / undissociated(steps, PhBand::aimed_at(*ph).low()) >= needed)?;
     let most = solute.salt.and_then(|(salt, factor)| Some(salt.at(contents.conditions.room).ok()? * factor));
     if most.is_some_and(|most| most * contents.solvent() / 100.0 <= solute.present) {
         return None;

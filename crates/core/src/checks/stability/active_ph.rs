@@ -9,7 +9,7 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Round, set_ph};
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::material::Class;
+use stillroom_terms::Class;
 
 pub(super) const CODE: &str = "stability.active-ph";
 
@@ -30,7 +30,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
         }
         let acid = ph.value < low;
         let why = why(each, acid);
-        let far = outside + ph.half_width() >= FAR && why != WEAKER;
+        let far = (low - ph.value).max(ph.value - high) >= FAR && why != WEAKER;
         let severity = if far { Severity::Caution } else { Severity::Note };
         let cure = if acid { set_ph(low, Round::Up) } else { set_ph(high, Round::Down) };
         found.push(

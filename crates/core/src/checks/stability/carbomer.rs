@@ -22,7 +22,7 @@ pub(super) fn check(contents: &Contents<'_>, found: &mut Vec<Finding>) {
     let base = contents.with(Trait::Base).next().is_some();
     let severity = match contents.ph() {
         Some(ph) if ph.high() < OPENS => Severity::Caution,
-        Some(ph) if base || ph.known == PhKnown::Measured => return,
+        Some(ph) if base || ph.known != PhKnown::AimedAt => return,
         Some(_) => Severity::Note,
         None if base => return,
         None => Severity::Caution,

@@ -7,6 +7,7 @@ mod carbomer;
 mod no_carrier;
 mod oxidation;
 mod pair;
+mod ph_off_target;
 mod scrub_dissolves;
 
 use super::Registered;
@@ -19,10 +20,14 @@ pub const FINDINGS: &[Registered] = &[
     Registered { code: pair::CODE, check: pair::check },
     Registered { code: carbomer::CODE, check: carbomer::check },
     Registered { code: acid_soap::CODE, check: acid_soap::check },
+    Registered { code: ph_off_target::CODE, check: ph_off_target::check },
     Registered { code: scrub_dissolves::CODE, check: scrub_dissolves::check },
     Registered { code: no_carrier::CODE, check: no_carrier::check },
     Registered { code: oxidation::CODE, check: oxidation::check },
 ];
+
+/// The finding that the pH is not the one that is aimed at.
+pub(super) const OFF_TARGET: &str = ph_off_target::CODE;
 
 /// Less than this, in percent, is carried in or does nothing.
 const TRACE: f64 = 0.05;

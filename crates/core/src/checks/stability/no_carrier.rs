@@ -7,9 +7,9 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::{Round, add, weighable};
 use crate::checks::facts::{Cosolvent, Trait};
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::PhaseKind;
-use crate::material::Class;
 use crate::source::Citation;
+use stillroom_terms::Class;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "stability.no-carrier";
 

@@ -7,10 +7,10 @@ use crate::checks::contents::{Contents, Present};
 use crate::checks::cure::add;
 use crate::checks::facts::Trait;
 use crate::checks::finding::{Finding, Severity, Value};
-use crate::formula::PhaseKind;
 use crate::quantity::Percent;
 use crate::source::Citation;
 use rust_decimal::Decimal;
+use stillroom_terms::PhaseKind;
 
 pub(super) const CODE: &str = "stability.oxidation";
 

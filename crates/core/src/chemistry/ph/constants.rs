@@ -53,6 +53,10 @@ impl Constant {
     #[must_use]
     pub fn log_k_at(&self, temperature: Temperature) -> f64 {
         let kelvin = temperature.kelvin();
+        // Most are asked for at the temperature they are given at, and a logarithm each is most of the work then.
+        if (kelvin - REFERENCE_KELVIN).abs() < f64::EPSILON {
+            return self.log_k;
+        }
         let by_enthalpy = self.enthalpy * 1000.0 / GAS_CONSTANT * (1.0 / REFERENCE_KELVIN - 1.0 / kelvin);
         let ratio = REFERENCE_KELVIN / kelvin;
         let by_capacity = self.heat_capacity / GAS_CONSTANT * (ratio - 1.0 - ratio.ln());

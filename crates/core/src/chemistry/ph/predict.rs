@@ -97,8 +97,6 @@ pub struct Prediction {
     pub ph: Band,
     /// The equilibrium of the estimate.
     pub equilibrium: Equilibrium,
-    /// What each unknown can do, the one that moves it most first. Empty once calibrated.
-    pub unknown: Vec<Move>,
     /// What else the band rests on.
     pub caveats: Vec<Caveat>,
 }
@@ -128,21 +126,16 @@ pub fn predict(contents: &Contents<'_>) -> Result<Prediction, PhError> {
     let (acid, base) = one_mole_each();
     let mut solver = Solver::new(&[&whole, &acid, &base], contents.temperature)?;
     let net = contents.unaccounted.unwrap_or(0.0);
-    let mut with = |brought: f64| found(&mut solver, &[1.0, (-brought).max(0.0), brought.max(0.0)]);
+    let mixed = |brought: f64| [1.0, (-brought).max(0.0), brought.max(0.0)];
+    let unknown = if contents.unaccounted.is_none() { &contents.unknown[..] } else { &[] };
     let unnoticed = UNNOTICED * contents.water;
-    let (mut most_acid, mut most_base) = (unnoticed, unnoticed);
-    let mut unknown = Vec::new();
-    if contents.unaccounted.is_none() {
-        for each in &contents.unknown {
-            most_acid += each.acid;
-            most_base += each.base;
-            unknown.push(Move { id: each.id, lowest: with(-each.acid)?.low, highest: with(each.base)?.high });
-        }
-        unknown.sort_by(|one, other| (other.highest - other.lowest).total_cmp(&(one.highest - one.lowest)));
-    }
-    let (lowest, highest) = (with(net - most_acid)?.low, with(net + most_base)?.high);
-    let Found { equilibrium, beyond, .. } = with(net)?;
+    let most_acid = unnoticed + unknown.iter().map(|each| each.acid).sum::<f64>();
+    let most_base = unnoticed + unknown.iter().map(|each| each.base).sum::<f64>();
+    let lowest = found(&mut solver, &mixed(net - most_acid), Solver::solve_roughly)?.low;
+    let Found { equilibrium, beyond, .. } = found(&mut solver, &mixed(net), Solver::solve_mix)?;
+    // Of the equilibrium last solved: before the other end is.
     let constants = spread(contents, &solver, &equilibrium);
+    let highest = found(&mut solver, &mixed(net + most_base), Solver::solve_roughly)?.high;
     let share = contents.cosolvents / (contents.cosolvents + contents.water);
     let mut caveats = Vec::new();
     if share > 0.02 {
@@ -159,7 +152,31 @@ pub fn predict(contents: &Contents<'_>) -> Result<Prediction, PhError> {
     }
     let about = MODEL_SPREAD.hypot(constants);
     let ph = Band { low: lowest - about, estimate: equilibrium.ph, high: highest + about + COSOLVENT_RISE * share };
-    Ok(Prediction { ph, equilibrium, unknown, caveats })
+    Ok(Prediction { ph, equilibrium, caveats })
+}
+
+/// What each unknown alone can do, the one that moves the pH most first. Nothing once a measured pH says what they bring
+/// together.
+///
+/// # Errors
+/// As [`predict`].
+pub fn moves(contents: &Contents<'_>) -> Result<Vec<Move>, PhError> {
+    if contents.unaccounted.is_some() {
+        return Ok(Vec::new());
+    }
+    let whole = whole(contents)?;
+    let (acid, base) = one_mole_each();
+    let mut solver = Solver::new(&[&whole, &acid, &base], contents.temperature)?;
+    let mut with = |acid: f64, base: f64| found(&mut solver, &[1.0, acid, base], Solver::solve_roughly);
+    let each = contents
+        .unknown
+        .iter()
+        .map(|each| Ok(Move { id: each.id, lowest: with(each.acid, 0.0)?.low, highest: with(0.0, each.base)?.high }));
+    let mut moves = each.collect::<Result<Vec<_>, _>>()?;
+    moves.sort_by(|one, other| {
+        (other.highest - other.lowest).total_cmp(&(one.highest - one.lowest)).then_with(|| one.id.cmp(&other.id))
+    });
+    Ok(moves)
 }
 
 /// An equilibrium, or the range it lies in.
@@ -171,10 +188,13 @@ struct Found {
     beyond: Option<f64>,
 }
 
+/// As well as needed: [`Solver::solve_mix`] or [`Solver::solve_roughly`].
+type Solve<'a> = fn(&mut Solver<'a>, &[f64]) -> Result<Equilibrium, PhError>;
+
 /// Beyond the model, up to an ionic strength of 1 mol/kg, a range instead of an answer: between activities as they are
 /// at 0.5 mol/kg and none at all, for there they rise again, and [`BEYOND_SPREAD`] more.
-fn found(solver: &mut Solver<'_>, shares: &[f64]) -> Result<Found, PhError> {
-    match solver.solve_mix(shares) {
+fn found<'a>(solver: &mut Solver<'a>, shares: &[f64], solve: Solve<'a>) -> Result<Found, PhError> {
+    match solve(solver, shares) {
         Ok(equilibrium) => Ok(Found { equilibrium, low: equilibrium.ph, high: equilibrium.ph, beyond: None }),
         Err(PhError::TooStrong { about }) if about < 1.0 => {
             let ideal = solver.solve_held(shares, 0.0)?.ph;
@@ -224,11 +244,11 @@ pub fn deciders(contents: &Contents<'_>) -> Result<Vec<Decider>, PhError> {
     parts.extend(contents.known.iter().map(|known| &known.brings));
     let mut solver = Solver::new(&parts, contents.temperature)?;
     let mut shares = vec![1.0; parts.len()];
-    let all = found(&mut solver, &shares)?.equilibrium.ph;
+    let all = found(&mut solver, &shares, Solver::solve_roughly)?.equilibrium.ph;
     let mut deciders = Vec::new();
     for (at, known) in contents.known.iter().enumerate() {
         shares[at + 1] = 0.0;
-        let without = found(&mut solver, &shares)?.equilibrium.ph;
+        let without = found(&mut solver, &shares, Solver::solve_roughly)?.equilibrium.ph;
         deciders.push(Decider { id: known.id, moves: all - without });
         shares[at + 1] = 1.0;
     }
@@ -249,6 +269,17 @@ fn check(contents: &Contents<'_>) -> Result<(), PhError> {
         Ok(())
     } else {
         Err(PhError::HardlyAnyWater)
+    }
+}
+
+impl<'a> Contents<'a> {
+    /// All that is known in the water that is there, with what a measured pH said of the unknown.
+    ///
+    /// # Errors
+    /// `ph.hardly-any-water` with less than 5 % water; `ph.amount` for an amount that is none.
+    pub fn solution(&self) -> Result<Solution<'a>, PhError> {
+        let net = self.unaccounted.unwrap_or(0.0);
+        Ok(whole(self)?.with_anion((-net).max(0.0)).with_unpaired_cation(net.max(0.0)))
     }
 }
 
@@ -323,8 +354,9 @@ mod tests {
         let wide = predict(&contents).unwrap();
         assert!((wide.ph.estimate - plain.ph.estimate).abs() < 1e-9);
         assert!(wide.ph.low < plain.ph.low && wide.ph.high > plain.ph.high);
-        assert_eq!(wide.unknown.iter().map(|each| each.id).collect::<Vec<_>>(), [id(477), id(456)]);
-        assert!(wide.unknown.iter().all(|each| each.lowest >= wide.ph.low && each.highest <= wide.ph.high));
+        let moves = moves(&contents).unwrap();
+        assert_eq!(moves.iter().map(|each| each.id).collect::<Vec<_>>(), [id(477), id(456)]);
+        assert!(moves.iter().all(|each| each.lowest >= wide.ph.low && each.highest <= wide.ph.high));
     }
 
     #[test]
@@ -338,7 +370,7 @@ mod tests {
             let after = predict(&contents).unwrap();
             assert!((after.ph.estimate - measured).abs() < 1e-4, "{}", after.ph.estimate);
             assert!(after.ph.high - after.ph.low < before.high - before.low);
-            assert!(after.unknown.is_empty() && after.caveats.contains(&Caveat::Calibrated));
+            assert!(moves(&contents).unwrap().is_empty() && after.caveats.contains(&Caveat::Calibrated));
             contents.unaccounted = None;
         }
     }

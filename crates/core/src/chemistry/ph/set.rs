@@ -5,6 +5,8 @@ use crate::chemistry::Temperature;
 
 /// How near to the target an amount is found, in pH: far below what is asked of it, 0.01.
 const NEAR: f64 = 1e-6;
+/// How many times as much is tried next at most.
+const MOST_STRIDE: f64 = 32.0;
 /// Greatest share tried: so many times the whole of what is added, before it is called unreachable.
 const MOST_SHARE: f64 = 1e6;
 
@@ -61,17 +63,19 @@ pub fn reach_in(
     if start.abs() <= NEAR {
         return Ok(Dose { share: 0.0, reached: found });
     }
-    // Ever more of it, until the pH has crossed the target.
+    // Ever more of it, as far as the slope says and at least twice as much, until the pH has crossed the target.
     let (mut low, mut low_miss) = (0.0, start);
     let mut high = 1e-6;
     let (mut high_miss, mut last) = miss(high)?;
     while high_miss * start > 0.0 {
-        (low, low_miss) = (high, high_miss);
+        let slope = (high_miss - low_miss) / (high - low);
         // What moves away from the target will not come back: a titrant pulls towards its own pH.
         if high >= MOST_SHARE || ((last.ph - target).abs() > start.abs() + 0.5 && high > 1.0) {
             return Err(PhError::Unreachable { ends_at: last.ph });
         }
-        high *= 2.0;
+        (low, low_miss) = (high, high_miss);
+        let asked = high - 1.2 * high_miss / slope;
+        high = if asked.is_finite() { asked.clamp(2.0 * high, MOST_STRIDE * high) } else { 2.0 * high };
         match miss(high) {
             Ok(next) => (high_miss, last) = next,
             // Where the titrant has carried the mixture out of validity, the target may lie just before that.
@@ -116,6 +120,8 @@ fn between(
     (mut high, mut high_miss): (f64, f64),
 ) -> Result<Dose, PhError> {
     let mut width = high - low;
+    // Which end stayed last: one that stays twice is given half its weight.
+    let mut high_stayed = None;
     for turn in 1..=200 {
         let secant = (low * high_miss - high * low_miss) / (high_miss - low_miss);
         let slow = turn % 3 == 0 && high - low > width / 2.0;
@@ -127,12 +133,19 @@ fn between(
         if missed.abs() <= NEAR || high - low <= 1e-15 * high {
             return Ok(Dose { share, reached });
         }
-        if missed * low_miss > 0.0 {
+        let high_stays = missed * low_miss > 0.0;
+        let again = high_stayed == Some(high_stays);
+        high_stayed = Some(high_stays);
+        if high_stays {
             (low, low_miss) = (share, missed);
-            high_miss /= 2.0;
+            if again {
+                high_miss /= 2.0;
+            }
         } else {
             (high, high_miss) = (share, missed);
-            low_miss /= 2.0;
+            if again {
+                low_miss /= 2.0;
+            }
         }
     }
     Err(PhError::Unsolved)

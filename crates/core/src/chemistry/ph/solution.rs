@@ -98,6 +98,32 @@ impl<'a> Solution<'a> {
         self.cation += other.cation * share;
     }
 
+    /// Leaves only a share of an acid in, 0 to 1; its ions stay: the rest lies undissolved.
+    pub fn keep_of(&mut self, acid: &AcidBase, share: f64) {
+        for (_, moles) in self.acids.iter_mut().filter(|(own, _)| std::ptr::eq(*own, acid)) {
+            *moles *= share;
+        }
+    }
+
+    /// Whether nothing is dissolved.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        let amounts = self.acids.iter().map(|(_, moles)| *moles).chain(self.cations);
+        amounts.chain([self.anion, self.cation]).all(|amount| amount <= 0.0)
+    }
+
+    /// The acids, bases and ampholytes in it, each with its mol.
+    pub fn acids(&self) -> impl Iterator<Item = (&'a AcidBase, f64)> {
+        self.acids.iter().copied()
+    }
+
+    /// What is in it that is no acid: cations in equivalents, less anions, in mol of charge.
+    #[must_use]
+    pub fn strong_charge(&self) -> f64 {
+        let paired: f64 = Cation::ALL.iter().map(|each| f64::from(each.charge()) * self.cations[each.index()]).sum();
+        paired + self.cation - self.anion
+    }
+
     /// The water in kg.
     #[must_use]
     pub const fn water(&self) -> f64 {

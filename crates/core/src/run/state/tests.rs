@@ -216,3 +216,35 @@ proptest! {
         }
     }
 }
+
+/// Common practice: water is brought to its weight before what bears no heat is added. Its dish on the bench is in no
+/// weight of the batch.
+#[test]
+fn the_last_water_is_weighed_before_the_cool_down_phase_is_in() {
+    let cool = PhaseId(5);
+    let weighed_in = [
+        Deed::Poured(WATER, grams(dec!(69))),
+        Deed::Poured(GLYCERIN, grams(dec!(10))),
+        Deed::Poured(OIL, grams(dec!(20))),
+    ];
+    let dish = [Deed::Poured(PRESERVATIVE, grams(dec!(1)))];
+    let weighing = [Deed::BatchWeighed(grams(dec!(296)), grams(dec!(200)))];
+    let water = [Deed::WaterAdded(None, grams(dec!(3)))];
+    let steps = state(&weighed_in).steps;
+    let at = |step: Step| steps.iter().position(|each| *each == step).unwrap();
+    assert!(at(Step::Cool) < at(Step::TopUp) && at(Step::TopUp) < at(Step::Beaker(cool)));
+
+    // Whether the dish is weighed before or after makes no difference.
+    for deeds in
+        [[&weighed_in[..], &weighing, &water, &dish].concat(), [&weighed_in[..], &dish, &weighing, &water].concat()]
+    {
+        let run = state(&deeds);
+        assert_eq!(run.water_missing(), Some(grams(dec!(3))));
+        assert_eq!(run.net_water(&plan().formula), Decimal::ZERO);
+        assert_eq!(run.batch_there(), grams(dec!(100)));
+    }
+    // A batch that is weighed once more at the end holds it.
+    let added = [Deed::Closed(Step::Add(cool)), Deed::BatchWeighed(grams(dec!(299)), grams(dec!(200)))];
+    let run = state(&[&weighed_in[..], &weighing, &water, &dish, &added].concat());
+    assert_eq!((run.water_missing(), run.batch_there()), (Some(grams(dec!(1))), grams(dec!(99))));
+}

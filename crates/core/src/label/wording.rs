@@ -1,0 +1,57 @@
+//! Words on a label that would make of a cosmetic something else in the eyes of the law: a medicine, a biocide; or that
+//! promise what has to be shown.
+
+/// A word or a phrase to look for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Loaded<'a> {
+    /// In small letters; with a star behind it whatever goes on from there counts, too.
+    pub phrase: &'a str,
+    /// What it makes of the product: a key.
+    pub kind: &'a str,
+}
+
+/// A word that was found.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Flagged<'a> {
+    /// As it stands in the text.
+    pub found: String,
+    /// Which phrase it is, by its place in the list.
+    pub place: usize,
+    /// What it makes of the product.
+    pub kind: &'a str,
+}
+
+/// The phrases that stand in a text, each once, in the order of the text.
+///
+/// A phrase is found wherever its words stand behind one another, whatever their case. It is found in a denial as well:
+/// whether `does not heal` may stand there is for a person to say.
+///
+/// ```
+/// use stillroom_core::label::{Loaded, flag};
+/// let list = [Loaded { phrase: "healing", kind: "medicine" }, Loaded { phrase: "kills germs", kind: "biocide" }];
+/// let found = flag("Healing balm. It KILLS  germs, and is healthy.", &list);
+/// let words: Vec<&str> = found.iter().map(|each| each.found.as_str()).collect();
+/// assert_eq!(words, ["Healing", "KILLS germs"]);
+/// ```
+#[must_use]
+pub fn flag<'a>(text: &str, list: &[Loaded<'a>]) -> Vec<Flagged<'a>> {
+    let is_inside = |letter: char| letter.is_alphanumeric() || letter == '\'' || letter == '-';
+    let words: Vec<&str> = text.split(|letter: char| !is_inside(letter)).filter(|word| !word.is_empty()).collect();
+    let folded: Vec<String> = words.iter().map(|word| word.to_lowercase()).collect();
+    let mut found: Vec<(usize, Flagged<'a>)> = Vec::new();
+    for (place, loaded) in list.iter().enumerate() {
+        let parts: Vec<&str> = loaded.phrase.split(' ').collect();
+        let fits = |word: &String, part: &str| match part.strip_suffix('*') {
+            Some(stem) => word.starts_with(stem),
+            None => word == part,
+        };
+        let at =
+            folded.windows(parts.len()).position(|those| those.iter().zip(&parts).all(|(word, part)| fits(word, part)));
+        if let Some(at) = at {
+            let found_here = words.get(at..at + parts.len()).unwrap_or_default().join(" ");
+            found.push((at, Flagged { found: found_here, place, kind: loaded.kind }));
+        }
+    }
+    found.sort_by_key(|(at, each)| (*at, each.place));
+    found.into_iter().map(|(_, each)| each).collect()
+}

@@ -1,0 +1,25 @@
+# What is in the jar.
+
+density-unknown = Dichte nicht bekannt
+density-estimate = Dichte etwa { $density } g/ml, geschätzt aus { $known } der Rezeptur
+layer-water = Wasser gesamt
+layer-humectants = Feuchthalter
+layer-thickeners = Verdicker
+layer-oils = Öle
+layer-solids = Wachse, Butter
+layer-emulsifiers = Emulgatoren
+layer-surfactants = Tenside
+layer-actives = Wirkstoffe
+layer-preservatives = Konservierung
+layer-fragrance = Duft
+layer-minerals = Mineralien, Farbe
+layer-helpers = Sonstiges
+empty = Ein leerer Tiegel
+description = Tiegel, von unten: { $layers }
+layer-share = { $label } { $percent }
+
+# Fixed texts of the page.
+page-title = Im Tiegel
+page-empty = Noch nichts im Tiegel.
+page-constituents = Inhaltsstoffe
+page-fedBy = mitgebracht von

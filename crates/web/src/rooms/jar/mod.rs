@@ -1,0 +1,4 @@
+//! What is really in the jar.
+
+mod present;
+pub mod view;

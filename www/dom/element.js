@@ -1,0 +1,171 @@
+// @ts-check
+
+// Making and changing elements. Text only ever goes in as text.
+
+/**
+ * What an element is made with: `class`, `data-*`, `aria-*` and other attributes; `on…` are listeners.
+ * @typedef {Record<string, string | number | boolean | undefined | ((event: any) => void)>} Properties
+ */
+
+/**
+ * Makes an element.
+ * @template {keyof HTMLElementTagNameMap} Tag
+ * @param {Tag} tag
+ * @param {Properties} [properties]
+ * @param {...(Node | string | undefined)} children
+ * @returns {HTMLElementTagNameMap[Tag]}
+ */
+export function make(tag, properties = {}, ...children) {
+  const element = document.createElement(tag);
+  dress(element, properties);
+  element.append(...children.filter((child) => child !== undefined));
+  return element;
+}
+
+/**
+ * Makes an element of a drawing.
+ * @template {keyof SVGElementTagNameMap} Tag
+ * @param {Tag} tag
+ * @param {Properties} [properties]
+ * @param {...Node} children
+ * @returns {SVGElementTagNameMap[Tag]}
+ */
+export function draw(tag, properties = {}, ...children) {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', tag);
+  dress(element, properties);
+  element.append(...children);
+  return element;
+}
+
+/**
+ * @param {Element} element
+ * @param {Properties} properties
+ */
+function dress(element, properties) {
+  for (const [name, value] of Object.entries(properties)) {
+    if (typeof value === 'function') {
+      element.addEventListener(name.slice(2), value);
+    } else if (value === true) {
+      element.setAttribute(name, '');
+    } else if (value !== undefined && value !== false) {
+      element.setAttribute(name, String(value));
+    }
+  }
+}
+
+/**
+ * Makes a button.
+ * @param {string} label
+ * @param {(event: MouseEvent) => void} act
+ * @param {Properties} [properties]
+ */
+export function button(label, act, properties = {}) {
+  return make('button', { type: 'button', onclick: act, ...properties }, label);
+}
+
+/** Numbers that changed since the last frame. @type {Set<Element>} */
+const changed = new Set();
+const calm = matchMedia('(prefers-reduced-motion: reduce)');
+
+/** Lets the numbers in sight that changed be seen to. All at once: to ask what is in sight is dear after each change. */
+function showChanges() {
+  for (const element of calm.matches ? [] : changed) {
+    if (element.checkVisibility?.({ contentVisibilityAuto: true })) {
+      element.animate([{ backgroundColor: 'var(--now-wash)' }, { backgroundColor: 'transparent' }], {
+        duration: 700,
+        easing: 'ease-out',
+      });
+    }
+  }
+  changed.clear();
+}
+
+/**
+ * Puts a text into an element if it is another one. A number that changes is seen to change.
+ * @param {Element} element
+ * @param {string} text
+ * @param {boolean} [seen]
+ */
+export function setText(element, text, seen = false) {
+  if (element.textContent === text) return;
+  const before = element.textContent;
+  element.textContent = text;
+  if (!seen || !before) return;
+  if (changed.size === 0) requestAnimationFrame(showChanges);
+  changed.add(element);
+}
+
+/**
+ * Puts elements into a parent in an order, moving as few as it can: an element that stands right keeps its focus.
+ * @param {Element} parent
+ * @param {Iterable<Element>} children
+ */
+export function arrange(parent, children) {
+  /** @type {ChildNode | null} */
+  let next = parent.firstChild;
+  for (const child of children) {
+    if (child === next) {
+      next = next.nextSibling;
+    } else if ('moveBefore' in parent && child.isConnected && child.parentNode === parent) {
+      // Where a browser can: what is moved keeps its focus, too.
+      /** @type {{ moveBefore: (child: Node, next: Node | null) => void }} */ (
+        /** @type {unknown} */ (parent)
+      ).moveBefore(child, next);
+    } else {
+      parent.insertBefore(child, next);
+    }
+  }
+  while (next) {
+    const after = next.nextSibling;
+    next.remove();
+    next = after;
+  }
+}
+
+/**
+ * @param {Element} element
+ * @param {boolean} shown
+ */
+export function show(element, shown) {
+  element.toggleAttribute('hidden', !shown);
+}
+
+/**
+ * Lets a button open a part of the page and shut it again. What is in the part is made when it is first opened: most never
+ * are.
+ * @param {HTMLElement} opener
+ * @param {HTMLElement} part
+ * @param {() => void} fill
+ */
+export function discloses(opener, part, fill) {
+  let isFilled = false;
+  opener.setAttribute('aria-expanded', 'false');
+  show(part, false);
+  opener.addEventListener('click', () => {
+    const opened = opener.getAttribute('aria-expanded') !== 'true';
+    if (opened && !isFilled) {
+      isFilled = true;
+      fill();
+    }
+    opener.setAttribute('aria-expanded', String(opened));
+    show(part, opened);
+  });
+}
+
+/**
+ * Says something in an element that is there only while there is something to say.
+ * @param {Element} element
+ * @param {string | undefined} text
+ */
+export function say(element, text) {
+  setText(element, text ?? '');
+  show(element, Boolean(text));
+}
+
+let lastNumber = 0;
+
+/** An id nothing else on the page has. */
+export function freshId() {
+  lastNumber += 1;
+  return `e${lastNumber}`;
+}

@@ -1,0 +1,23 @@
+// @ts-check
+
+// Files that leave the page.
+
+import { make } from './element.js';
+
+/** Milliseconds within which a browser has begun to save what it was handed. */
+const BEGINS_WITHIN = 10_000;
+
+/**
+ * Hands a file to the browser to keep.
+ * @param {string} name
+ * @param {BlobPart[]} content
+ * @param {string} type
+ */
+export function saveFile(name, content, type) {
+  const address = URL.createObjectURL(new Blob(content, { type }));
+  const anchor = make('a', { href: address, download: name });
+  document.body.append(anchor);
+  anchor.click();
+  anchor.remove();
+  setTimeout(() => URL.revokeObjectURL(address), BEGINS_WITHIN);
+}
