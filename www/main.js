@@ -56,6 +56,8 @@ async function start() {
   });
   rest.begin(async () => {
     // What a hand is likely to ask for next, then the checks, then all of it for use without a network.
+    await idle();
+    await session.desk().catch(console.warn);
     await rooms.fetchAhead(['formula', 'jar', 'bench', 'findings']);
     await idle();
     await session.whole().catch(console.warn);

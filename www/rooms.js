@@ -25,6 +25,7 @@ import { inSight, isOnDesk, wide } from './router.js';
  * @typedef {object} Plan
  * @property {() => Promise<{ furnish: (place: HTMLElement, session: Session) => Room | void }>} fetch
  * @property {string[]} looks style sheets beyond those the page opens with
+ * @property {boolean} [desk] whether it needs the part of the seam that shows and changes a formula
  * @property {boolean} [whole] whether it needs all of the seam that lies beyond the main job
  * @property {boolean} [swap] whether it needs what looks for amounts as well
  */
@@ -37,9 +38,17 @@ const FIGURES = 'style/figures.css';
 /** @type {Record<Place, Plan>} */
 const plans = {
   shelf: { fetch: async () => shelf, looks: [] },
-  formula: { fetch: () => import('./rooms/formula/room.js'), looks: [...SHARED, PICKER, 'rooms/formula/room.css'] },
-  jar: { fetch: () => import('./rooms/jar/room.js'), looks: [...SHARED, 'rooms/jar/room.css'] },
-  bench: { fetch: () => import('./rooms/bench/room.js'), looks: [...SHARED, PICKER, 'rooms/bench/room.css'] },
+  formula: {
+    fetch: () => import('./rooms/formula/room.js'),
+    looks: [...SHARED, PICKER, 'rooms/formula/room.css'],
+    desk: true,
+  },
+  jar: { fetch: () => import('./rooms/jar/room.js'), looks: [...SHARED, 'rooms/jar/room.css'], desk: true },
+  bench: {
+    fetch: () => import('./rooms/bench/room.js'),
+    looks: [...SHARED, PICKER, 'rooms/bench/room.css'],
+    desk: true,
+  },
   findings: {
     fetch: () => import('./rooms/findings/room.js'),
     looks: [...SHARED, 'rooms/findings/room.css'],
@@ -120,6 +129,7 @@ export function createRooms(session, main) {
     const place = placeOf(name);
     const [{ furnish: fill }] = await Promise.all([
       plan.fetch(),
+      plan.desk && session.desk(),
       plan.whole && session.whole(),
       plan.swap && session.swap(),
       dress(place, plan.looks),

@@ -3532,6 +3532,13 @@ export class Stillroom {
      */
     countFindings(try_cures: boolean): number;
     /**
+     * Tells the session that the desk is there.
+     *
+     * # Errors
+     * Never, but what crosses the seam might fail to.
+     */
+    deskArrived(): Update;
+    /**
      * Puts the backup that was read away: nothing of it is restored.
      */
     forgetBackup(): void;
@@ -3721,7 +3728,7 @@ export function evaluate(formula: string, own_materials: string[], options: Eval
  * # Errors
  * If there is no piece of that name.
  */
-export function fetchPiece(piece: "share" | "whole" | "swap", done: Function): void;
+export function fetchPiece(piece: "desk" | "share" | "whole" | "swap", done: Function): void;
 
 /**
  * Works out the formula of a link beside any session: for a page that embeds it. Nothing is kept.
@@ -3777,6 +3784,7 @@ export interface InitOutput {
     readonly stillroom_committed: (a: number, b: number) => [number, number, number];
     readonly stillroom_compareVersion: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_countFindings: (a: number, b: number) => number;
+    readonly stillroom_deskArrived: (a: number) => [number, number, number];
     readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];

@@ -35,6 +35,8 @@ export class Session {
   #tellsAnew = false;
   #broken = false;
   /** @type {Promise<void> | undefined} */
+  #laying;
+  /** @type {Promise<void> | undefined} */
   #growing;
   /** @type {Promise<void> | undefined} */
   #swapping;
@@ -83,6 +85,21 @@ export class Session {
   }
 
   /**
+   * Fetches the desk: what shows a formula in all its lines, and changes it.
+   * @returns {Promise<void>} fulfilled once it is there
+   */
+  desk() {
+    this.#laying ??= fetched('desk').then(
+      () => void this.act((seam) => seam.deskArrived()),
+      (problem) => {
+        this.#laying = undefined;
+        throw problem;
+      },
+    );
+    return this.#laying;
+  }
+
+  /**
    * Fetches what lies beyond the main job.
    * @returns {Promise<void>} fulfilled once it is there
    */
@@ -117,6 +134,7 @@ export class Session {
     const tables = language === 'en' ? ['share', 'whole'] : ['share', 'whole', 'words'];
     const [said] = await Promise.all([
       Promise.all(tables.map((piece) => tableOf(piece))),
+      this.desk(),
       fetched('whole'),
       fetched('share'),
     ]);
@@ -314,7 +332,7 @@ export class Session {
 
 /**
  * A piece of the seam, there.
- * @param {'share' | 'whole' | 'swap'} piece
+ * @param {'desk' | 'share' | 'whole' | 'swap'} piece
  * @returns {Promise<void>}
  */
 async function fetched(piece) {

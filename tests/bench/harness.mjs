@@ -30,11 +30,11 @@ globalThis.fetch = async (/** @type {string | URL | Request} */ address) =>
 
 /**
  * Loads the built seam without a page.
- * @param {('share' | 'whole' | 'swap')[]} [pieces] fetched beside what the main job needs
+ * @param {('desk' | 'share' | 'whole' | 'swap')[]} [pieces] fetched beside what the main job needs
  * @param {string} [copy] names a copy of its own, with a memory of its own
  * @returns {Promise<typeof import('../../www/seam.js')>}
  */
-export async function loadSeam(pieces = ['share', 'whole'], copy = '') {
+export async function loadSeam(pieces = ['desk', 'share', 'whole'], copy = '') {
   const folder = await seamFolder();
   const address = pathToFileURL(join(folder, 'stillroom.js')).href;
   const seam = await import(copy ? `${address}?copy=${copy}` : address);

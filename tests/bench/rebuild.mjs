@@ -4,7 +4,7 @@
 
 import { loadSeam, measure } from './harness.mjs';
 
-const seam = await loadSeam(['share', 'whole', 'swap']);
+const seam = await loadSeam(['desk', 'share', 'whole', 'swap']);
 const session = new seam.Stillroom({ decimalMark: 'point', keepNothing: true });
 const { lines = [] } = session.showEverything();
 

@@ -35,7 +35,7 @@ async function dropBackup(page, options) {
     async ({ folder, records, photos, bytes, name }) => {
       const seam = await import(`${location.origin}/${folder}/seam/stillroom.js`);
       await seam.default();
-      for (const piece of ['share', 'whole']) await new Promise((came) => seam.fetchPiece(piece, came));
+      for (const piece of ['desk', 'share', 'whole']) await new Promise((came) => seam.fetchPiece(piece, came));
       const maker = new seam.Stillroom({ decimalMark: 'point', keepNothing: true });
       // Materials are the smallest records that a maker may have many of.
       /** @type {Record<string, unknown>} */

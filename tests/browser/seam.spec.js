@@ -10,7 +10,7 @@ import { readBuild } from './built-site.js';
 const manifest = await readFile(new URL('../../Cargo.toml', import.meta.url), 'utf8');
 const version = /^version = "(.+)"$/m.exec(manifest)?.[1];
 
-for (const pieces of [[], ['share'], ['share', 'whole'], ['share', 'whole', 'swap']]) {
+for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['desk', 'share', 'whole', 'swap']]) {
   test(`the built seam with ${pieces.join(' and ') || 'the main job'} opens on a formula, and refuses what is no command without a change`, async ({
     page,
   }) => {
@@ -44,7 +44,7 @@ for (const pieces of [[], ['share'], ['share', 'whole'], ['share', 'whole', 'swa
         // Whatever is called before its piece was fetched says so, or answers with nothing: it never calls into nowhere.
         /** @type {string[]} */
         const trapped = [];
-        const formula = JSON.parse(before).formula.id;
+        const formula = JSON.parse(before).shelf.cards[0].id;
         const call = (/** @type {string} */ name, /** @type {() => unknown} */ act) => {
           try {
             act();
@@ -91,10 +91,13 @@ for (const pieces of [[], ['share'], ['share', 'whole'], ['share', 'whole', 'swa
           evaluate: () => seam.evaluate('{}', [], {}),
           readShared: () => seam.readShared('f=AAAA', {}),
           readSharedWithout: () => seam.readSharedWithout('f=AAAA', {}, { lines: [] }),
+          deskArrived: () => session.deskArrived(),
           wholeArrived: () => session.wholeArrived(),
         };
         for (const [name, act] of Object.entries(calls)) call(name, act);
         for (const command of [
+          { do: 'set-formula-name', text: 'mine' },
+          { do: 'set-setting', name: 'scaleStep', text: '0.1' },
           { do: 'look-at-extracts', looking: true },
           { do: 'restore-extract-example' },
           { do: 'look-at-ph', looking: true },

@@ -15,8 +15,8 @@ import { readBuild } from './built-site.js';
  * session finds must be all of the old state or all of the new one. A storage shim, not a killed process: what it cannot
  * show is a browser that tears a single write apart.
  */
-for (const pieces of [[], ['share', 'whole']]) {
-  test(`a thousand sessions end between any two storage writes and nothing is lost${pieces.length ? '' : ', before the rest is fetched'}`, async ({
+for (const pieces of [['desk'], ['desk', 'share', 'whole']]) {
+  test(`a thousand sessions end between any two storage writes and nothing is lost${pieces.length > 1 ? '' : ', before the rest is fetched'}`, async ({
     page,
   }) => {
     await endAThousand(page, pieces);

@@ -11,6 +11,8 @@ use std::cell::Cell;
 /// A part that is fetched by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Piece {
+    /// The desk: a formula in all its lines, its weigh sheet, and looking for materials.
+    Desk,
     /// Reading, writing and comparing shared formulas.
     Share,
     /// Every room beyond the main job.
@@ -21,12 +23,16 @@ pub enum Piece {
 
 impl Piece {
     /// Every piece.
-    pub const ALL: [Self; 3] = [Self::Share, Self::Whole, Self::Swap];
+    pub const ALL: [Self; 4] = [Self::Desk, Self::Share, Self::Whole, Self::Swap];
+
+    /// Those that are fetched after the desk, at which somebody may be at work already.
+    pub const BEYOND_DESK: [Self; 3] = [Self::Share, Self::Whole, Self::Swap];
 
     /// The piece of a name.
     #[must_use]
     pub fn from_name(name: &str) -> Option<Self> {
         match name {
+            "desk" => Some(Self::Desk),
             "share" => Some(Self::Share),
             "whole" => Some(Self::Whole),
             "swap" => Some(Self::Swap),
@@ -39,6 +45,7 @@ impl Piece {
             Self::Share => 1,
             Self::Whole => 2,
             Self::Swap => 4,
+            Self::Desk => 8,
         }
     }
 }
@@ -73,6 +80,8 @@ pub(crate) fn fetch(piece: Piece, done: js_sys::Function) {
         use std::ffi::c_void;
         #[link(wasm_import_module = "__wasm_split_placeholder__")]
         unsafe extern "C" {
+            #[link_name = "__wasm_split_load_desk"]
+            safe fn load_desk(callback: unsafe extern "C" fn(*const c_void, bool), data: *const c_void);
             #[link_name = "__wasm_split_load_share"]
             safe fn load_share(callback: unsafe extern "C" fn(*const c_void, bool), data: *const c_void);
             #[link_name = "__wasm_split_load_whole"]
@@ -88,6 +97,7 @@ pub(crate) fn fetch(piece: Piece, done: js_sys::Function) {
         }
         let data = Box::into_raw(Box::new((piece, done))).cast();
         match piece {
+            Piece::Desk => load_desk(loaded, data),
             Piece::Share => load_share(loaded, data),
             Piece::Whole => load_whole(loaded, data),
             Piece::Swap => load_swap(loaded, data),
@@ -125,6 +135,7 @@ macro_rules! lazy {
             $body
         }
     };
+    (@piece desk) => { $crate::lazy::Piece::Desk };
     (@piece share) => { $crate::lazy::Piece::Share };
     (@piece whole) => { $crate::lazy::Piece::Whole };
     (@piece swap) => { $crate::lazy::Piece::Swap };

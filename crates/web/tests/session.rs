@@ -2,6 +2,7 @@
 #![cfg(not(target_arch = "wasm32"))]
 
 use proptest::prelude::*;
+use stillroom_catalogue::Filter;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
@@ -458,15 +459,20 @@ fn any_command() -> impl Strategy<Value = Command> {
     ]
 }
 
-/// What a maker sees of the open formula and the shelf.
-fn seen(session: &mut Session) -> String {
-    let mut all = session.show_everything();
-    all.status = None;
-    all.history = None;
-    all.notices.clear();
-    // Which material's card lies open is no act that is taken back.
-    all.material = None;
-    format!("{all:?}")
+/// What a maker sees of the shelf and of each formula on it. Which of them lies open is no act that is taken back.
+fn seen(session: &mut Session) -> Vec<String> {
+    let cards = session.show_everything().shelf.map(|shelf| shelf.cards).unwrap_or_default();
+    let formulas = cards.into_iter().map(|card| {
+        session.apply(ShelfCommand::OpenFormula { formula: card.id.clone().try_into().unwrap() });
+        let mut all = session.show_everything();
+        all.status = None;
+        all.history = None;
+        all.notices.clear();
+        // Nor is which material's card lies open.
+        all.material = None;
+        format!("{all:?}")
+    });
+    formulas.collect()
 }
 
 proptest! {
@@ -501,7 +507,7 @@ proptest! {
         let store = MemoryStore::default();
         let mut with_everything = open_on(&MemoryStore::default());
         let before = seen(&mut with_everything);
-        for piece in Piece::ALL {
+        for piece in Piece::BEYOND_DESK {
             set_here(piece, false);
         }
         let mut first_visit = open_on(&store);
@@ -509,7 +515,7 @@ proptest! {
             first_visit.apply(command.clone());
         }
         first_visit.keep();
-        for piece in Piece::ALL {
+        for piece in Piece::BEYOND_DESK {
             set_here(piece, true);
         }
         first_visit.whole_arrived();
@@ -569,7 +575,6 @@ proptest! {
 
 #[test]
 fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase() {
-    use stillroom_catalogue::Filter;
     let mut session = open();
     let first =
         |session: &mut Session, query: &str, phase| session.search_for(query, &Filter::default(), phase).remove(0);
@@ -644,4 +649,28 @@ fn what_the_maker_has_stands_by_its_day_and_what_is_past_it_is_due() {
         due.iter().map(|each| (each.act, each.name.as_str())).collect::<Vec<_>>(),
         [("use", "Rosehip seed oil")]
     );
+}
+
+#[test]
+fn a_shelf_stands_before_the_desk_was_fetched_and_the_desk_shows_what_was_made_meanwhile() {
+    for piece in Piece::ALL {
+        set_here(piece, false);
+    }
+    let mut session = open();
+    let first = session.show_everything();
+    let cards = first.shelf.unwrap().cards;
+    assert!(!cards.is_empty() && first.formula.is_none() && first.lines.is_empty());
+    session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
+    // What the page cannot send yet, since no field of it is there, changes nothing.
+    let before = seen(&mut session);
+    session.apply(FormulaCommand::AddPhase { kind: PhaseKind::CoolDown });
+    assert!(session.search("water", &Filter::default()).is_empty());
+    assert_eq!(seen(&mut session), before);
+    set_here(Piece::Desk, true);
+    let desk = session.show_changes();
+    assert_eq!(desk.formula.map(|formula| formula.name), session.show_everything().formula.map(|formula| formula.name));
+    assert!(!session.search("water", &Filter::default()).is_empty());
+    for piece in Piece::ALL {
+        set_here(piece, true);
+    }
 }

@@ -4,8 +4,11 @@ use crate::contract::shown::Shown;
 use crate::contract::{Answer, ConflictView, HistoryView, KeepState, StatusView};
 use crate::lazy::lazy;
 use crate::messages::sentences;
+use crate::rooms::bench::command::BenchCommand;
 use crate::rooms::command::{Command, DeskCommand};
+use crate::rooms::formula::command::FormulaCommand;
 use crate::rooms::long_text::refuse_long_text;
+use crate::rooms::materials::view::MaterialHit;
 use crate::rooms::said;
 use crate::rooms::share::command::ShareCommand;
 use crate::rooms::swap::command::SwapCommand;
@@ -71,8 +74,8 @@ impl Session {
         match command {
             Command::Desk(command) => self.act_on_desk(command),
             Command::Shelf(command) => self.act_on_shelf(command),
-            Command::Formula(command) => self.act_on_formula(command),
-            Command::Bench(command) => self.act_on_bench(command),
+            Command::Formula(command) => act_on_formula(self, command),
+            Command::Bench(command) => act_on_bench(self, command),
             Command::Share(command) => act_on_shared(self, command),
             Command::Swap(command) => act_on_swap(self, command),
             beyond => act_beyond(self, beyond),
@@ -101,7 +104,7 @@ impl Session {
             self.keep_state = KeepState::Keeping;
         }
         let mut update = Update { answer, notices: std::mem::take(&mut self.notices), ..Update::default() };
-        self.present_formula(&mut update);
+        present_formula(self, &mut update);
         if self.shown.seen() != Some(&OwnMaterialsWithin(self.surroundings_changed)) {
             *self.shown.of() = OwnMaterialsWithin(self.surroundings_changed);
             let own = self.present_own_materials();
@@ -160,23 +163,14 @@ impl Session {
     }
 
     /// Materials that answer a query, for the page to choose from.
-    pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<crate::rooms::materials::view::MaterialHit> {
+    pub fn search(&mut self, query: &str, filter: &Filter) -> Vec<MaterialHit> {
         self.search_for(query, filter, None)
     }
 
     /// The same for a line of a phase: of what answers about equally well, what this maker has or used lately and what
     /// usually goes into that phase stand first.
-    pub fn search_for(
-        &mut self,
-        query: &str,
-        filter: &Filter,
-        phase: Option<PhaseKind>,
-    ) -> Vec<crate::rooms::materials::view::MaterialHit> {
-        // Where it is for no line, the order is that of the answers alone.
-        let favour =
-            phase.map_or_else(Favour::default, |phase| Favour { used: self.used_lately(), phase: Some(phase) });
-        let found = self.materials.search(query, filter, &favour);
-        found.into_iter().map(|id| self.present_hit(id)).collect()
+    pub fn search_for(&mut self, query: &str, filter: &Filter, phase: Option<PhaseKind>) -> Vec<MaterialHit> {
+        search(self, query, filter, phase)
     }
 
     /// What is in the formulas that changed last, and what the maker has.
@@ -198,6 +192,34 @@ struct HeldWithin(u64);
 /// During which visit to the shelf, and within what surroundings, it was last said what is due.
 #[derive(Default, PartialEq)]
 struct DueAt(usize, u64);
+
+lazy! {
+    desk "d1" fn act_on_formula(session: &mut Session, command: FormulaCommand) -> Answer {
+        session.act_on_formula(command)
+    } else { Answer::default() }
+}
+
+lazy! {
+    desk "d2" fn act_on_bench(session: &mut Session, command: BenchCommand) -> Answer {
+        session.act_on_bench(command)
+    } else { Answer::default() }
+}
+
+lazy! {
+    desk "d3" fn present_formula(session: &mut Session, update: &mut Update) {
+        session.present_formula(update);
+    } else {}
+}
+
+lazy! {
+    desk "d4" fn search(session: &mut Session, query: &str, filter: &Filter, phase: Option<PhaseKind>) -> Vec<MaterialHit> {
+        // Where it is for no line, the order is that of the answers alone.
+        let favour =
+            phase.map_or_else(Favour::default, |phase| Favour { used: session.used_lately(), phase: Some(phase) });
+        let found = session.materials.search(query, filter, &favour);
+        found.into_iter().map(|id| session.present_hit(id)).collect()
+    } else { Vec::new() }
+}
 
 lazy! {
     whole "01" fn act_beyond(session: &mut Session, command: Command) -> Answer {

@@ -183,6 +183,15 @@ impl Stillroom {
         Ok(self.session.show_changes().into_ts()?)
     }
 
+    /// Tells the session that the desk is there.
+    ///
+    /// # Errors
+    /// Never, but what crosses the seam might fail to.
+    #[wasm_bindgen(js_name = deskArrived)]
+    pub fn desk_arrived(&mut self) -> Result<Ts<Update>, JsError> {
+        Ok(self.session.show_changes().into_ts()?)
+    }
+
     /// Materials that answer a query, best first.
     ///
     /// # Errors
@@ -512,7 +521,7 @@ pub fn read_shared_without(
 /// If there is no piece of that name.
 #[wasm_bindgen(js_name = fetchPiece)]
 pub fn fetch_piece(
-    #[wasm_bindgen(unchecked_param_type = "\"share\" | \"whole\" | \"swap\"")] piece: &str,
+    #[wasm_bindgen(unchecked_param_type = "\"desk\" | \"share\" | \"whole\" | \"swap\"")] piece: &str,
     done: js_sys::Function,
 ) -> Result<(), JsError> {
     lazy::fetch(Piece::from_name(piece).ok_or_else(|| JsError::new("no such piece"))?, done);

@@ -136,7 +136,7 @@ pub struct Tally {
 pub fn run(bytes: &[u8]) -> Tally {
     let mut chance = Chance { bytes: bytes.iter() };
     let everything = chance.next().is_none_or(|byte| byte % 2 == 0);
-    for piece in Piece::ALL {
+    for piece in Piece::BEYOND_DESK {
         set_here(piece, everything);
     }
     let store = MemoryStore::default();
@@ -169,7 +169,7 @@ pub fn run(bytes: &[u8]) -> Tally {
             }
         }
     }
-    for piece in Piece::ALL {
+    for piece in Piece::BEYOND_DESK {
         set_here(piece, true);
     }
     tally
@@ -278,7 +278,7 @@ impl Trial {
     /// What lies beyond the main job is fetched.
     fn arrive(&mut self) {
         let before = self.state();
-        for piece in Piece::ALL {
+        for piece in Piece::BEYOND_DESK {
             set_here(piece, true);
         }
         self.session.whole_arrived();
