@@ -320,6 +320,7 @@ test('a command that is none is refused and said, and the page goes on; a trap e
     const { Session } = await import(`${location.origin}/${folder}session.js`);
     const seam = await import(`${location.origin}/${folder}seam/stillroom.js`);
     await seam.default();
+    await new Promise((came) => seam.fetchPiece('desk', came));
     const open = () => new seam.Stillroom({ decimalMark: 'point', keepNothing: true });
     const log = { write: async () => {} };
     /** @type {boolean[]} */

@@ -123,11 +123,15 @@ test('where the browser asks to save data nothing beyond the first view is fetch
   await page.goto('./');
   await page.waitForSelector('body[data-ready]');
   await page.waitForLoadState('networkidle');
-  const beyond = () => fetched.filter((path) => /^sw\.js|split_|common\.wasm|rooms\/\w+\/(?!vessel)\w+\.js/.test(path));
+  const beyond = () => fetched.filter((path) => /^sw\.js|split_|common\d*\.wasm|rooms\/\w+\/(?!vessel)\w+\.js/.test(path));
   expect(beyond()).toEqual([]);
-  // A room that is entered is asked for.
+  // A room that is entered is asked for, with what it needs of the seam.
   await goTo(page, 'bench');
-  expect(beyond()).toEqual(expect.arrayContaining([`v-${version}/rooms/bench/room.js`]));
+  expect(beyond()).toEqual(
+    expect.arrayContaining([`v-${version}/rooms/bench/room.js`, `v-${version}/seam/split_desk.wasm`]),
+  );
+  const pieces = () => beyond().filter((path) => path.endsWith('.wasm'));
+  const ofDesk = pieces();
   // To look for a material asks for no more than what it is looked for in.
   await goTo(page, 'formula');
   await page
@@ -137,7 +141,8 @@ test('where the browser asks to save data nothing beyond the first view is fetch
   await expect(page.locator('dialog.picker .hit-name').first()).toBeVisible();
   await page.keyboard.press('Escape');
   await page.waitForLoadState('networkidle');
-  expect(beyond().filter((path) => /split_|common\.wasm/.test(path))).toEqual([]);
+  expect(pieces()).toEqual(ofDesk);
+  expect(ofDesk.filter((path) => /split_(?!desk)/.test(path))).toEqual([]);
   await goTo(page, 'bench');
   await page.locator('.scales summary').click();
   await expect(page.locator('.scales')).toContainText(/about \d{3,4} kB/);

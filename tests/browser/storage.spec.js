@@ -69,11 +69,11 @@ async function endAThousand(page, pieces) {
         const session = open();
         const before = shown(session);
         const view = session.showEverything();
-        const kind = below(pieces.length ? 3 : 2);
+        const kind = below(pieces.includes('whole') ? 3 : 2);
         if (kind === 0) {
           session.apply({ do: 'set-notes', text: `note ${turn}` });
           // Before the rest is there no material can be made: then the settings are the other record.
-          if (pieces.length) session.apply({ do: 'new-material', composite: true, name: `own ${turn}` });
+          if (pieces.includes('whole')) session.apply({ do: 'new-material', composite: true, name: `own ${turn}` });
           else session.apply({ do: 'set-setting', name: 'tolerance', text: `${1 + (turn % 7)}` });
         } else if (kind === 1) {
           const line = view.lines[below(view.lines.length)].id;
