@@ -123,7 +123,8 @@ test('where the browser asks to save data nothing beyond the first view is fetch
   await page.goto('./');
   await page.waitForSelector('body[data-ready]');
   await page.waitForLoadState('networkidle');
-  const beyond = () => fetched.filter((path) => /^sw\.js|split_|common\d*\.wasm|rooms\/\w+\/(?!vessel)\w+\.js/.test(path));
+  const beyond = () =>
+    fetched.filter((path) => /^sw\.js|split_|common\d*\.wasm|rooms\/\w+\/(?!vessel)\w+\.js/.test(path));
   expect(beyond()).toEqual([]);
   // A room that is entered is asked for, with what it needs of the seam.
   await goTo(page, 'bench');
