@@ -3,7 +3,7 @@
 //! A check names its sentence by a code and its numbers by names; the messages lie in `messages/*/findings.ftl` under those
 //! names. Of several messages for one code the first counts whose numbers are all there.
 
-use crate::messages::{common, findings as says, named};
+use crate::messages::{common, findings as says, named, names};
 use crate::rooms::findings::view::MarkView;
 use stillroom_core::checks::{Axis, Value, Values};
 use stillroom_core::source::{Basis, Citation};
@@ -92,8 +92,10 @@ pub(crate) fn summary([stops, cautions, notes]: [usize; 3], waiting: bool) -> St
 /// A source as a line.
 pub(crate) fn citation(citation: &Citation) -> String {
     let Citation { source, locator, as_of, .. } = citation;
+    // What is no publication, and no date, has its words in each language.
+    let (source, as_of) = (names::word(source), names::word(as_of));
     match (locator.is_empty(), as_of.is_empty()) {
-        (true, true) => (*source).to_owned(),
+        (true, true) => source.to_owned(),
         (false, true) => says::citation_place(source, locator),
         (true, false) => says::citation_as_of(source, as_of),
         (false, false) => says::citation_place_as_of(source, locator, as_of),
