@@ -16,7 +16,11 @@ export function createArticle() {
       const sections = view.sections.map(({ part, title, blocks }) =>
         make('section', { 'data-part': part }, make('h5', {}, title), ...blocks.map(drawBlock)),
       );
-      root.replaceChildren(make('h4', { dir: 'auto' }, view.title), make('p', { class: 'quiet' }, view.about), ...sections);
+      root.replaceChildren(
+        make('h4', { dir: 'auto' }, view.title),
+        make('p', { class: 'quiet' }, view.about),
+        ...sections,
+      );
     },
   };
 }

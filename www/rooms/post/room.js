@@ -44,12 +44,7 @@ export function furnish(place, session) {
       part(text.parts, parts.root, failed),
       part(text.picture, picture.root),
     ),
-    make(
-      'section',
-      { class: 'post-part' },
-      make('h3', { class: 'no-print' }, text.preview),
-      article.root,
-    ),
+    make('section', { class: 'post-part' }, make('h3', { class: 'no-print' }, text.preview), article.root),
   );
   place.setAttribute('aria-labelledby', 'post-title');
   place.append(

@@ -69,7 +69,9 @@ tool-guards = Schutzbrille und Handschuhe
 class-that-brings = { $class }; { $brings }
 why-source = Funktionen nach dem Inventar kosmetischer Bestandteile der Europäischen Kommission (CosIng): wofür ein Rohstoff verwendet werden kann, kein Versprechen einer Wirkung.
 instead-author = Angabe des Originals: { $note }
-instead-way = { $name }: { $takes }.
+instead-way = { $name }: { $takes }
+instead-ways = { $ways }.
+instead-between = { "; " }
 instead-source = Für diese Rezeptur ausgerechnet, in Prozent des Ganzen; die anderen Zeilen bleiben wie geschrieben. Eine andere Fassung ist nicht mehr so erprobt wie diese.
 
 ## How long it keeps.

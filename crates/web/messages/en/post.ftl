@@ -69,7 +69,9 @@ tool-guards = Goggles and gloves
 class-that-brings = { $class }; { $brings }
 why-source = Functions as the inventory of cosmetic ingredients of the European Commission (CosIng) lists them: what a material may be used for, not a promise of what it does.
 instead-author = Its author: { $note }
-instead-way = { $name }: { $takes }.
+instead-way = { $name }: { $takes }
+instead-ways = { $ways }.
+instead-between = { "; " }
 instead-source = Worked out for this formula, in percent of the whole; the other lines stay as written. Another version is no longer tried as this one is.
 
 ## How long it keeps.

@@ -69,7 +69,9 @@ tool-guards = Lunettes de protection et gants
 class-that-brings = { $class } ; { $brings }
 why-source = Fonctions d’après l’inventaire des ingrédients cosmétiques de la Commission européenne (CosIng) : à quoi une matière peut servir, non la promesse d’un effet.
 instead-author = Indication de l’original : { $note }
-instead-way = { $name } : { $takes }.
+instead-way = { $name } : { $takes }
+instead-ways = { $ways }.
+instead-between = { " ; " }
 instead-source = Calculé pour cette formule, en pour cent du tout ; les autres lignes restent comme écrites. Une autre version n’est plus éprouvée comme celle-ci.
 
 ## How long it keeps.

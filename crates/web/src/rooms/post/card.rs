@@ -37,19 +37,21 @@ pub(crate) enum CardRow {
 }
 
 /// How wide the picture is.
-pub(crate) const WIDTH: u32 = 1200;
+pub(crate) const WIDTH: u32 = 1280;
 const EDGE: f64 = 64.0;
 /// The jar stands in a column of its own; the table begins where this ends.
-const JAR_WIDTH: f64 = 250.0;
-const LEFT: f64 = 330.0;
+const JAR_WIDTH: f64 = 280.0;
+const LEFT: f64 = 380.0;
 const JAR_HEIGHT: f64 = 380.0;
 /// How much of the glass stays empty over what is in it, as a share of that.
 const EMPTY: f64 = 0.075;
 const LID: f64 = 26.0;
 const ROW: f64 = 44.0;
 const LEGEND_ROW: f64 = 34.0;
-/// A typeface may be wider than the one the widths are of.
-const SPARE: f64 = 1.08;
+/// A typeface may be wider than the one the widths are of: the widest usual ones by a fifth.
+const SPARE: f64 = 1.22;
+/// Sizes a name is set in, until it fits.
+const NAME_SIZES: [f64; 3] = [26.0, 23.0, 20.0];
 const CODE_SIDE: f64 = 210.0;
 
 const INK: &str = "#101b33";
@@ -197,10 +199,10 @@ impl Pen {
                 "<rect x=\"{EDGE}\" y=\"{:.1}\" width=\"20\" height=\"20\" rx=\"4\" fill=\"{fill}\" stroke=\"{edge}\" stroke-width=\"1.5\"/>",
                 y - 17.0
             );
-            let name = fitting(&layer.label, 22.0, false, LEFT - 150.0);
-            self.text(EDGE + 30.0, y, 22.0, &name, Look::default());
+            let name = fitting(&layer.label, 20.0, false, LEFT - 160.0);
+            self.text(EDGE + 30.0, y, 20.0, &name, Look::default());
             let percent = format!("{}\u{a0}%", layer.percent);
-            self.text(EDGE + LEFT - 50.0, y, 22.0, &percent, Look { fill: SOFT, ends: true, ..Look::default() });
+            self.text(EDGE + LEFT - 50.0, y, 20.0, &percent, Look { fill: SOFT, ends: true, ..Look::default() });
             y += LEGEND_ROW;
         }
         y - LEGEND_ROW
@@ -234,8 +236,11 @@ impl Pen {
                 }
                 CardRow::Line(cells) | CardRow::Total(cells) => {
                     let bold = matches!(row, CardRow::Total(_));
-                    let name = fitting(&cells[0], 26.0, bold, percent - 130.0 - from);
-                    self.text(from, y - 12.0, 26.0, &name, Look { bold, ..Look::default() });
+                    let width = percent - 120.0 - from;
+                    let fits = NAME_SIZES.into_iter().find(|size| is_within(&cells[0], *size, bold, width));
+                    let size = fits.unwrap_or(NAME_SIZES[2]);
+                    let name = fitting(&cells[0], size, bold, width);
+                    self.text(from, y - 12.0, size, &name, Look { bold, ..Look::default() });
                     self.text(percent, y - 12.0, 26.0, &cells[1], Look { bold, ends: true, ..Look::default() });
                     self.text(mass, y - 12.0, 26.0, &cells[2], Look { bold, ends: true, ..Look::default() });
                 }

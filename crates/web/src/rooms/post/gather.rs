@@ -47,7 +47,11 @@ impl Session {
             }
             let blocks = self.gather_part(part, source);
             if !blocks.is_empty() {
-                sections.push(PostSectionView { part: part.word().to_owned(), title: title_of(part).to_owned(), blocks });
+                sections.push(PostSectionView {
+                    part: part.word().to_owned(),
+                    title: title_of(part).to_owned(),
+                    blocks,
+                });
             }
         }
         sections
@@ -176,7 +180,8 @@ impl Session {
             let words: Vec<&str> = functions.into_iter().map(names::word).collect();
             return spoken_list(&words);
         }
-        let class = self.materials.material(material).map_or("", |material| sentences::class(material.class)).to_owned();
+        let class =
+            self.materials.material(material).map_or("", |material| sentences::class(material.class)).to_owned();
         let brings = self.brings(material, stillroom_core::Percent::HUNDRED);
         if brings.is_empty() { class } else { says::class_that_brings(&class, &brings) }
     }
@@ -264,12 +269,17 @@ fn gather_instead(session: &Session, formula: &Formula, swaps: &[Instead]) -> Ve
     for line in formula.lines() {
         let worked = swaps.iter().find(|each| each.id == line.id);
         let ways = worked.map_or(&[][..], |each| &each.ways);
-        let mut said: Vec<String> = ways.iter().map(|(name, takes)| says::instead_way(name, takes)).collect();
+        let name = session.materials.name(line.material);
         if !line.substitution.trim().is_empty() {
-            said.insert(0, says::instead_author(line.substitution.trim()));
+            items.push(item(name.clone(), says::instead_author(line.substitution.trim())));
         }
+        // Most are weighed under their own name, which is said once then.
+        let said = |(way, takes): &(String, String)| {
+            if takes.starts_with(way.as_str()) { takes.clone() } else { says::instead_way(way, takes) }
+        };
+        let said: Vec<String> = ways.iter().map(said).collect();
         if !said.is_empty() {
-            items.push(item(session.materials.name(line.material), said.join(" ")));
+            items.push(item(name, says::instead_ways(&said.join(says::instead_between()))));
         }
     }
     if items.is_empty() {

@@ -70,7 +70,10 @@ fn settings_for_others(settings: &Settings) -> Settings {
 
 /// A session that holds a parcel and nothing else.
 pub(crate) fn open_for_others(parcel: &Parcel, settings: &Settings, mark: DecimalMark) -> Session {
-    open_parcel(parcel, settings_for_others(settings), mark)
+    let mut reading = open_parcel(parcel, settings_for_others(settings), mark);
+    // What materials are for stands in the whole catalogue.
+    reading.whole_arrived();
+    reading
 }
 
 lazy! {

@@ -69,7 +69,11 @@ fn fenced(text: &str) -> String {
 }
 
 fn markdown_item(item: &PostItemView) -> String {
-    if item.lead.is_empty() { line(&item.text) } else { format!("**{}**: {}", markdown(&item.lead), markdown(&item.text)) }
+    if item.lead.is_empty() {
+        line(&item.text)
+    } else {
+        format!("**{}**: {}", markdown(&item.lead), markdown(&item.text))
+    }
 }
 
 fn markdown_table(out: &mut String, block: &PostBlockView) {
@@ -124,7 +128,8 @@ fn titled(title: &str) -> &str {
 }
 
 fn body(post: &Post<'_>, level: u8) -> String {
-    let mut out = format!("<article lang=\"{}\">\n<h{level}>{}</h{level}>\n", language().tag(), html(titled(post.title)));
+    let mut out =
+        format!("<article lang=\"{}\">\n<h{level}>{}</h{level}>\n", language().tag(), html(titled(post.title)));
     let _ = writeln!(out, "<p>{}</p>", html(post.about));
     let below = level + 1;
     for section in post.sections {
@@ -172,23 +177,23 @@ fn html_table(out: &mut String, block: &PostBlockView) {
     if !block.text.is_empty() {
         let _ = writeln!(out, "<caption>{}</caption>", html(&block.text));
     }
-    let heads: String = block.heads.iter().map(|head| format!("<th scope=\"col\">{}</th>", html(head))).collect();
+    let heads: Vec<String> = block.heads.iter().map(|head| format!("<th scope=\"col\">{}</th>", html(head))).collect();
+    let heads = heads.concat();
     let _ = writeln!(out, "<thead><tr>{heads}</tr></thead>\n<tbody>");
     let mut foot = String::new();
     for row in &block.rows {
-        let rest = |tag: &str| -> String {
-            row.cells.iter().skip(1).map(|cell| format!("<{tag}>{}</{tag}>", html(cell))).collect()
-        };
+        let rest: Vec<String> = row.cells.iter().skip(1).map(|cell| format!("<td>{}</td>", html(cell))).collect();
+        let rest = rest.concat();
         let first = row.cells.first().map(|cell| html(cell)).unwrap_or_default();
         match row.kind {
             "phase" => {
                 let _ = writeln!(out, "<tr><th colspan=\"{}\" scope=\"colgroup\">{first}</th></tr>", block.heads.len());
             }
             "total" => {
-                let _ = writeln!(foot, "<tr><th scope=\"row\">{first}</th>{}</tr>", rest("td"));
+                let _ = writeln!(foot, "<tr><th scope=\"row\">{first}</th>{rest}</tr>");
             }
             _ => {
-                let _ = writeln!(out, "<tr><th scope=\"row\">{first}</th>{}</tr>", rest("td"));
+                let _ = writeln!(out, "<tr><th scope=\"row\">{first}</th>{rest}</tr>");
             }
         }
     }

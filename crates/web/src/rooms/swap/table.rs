@@ -93,7 +93,12 @@ impl Session {
 
 lazy! {
     swap "b8" pub(crate) fn substitutions_for_reader(session: &mut Session, id: FormulaId) -> Vec<Instead> {
-        session.substitutions_of(id)
+        let mut table = session.substitutions_of(id);
+        // A reader is told amounts: a way that says of none is left out.
+        for each in &mut table {
+            each.ways.retain(|(_, takes)| takes != says::more_rest());
+        }
+        table
     } else { Vec::new() }
 }
 
