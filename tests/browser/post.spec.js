@@ -24,7 +24,9 @@ async function findFaults(html, isWhole) {
     rules: isWhole ? {} : { 'heading-level': ['error', { minInitialRank: 'h2' }] },
   });
   const { results } = await validator.validateString(html);
-  return results.flatMap(({ messages }) => messages.map(({ ruleId, message, line }) => `${line}: ${ruleId}: ${message}`));
+  return results.flatMap(({ messages }) =>
+    messages.map(({ ruleId, message, line }) => `${line}: ${ruleId}: ${message}`),
+  );
 }
 
 /** @param {Page} page @param {string} name */
@@ -98,7 +100,18 @@ test('from the example to the post: copied and saved, valid, its link opens the 
   await goTo(page, 'formula');
   await enterPost(page);
   const article = room(page).locator('.post-article');
-  for (const part of ['formula', 'sizes', 'method', 'why', 'keeping', 'findings', 'ingredients', 'link', 'code', 'embed'])
+  for (const part of [
+    'formula',
+    'sizes',
+    'method',
+    'why',
+    'keeping',
+    'findings',
+    'ingredients',
+    'link',
+    'code',
+    'embed',
+  ])
     await expect(article.locator(`[data-part="${part}"]`)).toBeVisible();
   await expect(article.locator('[data-part="sizes"] thead')).toContainText(/105.g.*210.g.*2100.g/s);
 
@@ -132,7 +145,9 @@ test('from the example to the post: copied and saved, valid, its link opens the 
   const reader = await (await browser.newContext()).newPage();
   await reader.setContent(whole);
   await expect(reader.getByRole('heading', { level: 1 })).toHaveText('Cucumber and oat gel cream');
-  const addresses = await reader.getByRole('link').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+  const addresses = await reader
+    .getByRole('link')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href')));
   expect(addresses.length).toBeGreaterThan(0);
   expect(markdown).toContain(`](<${addresses[0]}>)`);
   for (const address of addresses) {
@@ -187,7 +202,9 @@ test('a box leaves a part out of everything, undo takes it in again, and caution
   await expect(article.locator('[data-part="sizes"] thead')).toContainText('500');
 });
 
-test('the post can be read and worked by everybody, and prints without what cannot be pressed @desk', async ({ page }) => {
+test('the post can be read and worked by everybody, and prints without what cannot be pressed @desk', async ({
+  page,
+}) => {
   test.setTimeout(90_000);
   await openStillroom(page);
   await waitForTheWhole(page);

@@ -23,7 +23,7 @@ use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
 
 const SITE: &str = "https://maker.example/stillroom/";
 /// What can be left out.
-const PARTS: [&str; 12] = [
+const PARTS: [&str; 13] = [
     "notes",
     "formula",
     "sizes",
@@ -33,6 +33,7 @@ const PARTS: [&str; 12] = [
     "keeping",
     "findings",
     "ingredients",
+    "larger",
     "link",
     "code",
     "embed",
@@ -183,7 +184,7 @@ fn handling_a_caustic_and_what_the_checks_stop_at_are_said_whatever_is_left_out(
     let view = desk.view();
     assert_eq!(view.problem, "");
     assert!(view.markdown.contains("rinse with running water") && view.page.contains("goggles"), "{}", view.markdown);
-    assert!(view.markdown.contains("**Stop**"), "{}", view.markdown);
+    assert!(view.markdown.contains("**Stop:** "), "{}", view.markdown);
 }
 
 #[test]
@@ -451,4 +452,25 @@ fn a_formula_that_makes_no_whole_is_not_published() {
     // Nobody looks: nothing is worked out.
     desk.send(PostCommand::LookAtPost { looking: false, address: String::new() });
     assert_eq!(desk.0.show_everything().post, None);
+}
+
+/// From the example's 210 g of a cream to ten times that: the third root of ten is 2.15, its inverse 46 %, and 10^(-2/9) 60 %.
+#[test]
+fn what_changes_in_a_larger_batch_follows_from_its_mass() {
+    let mut desk = Desk::open();
+    let said = |view: &PostView| {
+        let larger = view.sections.iter().find(|section| section.part == "larger");
+        let items = larger.map(|section| section.blocks[0].items.clone()).unwrap_or_default();
+        items.iter().map(|item| format!("{} {}\n", item.lead, item.text)).collect::<Vec<_>>().concat()
+    };
+    let text = said(&desk.view());
+    for part in
+        ["2.2 times as wide", "46\u{a0}% of the turns a minute", "60\u{a0}% of the turns, and as long", "to 70\u{a0}°C"]
+    {
+        assert!(text.contains(part), "{part} in {text}");
+    }
+    assert_eq!(text.lines().count(), 4, "{text}");
+    // A large batch that is none says nothing.
+    desk.set("large", "210");
+    assert_eq!(said(&desk.view()), "");
 }

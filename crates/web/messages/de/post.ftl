@@ -24,6 +24,9 @@ about-cautions = Immer dabei.
 about-code = In HTML und im Druck; Markdown enthält keine Zeichnung.
 about-embed = Die Zeilen zum Kopieren, mit dem Link darin.
 
+# What an item of a list is about, before it.
+item-about = { $about }:
+
 ## The formula and its sizes.
 
 size-small = Kleiner Ansatz
@@ -37,7 +40,7 @@ mass-of = { $name } { $mass }
 ## The method.
 
 step-prepare = Den Werktisch freiräumen und reinigen, Hände und Geräte säubern und alles bereitlegen.
-step-weigh = { $phase }: einwiegen: { $lines }.
+step-weigh = { $phase }: { $lines } einwiegen.
 step-heat-to = { $phase }: auf { $degrees } erwärmen.
 step-heat = { $phase }: erwärmen, bis alles klar und flüssig ist.
 step-replace = { $phase }: noch einmal wiegen und verdunstetes Wasser ersetzen.
@@ -71,7 +74,7 @@ why-source = Funktionen nach dem Inventar kosmetischer Bestandteile der Europäi
 instead-author = Angabe des Originals: { $note }
 instead-way = { $name }: { $takes }
 instead-ways = { $ways }.
-instead-between = { "; " }
+between = { "; " }
 instead-source = Für diese Rezeptur ausgerechnet, in Prozent des Ganzen; die anderen Zeilen bleiben wie geschrieben. Eine andere Fassung ist nicht mehr so erprobt wie diese.
 
 ## How long it keeps.
@@ -101,6 +104,22 @@ tone-aside =
         [caution] Vorsicht, im Original bekannt
        *[note] Hinweis, im Original bekannt
     }
+
+## Beyond the kitchen.
+
+title-larger = Was sich im größeren Ansatz ändert
+about-larger = Schätzungen für den großen Ansatz.
+larger-time = { $estimate } min ({ $low } bis { $high })
+larger-heating-head = Erwärmen
+larger-heating = { $small } für { $batch }, { $time } für { $large }. Was erwärmt wird, von { $cold } auf { $hot } mit 1 kW, wovon 40 bis 80 % ankommen: t = m c ΔT / (P η).
+larger-cooling-head = Abkühlen
+larger-cooling = { $small } für { $batch }, { $time } für { $large }. Gerührt, von { $hot } auf { $warm } in ruhiger Luft von { $cold }, bei 5 bis 25 W/(m² K): t = m c / (h A) · ln(ΔT₁ / ΔT₂). Auf die Oberfläche kommt das { $times }-Fache an Volumen. Verdunstendes Wasser und ein kaltes Bad machen es schneller.
+larger-blending-head = Emulgieren
+larger-blending = Gefäß und Messer sind { $times }-mal so breit. Bei gleicher Geschwindigkeit der Spitze, also gleicher Scherung: { $tip } der Drehzahl, und { $times }-mal so lange für ebenso viel Energie je Gramm. Bei gleicher Leistung je Volumen, also gleichen Tropfen: { $power } der Drehzahl, und so lange wie zuvor. N D oder N³ D² bleiben gleich; für dicke Cremes ein grober Anhalt.
+larger-fill-head = Mindestfüllung
+larger-fill = In einem { $width } breiten Gefäß ist ein Messer von { $head } ab etwa { $mass } bedeckt ({ $low } bis { $high }): m = ρ π/4 D² k d, k 1 bis 2.
+larger-no-density = Nicht geschätzt: Die Dichte des Produkts ist nicht bekannt. Dasselbe gilt für Erwärmen und Abkühlen.
+larger-source = Schätzungen für stehende Gefäße gleicher Form. Gleichungen: { $heat }; { $mixing }. Wie viel ankommt, wie die Luft Wärme aufnimmt und wie tief ein Messer bedeckt ist, ist übliche Praxis. Erst einen Ansatz dazwischen machen und messen.
 
 ## The link and the picture.
 

@@ -24,6 +24,9 @@ about-cautions = Always in it.
 about-code = In HTML and in print; Markdown holds no drawing.
 about-embed = The lines to copy, with the link in them.
 
+# What an item of a list is about, before it.
+item-about = { $about }:
+
 ## The formula and its sizes.
 
 size-small = Small batch
@@ -71,7 +74,7 @@ why-source = Functions as the inventory of cosmetic ingredients of the European 
 instead-author = Its author: { $note }
 instead-way = { $name }: { $takes }
 instead-ways = { $ways }.
-instead-between = { "; " }
+between = { "; " }
 instead-source = Worked out for this formula, in percent of the whole; the other lines stay as written. Another version is no longer tried as this one is.
 
 ## How long it keeps.
@@ -101,6 +104,22 @@ tone-aside =
         [caution] Caution, known to the author
        *[note] Note, known to the author
     }
+
+## Beyond the kitchen.
+
+title-larger = What changes in a larger batch
+about-larger = Estimates for the large batch.
+larger-time = { $estimate } min ({ $low } to { $high })
+larger-heating-head = Heating
+larger-heating = { $small } for { $batch }, { $time } for { $large }. What is heated, from { $cold } to { $hot } with 1 kW, of which 40 to 80 % reaches it: t = m c ΔT / (P η).
+larger-cooling-head = Cooling
+larger-cooling = { $small } for { $batch }, { $time } for { $large }. Stirred, from { $hot } to { $warm } in still air of { $cold }, at 5 to 25 W/(m² K): t = m c / (h A) · ln(ΔT₁ / ΔT₂). There is { $times } times as much volume for its surface. Evaporating water and a cold bath make it faster.
+larger-blending-head = Blending
+larger-blending = Vessel and blade are { $times } times as wide. For the same speed of the tip, and so the same shear: { $tip } of the turns a minute, and { $times } times as long for as much energy in each gram. For the same power per volume, and so the same drops: { $power } of the turns, and as long as before. N D or N³ D² stay as they were; for thick creams a rough guide.
+larger-fill-head = Least fill
+larger-fill = In a vessel { $width } wide a blade of { $head } is covered from about { $mass } ({ $low } to { $high }): m = ρ π/4 D² k d, k 1 to 2.
+larger-no-density = Not estimated: the density of the product is not known. The same holds for heating and cooling.
+larger-source = Estimates for upright vessels of one shape. Equations: { $heat }; { $mixing }. What reaches the batch, how air takes up heat and how deep a blade is covered are common practice. Make a batch between first, and measure.
 
 ## The link and the picture.
 

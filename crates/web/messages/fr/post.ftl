@@ -24,6 +24,9 @@ about-cautions = Toujours présentes.
 about-code = En HTML et à l’impression ; Markdown ne contient pas de dessin.
 about-embed = Les lignes à copier, avec le lien.
 
+# What an item of a list is about, before it.
+item-about = { $about } :
+
 ## The formula and its sizes.
 
 size-small = Petite préparation
@@ -71,7 +74,7 @@ why-source = Fonctions d’après l’inventaire des ingrédients cosmétiques d
 instead-author = Indication de l’original : { $note }
 instead-way = { $name } : { $takes }
 instead-ways = { $ways }.
-instead-between = { " ; " }
+between = { " ; " }
 instead-source = Calculé pour cette formule, en pour cent du tout ; les autres lignes restent comme écrites. Une autre version n’est plus éprouvée comme celle-ci.
 
 ## How long it keeps.
@@ -101,6 +104,22 @@ tone-aside =
         [caution] Mise en garde, connue dans l’original
        *[note] Remarque, connue dans l’original
     }
+
+## Beyond the kitchen.
+
+title-larger = Ce qui change dans une grande préparation
+about-larger = Estimations pour la grande préparation.
+larger-time = { $estimate } min ({ $low } à { $high })
+larger-heating-head = Chauffe
+larger-heating = { $small } pour { $batch }, { $time } pour { $large }. Ce qui est chauffé, de { $cold } à { $hot } avec 1 kW, dont 40 à 80 % arrivent : t = m c ΔT / (P η).
+larger-cooling-head = Refroidissement
+larger-cooling = { $small } pour { $batch }, { $time } pour { $large }. En agitant, de { $hot } à { $warm } dans l’air calme à { $cold }, avec 5 à 25 W/(m² K) : t = m c / (h A) · ln(ΔT₁ / ΔT₂). Il y a { $times } fois plus de volume par surface. L’eau qui s’évapore et un bain froid accélèrent.
+larger-blending-head = Mélange
+larger-blending = Récipient et lame sont { $times } fois plus larges. À vitesse d’extrémité égale, donc à cisaillement égal : { $tip } de la vitesse de rotation, et { $times } fois plus longtemps pour autant d’énergie par gramme. À puissance par volume égale, donc à gouttes égales : { $power } de la vitesse de rotation, aussi longtemps qu’avant. N D ou N³ D² restent constants ; pour les crèmes épaisses, simple repère.
+larger-fill-head = Remplissage minimal
+larger-fill = Dans un récipient de { $width } de large, une lame de { $head } est couverte à partir d’environ { $mass } ({ $low } à { $high }) : m = ρ π/4 D² k d, k de 1 à 2.
+larger-no-density = Non estimé : la densité du produit n’est pas connue. Il en va de même pour la chauffe et le refroidissement.
+larger-source = Estimations pour des récipients droits de même forme. Équations : { $heat } ; { $mixing }. Ce qui arrive à la préparation, ce que l’air absorbe et la profondeur de la lame relèvent de la pratique courante. Faire d’abord une préparation intermédiaire, et mesurer.
 
 ## The link and the picture.
 

@@ -1,5 +1,6 @@
 //! What a part of the post is made of.
 
+use crate::messages::post as says;
 use crate::rooms::post::view::{PostBlockView, PostItemView, PostRowView};
 
 /// A paragraph.
@@ -7,9 +8,11 @@ pub(crate) fn paragraph(text: impl Into<String>) -> PostBlockView {
     PostBlockView { kind: "text", text: text.into(), ..PostBlockView::default() }
 }
 
-/// An item with what stands before it in bold.
-pub(crate) fn item(lead: impl Into<String>, text: impl Into<String>) -> PostItemView {
-    PostItemView { lead: lead.into(), text: text.into() }
+/// An item with what it is about before it, or nothing.
+pub(crate) fn item(about: impl AsRef<str>, text: impl Into<String>) -> PostItemView {
+    let about = about.as_ref();
+    let lead = if about.is_empty() { String::new() } else { says::item_about(about) };
+    PostItemView { lead, text: text.into() }
 }
 
 /// A list.

@@ -70,6 +70,7 @@ impl Session {
             Part::Keeping => self.gather_keeping(formula, evaluation),
             Part::Findings => self.gather_findings(formula, evaluation),
             Part::Ingredients => self.gather_ingredients(formula, evaluation),
+            Part::Larger => self.gather_larger(source),
             Part::Link | Part::Code | Part::Embed => gather_link(part, source),
         }
     }
@@ -279,7 +280,7 @@ fn gather_instead(session: &Session, formula: &Formula, swaps: &[Instead]) -> Ve
         };
         let said: Vec<String> = ways.iter().map(said).collect();
         if !said.is_empty() {
-            items.push(item(name, says::instead_ways(&said.join(says::instead_between()))));
+            items.push(item(name, says::instead_ways(&said.join(says::between()))));
         }
     }
     if items.is_empty() {
@@ -344,6 +345,7 @@ pub(crate) fn title_of(part: Part) -> &'static str {
         Part::Keeping => says::title_keeping(),
         Part::Findings => says::title_findings(),
         Part::Ingredients => says::title_ingredients(),
+        Part::Larger => says::title_larger(),
         Part::Link => says::title_link(),
         Part::Code => says::title_code(),
         Part::Embed => says::title_embed(),
@@ -357,6 +359,7 @@ pub(crate) fn about_part(part: Part, swaps_known: bool) -> &'static str {
         Part::Why => says::about_why(),
         Part::Instead if !swaps_known => says::about_instead_waiting(),
         Part::Cautions => says::about_cautions(),
+        Part::Larger => says::about_larger(),
         Part::Code => says::about_code(),
         Part::Embed => says::about_embed(),
         _ => "",

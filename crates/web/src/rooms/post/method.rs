@@ -111,7 +111,8 @@ impl Session {
                 if mass.is_empty() { name } else { says::mass_of(&name, &mass) }
             })
             .collect();
-        list(&named)
+        // Names may hold commas.
+        named.join(says::between())
     }
 
     /// What to weigh of each line, with its unit; empty texts where nothing can be weighed.

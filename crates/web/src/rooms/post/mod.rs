@@ -7,6 +7,7 @@ pub mod command;
 mod edit;
 mod gather;
 mod how_to;
+mod larger;
 mod method;
 mod parts;
 mod present;

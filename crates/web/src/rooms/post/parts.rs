@@ -28,6 +28,8 @@ pub(crate) enum Part {
     Findings,
     /// The ingredients as a label lists them.
     Ingredients,
+    /// What changes in the large batch.
+    Larger,
     /// What can hurt: never left out.
     Cautions,
     /// The link.
@@ -40,7 +42,7 @@ pub(crate) enum Part {
 
 impl Part {
     /// Every part, in the order of the page.
-    pub(crate) const ALL: [Self; 13] = [
+    pub(crate) const ALL: [Self; 14] = [
         Self::Notes,
         Self::Formula,
         Self::Sizes,
@@ -51,6 +53,7 @@ impl Part {
         Self::Keeping,
         Self::Findings,
         Self::Ingredients,
+        Self::Larger,
         Self::Link,
         Self::Code,
         Self::Embed,
@@ -68,6 +71,7 @@ impl Part {
             Self::Keeping => "keeping",
             Self::Findings => "findings",
             Self::Ingredients => "ingredients",
+            Self::Larger => "larger",
             Self::Cautions => "cautions",
             Self::Link => "link",
             Self::Code => "code",

@@ -72,7 +72,7 @@ fn markdown_item(item: &PostItemView) -> String {
     if item.lead.is_empty() {
         line(&item.text)
     } else {
-        format!("**{}**: {}", markdown(&item.lead), markdown(&item.text))
+        format!("**{}** {}", markdown(&item.lead), markdown(&item.text))
     }
 }
 
@@ -149,7 +149,7 @@ fn html_block(out: &mut String, block: &PostBlockView) {
             let tag = if block.kind == "steps" { "ol" } else { "ul" };
             let _ = writeln!(out, "<{tag}>");
             for PostItemView { lead, text } in &block.items {
-                let lead = if lead.is_empty() { String::new() } else { format!("<strong>{}</strong>: ", html(lead)) };
+                let lead = if lead.is_empty() { String::new() } else { format!("<strong>{}</strong> ", html(lead)) };
                 let _ = writeln!(out, "<li>{lead}{}</li>", html(text));
             }
             let _ = writeln!(out, "</{tag}>");
