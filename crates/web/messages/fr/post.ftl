@@ -111,7 +111,7 @@ title-larger = Ce qui change dans une grande préparation
 about-larger = Estimations pour la grande préparation.
 larger-time = { $estimate } min ({ $low } à { $high })
 larger-heating-head = Chauffe
-larger-heating = { $small } pour { $batch }, { $time } pour { $large }. Ce qui est chauffé, de { $cold } à { $hot } avec 1 kW, dont 40 à 80 % arrivent : t = m c ΔT / (P η).
+larger-heating = { $small } pour { $batch }, { $time } pour { $large }. Ce qui est chauffé, de { $cold } à { $hot } avec 1 kW, dont 40 à 80 % arrivent : t = m c ΔT / (P η).
 larger-cooling-head = Refroidissement
 larger-cooling = { $small } pour { $batch }, { $time } pour { $large }. En agitant, de { $hot } à { $warm } dans l’air calme à { $cold }, avec 5 à 25 W/(m² K) : t = m c / (h A) · ln(ΔT₁ / ΔT₂). Il y a { $times } fois plus de volume par surface. L’eau qui s’évapore et un bain froid accélèrent.
 larger-blending-head = Mélange
