@@ -120,6 +120,11 @@ fn the_example_has_every_part_that_has_something_to_say() {
     // No style, and no script but the one that machines read.
     assert!(!view.page.contains("style") && view.page.matches("<script").count() == 1, "{}", view.page);
     assert!(view.html.starts_with("<article") && view.page.starts_with("<!DOCTYPE html>"));
+    // The lines to embed it hold the link and where its script lies.
+    let embed = view.sections.iter().find(|section| section.part == "embed").unwrap();
+    let lines = &embed.blocks[0].text;
+    assert!(lines.contains(&format!("<a href=\"{SITE}#{}\">", link_in(&view))), "{lines}");
+    assert!(lines.contains(&format!("src=\"{SITE}embed/stillroom.js\"")), "{lines}");
 }
 
 #[test]

@@ -5,10 +5,12 @@ use crate::messages::{batches, names, post as says, share};
 use crate::rooms::batches::sentences as sentences_run;
 use crate::rooms::ph::sentences as sentences_ph;
 use crate::rooms::post::block::{item, list, paragraph, row, steps, table};
-use crate::rooms::post::parts::{Chosen, Part, Size};
+use crate::rooms::post::links::gather_link;
+use crate::rooms::post::parts::{Chosen, Part};
+use crate::rooms::post::titles::title_of;
 use crate::rooms::post::view::{PostBlockView, PostItemView, PostRowView, PostSectionView};
 use crate::rooms::share::view::LinkView;
-use crate::rooms::share::write_up::{html, rows};
+use crate::rooms::share::write_up::rows;
 use crate::rooms::swap::table::Instead;
 use crate::rooms::update::Update;
 use crate::session::Session;
@@ -291,86 +293,4 @@ fn gather_instead(session: &Session, formula: &Formula, swaps: &[Instead]) -> Ve
         blocks.push(paragraph(says::instead_source()));
     }
     blocks
-}
-
-fn gather_link(part: Part, source: &Source<'_>) -> Vec<PostBlockView> {
-    let LinkView { address, code, error, code_problem, name, .. } = source.link;
-    if let Some(error) = error {
-        return vec![paragraph(error.clone())];
-    }
-    if address.is_empty() {
-        return Vec::new();
-    }
-    match (part, code) {
-        (Part::Link, _) => vec![PostBlockView {
-            kind: "link",
-            text: says::open_at_bench().to_owned(),
-            address: address.clone(),
-            ..PostBlockView::default()
-        }],
-        (Part::Code, Some(code)) => vec![PostBlockView {
-            kind: "code",
-            text: says::code_is(name),
-            code: Some(code.clone()),
-            ..PostBlockView::default()
-        }],
-        (Part::Code, None) => vec![paragraph(code_problem.clone())],
-        _ => vec![PostBlockView { kind: "snippet", text: snippet(source), ..PostBlockView::default() }],
-    }
-}
-
-/// The lines that put the formula on a page: they are HTML, and so is what is escaped in them.
-fn snippet(source: &Source<'_>) -> String {
-    let LinkView { address, name, .. } = source.link;
-    let site = source.site.split(['#', '?']).next().unwrap_or_default();
-    let folder = site.rfind('/').map_or(site, |at| &site[..=at]);
-    format!(
-        "<stillroom-formula><a href=\"{}\">{}</a></stillroom-formula>\n<script type=\"module\" src=\"{}embed/stillroom.js\"></script>",
-        html(address),
-        html(name),
-        html(folder)
-    )
-}
-
-/// The heading of a part.
-pub(crate) fn title_of(part: Part) -> &'static str {
-    match part {
-        Part::Notes => says::title_notes(),
-        Part::Formula => says::title_formula(),
-        Part::Sizes => says::title_sizes(),
-        Part::Method => says::title_method(),
-        Part::Cautions => says::title_cautions(),
-        Part::Why => says::title_why(),
-        Part::Instead => says::title_instead(),
-        Part::Keeping => says::title_keeping(),
-        Part::Findings => says::title_findings(),
-        Part::Ingredients => says::title_ingredients(),
-        Part::Larger => says::title_larger(),
-        Part::Link => says::title_link(),
-        Part::Code => says::title_code(),
-        Part::Embed => says::title_embed(),
-    }
-}
-
-/// What there is to know of a part before it is taken in.
-pub(crate) fn about_part(part: Part, swaps_known: bool) -> &'static str {
-    match part {
-        Part::Notes => says::about_notes(),
-        Part::Why => says::about_why(),
-        Part::Instead if !swaps_known => says::about_instead_waiting(),
-        Part::Cautions => says::about_cautions(),
-        Part::Larger => says::about_larger(),
-        Part::Code => says::about_code(),
-        Part::Embed => says::about_embed(),
-        _ => "",
-    }
-}
-
-/// The name of a size of batch.
-pub(crate) fn name_of_size(size: Size) -> &'static str {
-    match size {
-        Size::Small => says::size_small(),
-        Size::Usual => says::size_usual(),
-        Size::Large => says::size_large(),
-    }
 }
