@@ -131,7 +131,7 @@ picture-caution = Erst in der Armbeuge testen; von Augen und Kindern fernhalten.
 # Fixed texts of the page.
 
 page-title = Der Beitrag
-page-intro = Die Seite, die du über diese Rezeptur veröffentlichst. Preise, Chargennummern, Lieferanten, Bestände, Ansätze und Journale kommen nie hinein.
+page-intro = Die Seite, die du über diese Rezeptur veröffentlichst. Preise, Chargennummern, Lieferanten, Bestände, Ansätze und Journale kommen nie hinein. Was du in Namen, Notizen und die Herstellung geschrieben hast, erscheint, wie es dasteht.
 page-back = Zurück zum Teilen
 page-parts = Was drin steht
 page-sizes = Ansätze

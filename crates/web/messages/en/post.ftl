@@ -131,7 +131,7 @@ picture-caution = Patch test first; keep away from eyes and children. This is no
 # Fixed texts of the page.
 
 page-title = The post
-page-intro = The page you publish about this formula. Prices, lots, suppliers, stock, batches and journals never get into it.
+page-intro = The page you publish about this formula. Prices, lots, suppliers, stock, batches and journals never get into it. What you wrote into names, notes and the method is published as it stands.
 page-back = Back to sharing
 page-parts = What is in it
 page-sizes = Batches

@@ -131,7 +131,7 @@ picture-caution = Faire d’abord un test au pli du coude ; tenir loin des yeu
 # Fixed texts of the page.
 
 page-title = L’article
-page-intro = La page que vous publiez sur cette formule. Prix, numéros de lot, fournisseurs, stocks, préparations et journaux n’y figurent jamais.
+page-intro = La page que vous publiez sur cette formule. Prix, numéros de lot, fournisseurs, stocks, préparations et journaux n’y figurent jamais. Ce que vous avez écrit dans les noms, les notes et le mode opératoire paraît tel quel.
 page-back = Retour au partage
 page-parts = Ce qui y figure
 page-sizes = Préparations
