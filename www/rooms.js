@@ -92,6 +92,7 @@ const plans = {
   examples: { fetch: () => import('./rooms/examples/room.js'), looks: ['rooms/examples/room.css'], whole: true },
   about: { fetch: () => import('./rooms/about/room.js'), looks: [...SHARED, 'rooms/about/room.css'], whole: true },
   share: { fetch: () => import('./rooms/share/room.js'), looks: [...SHARED, 'rooms/share/room.css'], whole: true },
+  post: { fetch: () => import('./rooms/post/room.js'), looks: [...SHARED, 'rooms/post/room.css'], whole: true },
   reading: {
     fetch: () => import('./rooms/share/reading.js'),
     looks: [...SHARED, 'rooms/share/room.css', 'rooms/share/reading.css'],

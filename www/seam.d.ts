@@ -614,6 +614,84 @@ export interface LabelNameView {
 }
 
 /**
+ * A paragraph, a list, a table, a link, lines to copy or a code.
+ */
+export interface PostBlockView {
+    /**
+     * Which of these it is.
+     */
+    kind: "text" | "list" | "steps" | "table" | "link" | "snippet" | "code";
+    /**
+     * Its text; of a link what is pressed, of a table what it is of, of a code what it opens.
+     */
+    text: string;
+    /**
+     * Of a link, where it leads.
+     */
+    address: string;
+    /**
+     * The items of a list, and steps.
+     */
+    items: PostItemView[];
+    /**
+     * Heads of the columns of a table.
+     */
+    heads: string[];
+    /**
+     * The rows of a table.
+     */
+    rows: PostRowView[];
+    /**
+     * The code.
+     */
+    code?: CodeView;
+}
+
+/**
+ * A part of the post as it is read.
+ */
+export interface PostSectionView {
+    /**
+     * Its word.
+     */
+    part: string;
+    /**
+     * Its heading.
+     */
+    title: string;
+    /**
+     * What stands below.
+     */
+    blocks: PostBlockView[];
+}
+
+/**
+ * A part of the post, to be left out or taken in.
+ */
+export interface PostPartView {
+    /**
+     * The field that leaves it out.
+     */
+    field: string;
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * What there is to know of it; may be empty.
+     */
+    about: string;
+    /**
+     * Whether it is in.
+     */
+    there: boolean;
+    /**
+     * Whether it stays in whatever one wants.
+     */
+    fixed: boolean;
+}
+
+/**
  * A phase of the formula to be.
  */
 export interface RecipePhaseView {
@@ -836,6 +914,20 @@ export interface RecipeView {
 }
 
 /**
+ * A row of a table.
+ */
+export interface PostRowView {
+    /**
+     * A line, the head of a phase, or the total.
+     */
+    kind: "line" | "phase" | "total";
+    /**
+     * Its cells; of a head one.
+     */
+    cells: string[];
+}
+
+/**
  * A row of the bibliography.
  */
 export interface SourceView {
@@ -1049,6 +1141,20 @@ export interface VersionView {
      * Whether it is another formula on the shelf, to compare with.
      */
     isOther: boolean;
+}
+
+/**
+ * An item of a list.
+ */
+export interface PostItemView {
+    /**
+     * What stands before it in bold; may be empty.
+     */
+    lead: string;
+    /**
+     * Its text.
+     */
+    text: string;
 }
 
 /**
@@ -1297,7 +1403,7 @@ export interface LabelRunView {
 /**
  * One act of the maker, in one of the rooms.
  */
-export type Command = DeskCommand | ShelfCommand | FormulaCommand | BenchCommand | MaterialsCommand | ExtractsCommand | FindingsCommand | PhCommand | BatchesCommand | PasteCommand | ShareCommand | SwapCommand | LabelCommand;
+export type Command = DeskCommand | ShelfCommand | FormulaCommand | BenchCommand | MaterialsCommand | ExtractsCommand | FindingsCommand | PhCommand | BatchesCommand | PasteCommand | ShareCommand | SwapCommand | LabelCommand | PostCommand;
 
 /**
  * One answer of a search.
@@ -2308,6 +2414,36 @@ export interface BatchView {
 }
 
 /**
+ * The formula as a picture.
+ */
+export interface PostPictureView {
+    /**
+     * The drawing as a file.
+     */
+    svg: string;
+    /**
+     * How wide it is, in its own units.
+     */
+    width: number;
+    /**
+     * How high.
+     */
+    height: number;
+    /**
+     * In a sentence, for those who do not see it.
+     */
+    description: string;
+    /**
+     * The field that takes the link in.
+     */
+    field: string;
+    /**
+     * Whether it carries the link.
+     */
+    linked: boolean;
+}
+
+/**
  * The formula before and after.
  */
 export interface SwapVersionView {
@@ -2910,6 +3046,10 @@ export interface Update {
      */
     label?: LabelView;
     /**
+     * The post about the open formula.
+     */
+    post?: PostView;
+    /**
      * The maker's batches.
      */
     batches?: BatchesView;
@@ -2925,6 +3065,56 @@ export interface Update {
      * What the maker should hear once.
      */
     notices?: Notice[];
+}
+
+/**
+ * The post about the open formula.
+ */
+export interface PostView {
+    /**
+     * Why there is none; then all below is empty.
+     */
+    problem: string;
+    /**
+     * Its parts, each with whether it is in.
+     */
+    parts: PostPartView[];
+    /**
+     * The sizes of batch, each a field.
+     */
+    sizes: PhFieldView[];
+    /**
+     * Whether what can be taken instead was worked out; until then only what the author notes is there.
+     */
+    swapsKnown: boolean;
+    /**
+     * Name of the formula.
+     */
+    title: string;
+    /**
+     * What it is, in a few words.
+     */
+    about: string;
+    /**
+     * The parts that are in, in the order of the page.
+     */
+    sections: PostSectionView[];
+    /**
+     * All of it as Markdown.
+     */
+    markdown: string;
+    /**
+     * All of it as HTML to paste into a page.
+     */
+    html: string;
+    /**
+     * All of it as a page of its own.
+     */
+    page: string;
+    /**
+     * The formula as a picture.
+     */
+    picture?: PostPictureView;
 }
 
 /**
@@ -3368,6 +3558,11 @@ export type FormulaCommand = { do: "set-purpose"; purpose: "leave-on" | "rinse-o
  * What the page can ask of the pH. Text fields carry what was typed, as it was typed.
  */
 export type PhCommand = { do: "look-at-ph"; looking: boolean } | { do: "set-ph-field"; field: string; text: string } | { do: "take-ph-offer"; offer: PhOffer; text: string };
+
+/**
+ * What the page can ask of the post. Text fields carry what was typed, as it was typed.
+ */
+export type PostCommand = { do: "look-at-post"; looking: boolean; address: string } | { do: "set-post-field"; field: string; text: string };
 
 /**
  * What the page can ask of the shelf. Text fields carry what was typed, as it was typed.

@@ -18,6 +18,7 @@ export interface CommonWords {
     'about': string;
     'share': string;
     'reading': string;
+    'post': string;
   };
   begin: string;
   stillCounts: (values: { value: string | number }) => string;
@@ -357,6 +358,8 @@ export interface ShareWords {
     'embed': string;
   };
   write: {
+    'post': string;
+    'postAbout': string;
     'title': string;
     'markdown': string;
     'text': string;
@@ -826,6 +829,27 @@ export interface LabelWords {
   printing: string;
   print: string;
   nano: string;
+}
+export interface PostWords {
+  title: string;
+  intro: string;
+  back: string;
+  parts: string;
+  sizes: string;
+  acts: string;
+  copyMarkdown: string;
+  copyHtml: string;
+  savePage: string;
+  print: string;
+  copied: string;
+  notCopied: string;
+  preview: string;
+  picture: string;
+  withLink: string;
+  saveSvg: string;
+  savePng: string;
+  notPainted: string;
+  notFetched: string;
 }
 export interface PasteWords {
   title: string;

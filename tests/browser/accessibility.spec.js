@@ -20,6 +20,7 @@ const VIEWS = [
   'extracts',
   'batches',
   'share',
+  'post',
   'paste',
   'examples',
   'about',

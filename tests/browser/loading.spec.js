@@ -43,6 +43,7 @@ const rooms = /** @type {const} */ ([
   ['batches', '.begin-batch, .batch-cards'],
   ['findings', '.findings-summary'],
   ['share', '#share-title'],
+  ['post', '#post-title'],
   ['examples', '.example-list'],
   ['about', '#about-title'],
 ]);

@@ -110,6 +110,15 @@ const scenes = /** @type {[string, (page: Page) => Promise<void>][]} */ ([
     },
   ],
   ['share', at('share')],
+  [
+    'post',
+    async (page) => {
+      await at('post')(page);
+      await page.locator('.post-article [data-part="instead"]').waitFor();
+    },
+  ],
+  ['post-article', async (page) => page.locator('.post-article').scrollIntoViewIfNeeded()],
+  ['post-picture', async (page) => page.locator('.post-picture').scrollIntoViewIfNeeded()],
   ['batches', at('batches')],
   [
     'picker',

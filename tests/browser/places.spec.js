@@ -24,6 +24,7 @@ const places = /** @type {const} */ ([
   ['materials', 'Materials · Stillroom', 'Materials', 'Stores'],
   ['extracts', 'Extracts · Stillroom', 'Extracts', 'Stores'],
   ['share', 'Share and keep · Stillroom', 'Share and keep', 'Shelf'],
+  ['post', 'The post · Stillroom', 'The post', 'Shelf'],
 ]);
 
 test('every place has its address, its title, and its heading has the focus on arrival; back and reload stay true @desk', async ({
@@ -87,6 +88,7 @@ test('only the room in sight is drawn, and what a hand is at stays as it is', as
     'extracts',
     'batches',
     'share',
+    'post',
   ]) {
     await expect(page.locator(`.room[data-room="${room}"]`), room).toBeEmpty();
   }

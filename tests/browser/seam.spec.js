@@ -105,6 +105,8 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
           { do: 'take-ph-offer', offer: 'set', text: 'x' },
           { do: 'look-at-label', looking: true },
           { do: 'set-label-field', field: 'label.width', text: '60' },
+          { do: 'look-at-post', looking: true, address: 'https://maker.example/' },
+          { do: 'set-post-field', field: 'post.why', text: 'no' },
           { do: 'look-at-swap', looking: true },
           { do: 'choose-swap-use', wanted: 'shelf' },
           { do: 'mark-line', line: 1, marked: true },

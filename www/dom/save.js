@@ -21,3 +21,17 @@ export function saveFile(name, content, type) {
   anchor.remove();
   setTimeout(() => URL.revokeObjectURL(address), BEGINS_WITHIN);
 }
+
+/**
+ * A name that every file system takes.
+ * @param {string} name
+ */
+export function fileName(name) {
+  return (
+    name
+      .normalize('NFC')
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-+|-+$/g, '')
+      .slice(0, 60) || 'formula'
+  );
+}

@@ -153,7 +153,7 @@ pub struct Formula {
     /// What the maker notes about it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
-    /// What the maker filled in for its label, as `exchange::label` writes it. It stays on the device: no link carries it.
+    /// What the maker filled in for its label and chose for its post, as `exchange::label` writes it. It stays on the device: no link carries it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub label: String,
     /// How large a batch is wanted.

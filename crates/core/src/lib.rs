@@ -33,6 +33,7 @@ pub mod product;
 pub mod quantity;
 pub mod rebuild;
 pub mod run;
+pub mod scale_up;
 pub mod scaling;
 pub mod shelf_life;
 pub mod source;

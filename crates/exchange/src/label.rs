@@ -1,11 +1,12 @@
-//! What a maker fills in for labels, as it is kept with a formula and with the settings: a line a field, `name=text`.
+//! What a maker fills in for labels and chooses for a post, as it is kept with a formula and with the settings: a line a field,
+//! `name=text`.
 
 use litemap::LiteMap;
 
 /// Longest text of one field, in characters.
 pub const LONGEST_FIELD: usize = 2_000;
 /// Most fields.
-pub const MOST_FIELDS: usize = 60;
+pub const MOST_FIELDS: usize = 80;
 
 /// What was filled in, by the name of the field. A field that holds nothing is not there.
 ///

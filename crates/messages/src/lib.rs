@@ -54,6 +54,7 @@ pub const PIECES: [Piece; 4] = [
             "batches",
             "ph",
             "label",
+            "post",
             "cost",
             "settings",
             "paste",

@@ -3,7 +3,7 @@
 // The open formula written out as a file.
 
 import { button, make, say } from '../../dom/element.js';
-import { saveFile } from '../../dom/save.js';
+import { fileName, saveFile } from '../../dom/save.js';
 import { words } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -41,6 +41,8 @@ export function createWritten(session) {
       'section',
       { class: 'no-print' },
       make('h3', {}, text.title),
+      make('p', {}, make('a', { href: '#post' }, text.post)),
+      make('p', { class: 'quiet' }, text.postAbout),
       make(
         'div',
         { class: 'acts' },
@@ -58,18 +60,4 @@ export function createWritten(session) {
       name = called;
     },
   };
-}
-
-/**
- * A name that every file system takes.
- * @param {string} name
- */
-function fileName(name) {
-  return (
-    name
-      .normalize('NFC')
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-+|-+$/g, '')
-      .slice(0, 60) || 'formula'
-  );
 }

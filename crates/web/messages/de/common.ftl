@@ -98,6 +98,7 @@ page-rooms--examples = Beispiele
 page-rooms--about = Über die Zahlen
 page-rooms--share = Teilen und sichern
 page-rooms--reading = Geteilte Rezeptur
+page-rooms--post = Der Beitrag
 page-begin = Einwaage beginnen
 page-stillCounts = Es zählt weiter: { $value }.
 page-places--shelf = Regal

@@ -101,6 +101,7 @@ page-rooms--examples = Examples
 page-rooms--about = About the numbers
 page-rooms--share = Share and keep
 page-rooms--reading = A formula that was shared with you
+page-rooms--post = The post
 page-begin = Begin weighing
 page-stillCounts = { $value } still counts.
 page-places--shelf = Shelf

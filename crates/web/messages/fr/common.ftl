@@ -98,6 +98,7 @@ page-rooms--examples = Exemples
 page-rooms--about = À propos des chiffres
 page-rooms--share = Partager et sauvegarder
 page-rooms--reading = Formule partagée
+page-rooms--post = L’article
 page-begin = Commencer la pesée
 page-stillCounts = C’est encore { $value } qui compte.
 page-places--shelf = Étagère

@@ -11,6 +11,7 @@ use crate::rooms::label::command::LabelCommand;
 use crate::rooms::materials::command::MaterialsCommand;
 use crate::rooms::paste::command::PasteCommand;
 use crate::rooms::ph::command::PhCommand;
+use crate::rooms::post::command::PostCommand;
 use crate::rooms::share::command::ShareCommand;
 use crate::rooms::shelf::command::ShelfCommand;
 use crate::rooms::swap::command::SwapCommand;
@@ -90,6 +91,8 @@ rooms! {
     Swap(SwapCommand),
     /// On the label.
     Label(LabelCommand),
+    /// On the post.
+    Post(PostCommand),
 }
 
 impl Command {
@@ -129,6 +132,7 @@ lazy! {
             .or_else(|| PhCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| BatchesCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| LabelCommand::from_page(name, page).map(|read| read.map(Into::into)))
+            .or_else(|| PostCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| PasteCommand::from_page(name, page).map(|read| read.map(Into::into)))
     } else { None }
 }

@@ -231,6 +231,7 @@ lazy! {
             Command::Batches(command) => session.act_on_batches(command),
             Command::Paste(command) => session.act_on_paste(&command),
             Command::Label(command) => session.act_on_label(command),
+            Command::Post(command) => session.act_on_post(command),
             // The first file has acted on the others.
             _ => Answer::default(),
         }
@@ -272,6 +273,7 @@ lazy! {
         session.present_ph_in_time(update);
         session.present_at_bench(update);
         session.present_label(update);
+        session.present_post(update);
     } else {}
 }
 

@@ -8,6 +8,7 @@ use crate::rooms::formula::command::FormulaCommand;
 use crate::rooms::label::command::LabelCommand;
 use crate::rooms::materials::command::{HoldingField, MaterialField, MaterialsCommand};
 use crate::rooms::ph::command::PhCommand;
+use crate::rooms::post::command::PostCommand;
 use crate::rooms::shelf::command::ShelfCommand;
 use crate::rooms::swap::command::SwapCommand;
 use crate::session::limits::{LONGEST_NAME, LONGEST_REASON, LONGEST_TEXT};
@@ -62,7 +63,8 @@ fn text_of(command: &Command) -> Option<(String, &str, usize)> {
             (format!("line.substitution:{}", line.0), text, LONGEST_TEXT)
         }
         Command::Ph(PhCommand::SetPhField { field, text })
-        | Command::Swap(SwapCommand::SetSwapField { field, text }) => (field.clone(), text, LONGEST_NAME),
+        | Command::Swap(SwapCommand::SetSwapField { field, text })
+        | Command::Post(PostCommand::SetPostField { field, text }) => (field.clone(), text, LONGEST_NAME),
         Command::Label(LabelCommand::SetLabelField { field, text }) => {
             let most = if field == "label.claims" { LONGEST_CLAIMS } else { LONGEST_NAME };
             (field.clone(), text, most)

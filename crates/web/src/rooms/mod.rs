@@ -16,6 +16,7 @@ pub mod label;
 pub mod materials;
 pub mod paste;
 pub mod ph;
+pub mod post;
 pub mod share;
 pub mod shelf;
 pub mod swap;

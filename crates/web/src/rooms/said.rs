@@ -96,7 +96,10 @@ pub(crate) fn act_name(act: &str) -> &'static str {
         "material.import" => desk::act_material_import(),
         "part.add" | "part.amount" | "part.remove" => desk::act_parts(),
         act if act.starts_with("material.") => desk::act_material(),
-        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label."].iter().any(|room| act.starts_with(room)) => {
+        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label.", "post."]
+            .iter()
+            .any(|room| act.starts_with(room)) =>
+        {
             name_of_act_beyond(act)
         }
         _ => desk::act_last_change(),
@@ -131,6 +134,8 @@ lazy! {
             crate::messages::swap::act_name()
         } else if act.starts_with("label.") {
             crate::messages::label::act_name()
+        } else if act.starts_with("post.") {
+            crate::messages::post::act_name()
         } else if act.starts_with("paste.") {
             crate::messages::paste::act_name()
         } else {

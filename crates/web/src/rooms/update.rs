@@ -21,6 +21,7 @@ use crate::rooms::materials::view::HeldView;
 use crate::rooms::materials::view::MaterialHit;
 use crate::rooms::materials::view::MaterialView;
 use crate::rooms::ph::view::PhView;
+use crate::rooms::post::view::PostView;
 use crate::rooms::shelf::view::{DueToday, ShelfView};
 use crate::rooms::swap::view::SwapView;
 use serde::Serialize;
@@ -97,6 +98,9 @@ pub struct Update {
     /// The label of the open formula.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::label")]
     pub label: Option<LabelView>,
+    /// The post about the open formula.
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::post")]
+    pub post: Option<PostView>,
     /// The maker's batches.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::batches")]
     pub batches: Option<BatchesView>,
@@ -116,8 +120,8 @@ pub struct Update {
 /// file.
 mod beyond {
     use super::{
-        BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, RunView,
-        SwapView,
+        BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, PostView,
+        RunView, SwapView,
     };
     use crate::lazy::lazy;
     use serde::Serializer;
@@ -148,6 +152,7 @@ mod beyond {
         whole "18" material hand_material MaterialView,
         whole "a1" ph hand_ph PhView,
         whole "a3" label hand_label LabelView,
+        whole "a4" post hand_post PostView,
         swap "b3" swap hand_swap SwapView,
     }
 }

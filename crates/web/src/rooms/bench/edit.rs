@@ -81,7 +81,7 @@ impl Session {
     }
 
     /// Measured density of the product, or the estimate.
-    fn density_of_product(&mut self) -> Option<Density> {
+    pub(crate) fn density_of_product(&mut self) -> Option<Density> {
         let (record, evaluation) = self.evaluate_open()?;
         let measured = record.formula.batch.containers.density;
         measured.or(evaluation.density.map(|estimate| estimate.density))

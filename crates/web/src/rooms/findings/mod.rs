@@ -2,5 +2,6 @@
 
 pub mod command;
 pub(crate) mod present;
+mod reader;
 pub(crate) mod sentences;
 pub mod view;

@@ -3,6 +3,7 @@
 pub mod command;
 mod contents;
 mod dates;
+mod declared;
 mod edit;
 mod fields;
 mod naming;

@@ -134,7 +134,7 @@ impl Session {
 }
 
 /// Whether a material is a composite of which only what sellers usually state is known.
-fn is_typical(id: MaterialId) -> bool {
+pub(crate) fn is_typical(id: MaterialId) -> bool {
     let card = Catalogue::get().card(id);
     card.is_some_and(|card| card.parts.iter().any(|part| part.origin.basis == Basis::SupplierTypical))
 }

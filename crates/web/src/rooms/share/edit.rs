@@ -65,20 +65,7 @@ impl Session {
         let Some(parcel) = pack(id, self) else {
             return LinkView { error: Some(says::no_formula().to_owned()), ..LinkView::default() };
         };
-        let name = parcel.formula.name.clone();
-        let fragment = match link::write(&parcel) {
-            Ok(fragment) => fragment,
-            Err(error) => return LinkView { error: Some(sentences::no_link(error)), name, ..LinkView::default() },
-        };
-        let address = format!("{}#{fragment}", address.split('#').next().unwrap_or_default());
-        let characters = address.chars().count();
-        let code = qr::draw(&address);
-        let code_problem = if code.is_none() {
-            says::no_code(&characters.to_string(), &qr::MOST_BYTES.to_string())
-        } else {
-            String::new()
-        };
-        LinkView { error: None, name, about: sentences::link_length(characters), address, fragment, code, code_problem }
+        write_link(&parcel, address)
     }
 
     /// Puts the formula of a link on the shelf with all it is made of. What is there already stays as it is: whatever
@@ -143,6 +130,24 @@ impl Session {
         }
         (before, after)
     }
+}
+
+/// A parcel as a link behind an address, with its code.
+pub(crate) fn write_link(parcel: &Parcel, address: &str) -> LinkView {
+    let name = parcel.formula.name.clone();
+    let fragment = match link::write(parcel) {
+        Ok(fragment) => fragment,
+        Err(error) => return LinkView { error: Some(sentences::no_link(error)), name, ..LinkView::default() },
+    };
+    let address = format!("{}#{fragment}", address.split('#').next().unwrap_or_default());
+    let characters = address.chars().count();
+    let code = qr::draw(&address);
+    let code_problem = if code.is_none() {
+        says::no_code(&characters.to_string(), &qr::MOST_BYTES.to_string())
+    } else {
+        String::new()
+    };
+    LinkView { error: None, name, about: sentences::link_length(characters), address, fragment, code, code_problem }
 }
 
 /// What of records that come in has the name of something else on this device, directly or through what it is made of;

@@ -39,9 +39,11 @@ impl WrittenForm {
 }
 
 /// A line of the weigh sheet with its phase.
-struct Row {
-    phase: String,
-    line: Rc<LineView>,
+pub(crate) struct Row {
+    /// Its phase, with what that is brought to.
+    pub(crate) phase: String,
+    /// The line.
+    pub(crate) line: Rc<LineView>,
 }
 
 impl Session {
@@ -65,7 +67,8 @@ impl Session {
     }
 }
 
-fn rows(update: &Update) -> Vec<Row> {
+/// The lines with their phases, in the order they are weighed.
+pub(crate) fn rows(update: &Update) -> Vec<Row> {
     let phases = update.formula.iter().flat_map(|formula| &formula.phases);
     let rows = phases.flat_map(|phase| {
         let degrees = with_unit(&phase.temperature, phase.temperature_unit);

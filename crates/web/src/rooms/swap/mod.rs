@@ -10,6 +10,6 @@ mod present;
 pub mod reading;
 pub(crate) mod sentences;
 mod shelf;
-mod table;
+pub(crate) mod table;
 pub mod view;
 mod ways;

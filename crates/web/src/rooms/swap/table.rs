@@ -1,25 +1,29 @@
 //! The author's table: for each line the substitutions that hold, with numbers, as a part of what is written out.
 
+use crate::lazy::lazy;
 use crate::messages::swap as says;
 use crate::rooms::share::write_up::{WrittenForm, html, markdown};
 use crate::session::Session;
 use std::fmt::Write as _;
 use std::rc::Rc;
-use stillroom_core::FormulaId;
 use stillroom_core::checks::can_check;
 use stillroom_core::composition::Makeups;
 use stillroom_core::rebuild::Version;
+use stillroom_core::{FormulaId, LineId};
 
 /// Most substitutions named for a line.
 const MOST_WAYS: usize = 3;
 
 /// What can be taken instead of a line.
-struct Instead {
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Instead {
+    /// Of which line.
+    pub(crate) id: LineId,
     line: String,
     /// What its author says.
     note: String,
     /// What was worked out: a name, and what is weighed then.
-    ways: Vec<(String, String)>,
+    pub(crate) ways: Vec<(String, String)>,
 }
 
 impl Session {
@@ -61,7 +65,7 @@ impl Session {
                 let ways: Vec<(String, String)> = held.take(MOST_WAYS).collect();
                 if !ways.is_empty() || !line.substitution.is_empty() {
                     let name = self.materials.name(line.material);
-                    table.push(Instead { line: name, note: line.substitution.clone(), ways });
+                    table.push(Instead { id: line.id, line: name, note: line.substitution.clone(), ways });
                 }
             }
         }
@@ -87,6 +91,17 @@ impl Session {
     }
 }
 
+lazy! {
+    swap "b8" pub(crate) fn substitutions_for_reader(session: &mut Session, id: FormulaId) -> Vec<Instead> {
+        let mut table = session.substitutions_of(id);
+        // A reader is told amounts: a way that says of none is left out.
+        for each in &mut table {
+            each.ways.retain(|(_, takes)| takes != says::more_rest());
+        }
+        table
+    } else { Vec::new() }
+}
+
 fn as_markdown(table: &[Instead]) -> String {
     let mut out = format!("## {}\n\n{}\n\n", says::table_title(), says::table_intro());
     // Writing to a text cannot fail, here and below.
@@ -97,7 +112,7 @@ fn as_markdown(table: &[Instead]) -> String {
         says::table_instead(),
         says::table_takes()
     );
-    for Instead { line, note, ways } in table {
+    for Instead { line, note, ways, .. } in table {
         let mut name = markdown(line);
         if !note.is_empty() {
             let _ = writeln!(out, "| {} | {} | {} |", std::mem::take(&mut name), says::table_author(), markdown(note));
@@ -117,7 +132,7 @@ fn as_html(table: &[Instead]) -> String {
         html(says::table_title()),
         html(says::table_intro())
     );
-    for Instead { line, note, ways } in table {
+    for Instead { line, note, ways, .. } in table {
         let mut name = line.as_str();
         let author = (says::table_author().to_owned(), note.clone());
         for (instead, takes) in Some(&author).filter(|_| !note.is_empty()).into_iter().chain(ways) {
@@ -131,7 +146,7 @@ fn as_html(table: &[Instead]) -> String {
 
 fn as_text(table: &[Instead]) -> String {
     let mut out = format!("{}\n{}\n\n", says::table_title(), says::table_intro());
-    for Instead { line, note, ways } in table {
+    for Instead { line, note, ways, .. } in table {
         let _ = writeln!(out, "{line}");
         if !note.is_empty() {
             let _ = writeln!(out, "  {}: {note}", says::table_author());

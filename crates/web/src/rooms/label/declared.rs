@@ -1,0 +1,48 @@
+//! What a reader of the formula is told of its label: the list, what is not certain of it, its sentences.
+
+use crate::messages::label as says;
+use crate::rooms::label::sentences;
+use crate::rooms::ph::offer::key_of;
+use crate::session::Session;
+use stillroom_core::Formula;
+use stillroom_core::evaluation::Evaluation;
+use stillroom_core::label::{Asked, declare, read_for_label, statements};
+
+use super::present::is_typical;
+
+/// What a reader is told.
+pub(crate) struct DeclaredForReader {
+    /// The ingredients as a label lists them.
+    pub(crate) declaration: String,
+    /// What is not certain of them.
+    pub(crate) said: Vec<String>,
+    /// Sentences a label carries, or should.
+    pub(crate) statements: Vec<String>,
+}
+
+impl Session {
+    /// Declares a formula for somebody who reads it. A sentence that its maker leaves off a label is told all the same.
+    pub(crate) fn declare_for_reader(&self, formula: &Formula, evaluation: &Evaluation) -> DeclaredForReader {
+        let filled = self.label_filled(formula);
+        let market = filled.market();
+        let contents = self.contents_of(formula, evaluation);
+        let asked = Asked {
+            market,
+            is_nano: &|id| filled.is_nano(&key_of(id)),
+            is_typical: &is_typical,
+            name: &|id| self.label_name(id, market),
+        };
+        let reading = read_for_label(&contents, &asked);
+        let list = declare(&reading.ingredients, &reading.allergens, market);
+        let said = self.say_of_list(&contents, &reading, &list, market);
+        let stated = statements(&contents, market);
+        let mut told: Vec<String> =
+            stated.iter().map(|each| sentences::statement(each.statement, market).to_owned()).collect();
+        told.extend(Some(filled.text("caution").to_owned()).filter(|text| !text.is_empty()));
+        DeclaredForReader {
+            declaration: says::declaration(&self.declaration_text(&list, market)),
+            said: said.into_iter().map(|each| each.text).collect(),
+            statements: told,
+        }
+    }
+}

@@ -1,0 +1,83 @@
+//! What of a formula may leave: the formula with all it is made of, without what its maker keeps to himself.
+//!
+//! Whatever a post says is worked out in a session that holds this and nothing else: no price, lot, stock, batch or journal
+//! is within its reach.
+
+use crate::lazy::lazy;
+use crate::rooms::share::edit::write_link;
+use crate::rooms::share::reading::open_parcel;
+use crate::rooms::share::view::LinkView;
+use crate::session::Session;
+use crate::session::settings::Settings;
+use std::collections::BTreeMap;
+use stillroom_core::number::DecimalMark;
+use stillroom_core::scaling::{BatchPlan, BatchWay};
+use stillroom_core::{Formula, FormulaId, Grams};
+use stillroom_exchange::label::{LabelFields, for_another_batch};
+use stillroom_exchange::parcel::{Parcel, Shelf, pack};
+use stillroom_exchange::record::OwnMaterial;
+
+/// Copies that may be seen.
+struct Copies {
+    formulas: BTreeMap<FormulaId, Formula>,
+    materials: BTreeMap<u64, OwnMaterial>,
+}
+
+impl Shelf for Copies {
+    fn own_material(&self, number: u64) -> Option<&OwnMaterial> {
+        self.materials.get(&number)
+    }
+
+    fn kept_formula(&self, id: FormulaId) -> Option<&Formula> {
+        self.formulas.get(&id)
+    }
+}
+
+/// A formula for a batch of that mass without what is at hand, why findings were set aside, and what is true of one batch only.
+fn for_others(formula: &Formula, batch: Grams) -> Formula {
+    let mut copy = formula.clone();
+    copy.batch = BatchPlan { way: BatchWay::Mass, mass: batch, ..BatchPlan::default() };
+    copy.batch.containers.density = formula.batch.containers.density;
+    copy.label = for_another_batch(&formula.label);
+    for aside in &mut copy.set_aside {
+        aside.reason.clear();
+    }
+    copy
+}
+
+/// What of a formula, and of all it is made of, may be seen. The notes of own materials stay: who sells them is noted there.
+pub(crate) fn public_parcel(id: FormulaId, shelf: &impl Shelf, batch: Grams) -> Option<Parcel> {
+    let all = pack(id, shelf)?;
+    let mut copies = Copies { formulas: BTreeMap::new(), materials: BTreeMap::new() };
+    for (id, formula) in all.formulas.iter().chain([&(all.id, all.formula.clone())]) {
+        copies.formulas.insert(*id, for_others(formula, batch));
+    }
+    for own in all.materials {
+        if let stillroom_core::MaterialId::Own(number) = own.material.id {
+            copies.materials.insert(number, OwnMaterial { note: String::new(), ..own });
+        }
+    }
+    // What only the stock referred to is not met this time.
+    pack(id, &copies)
+}
+
+/// The settings by which a post is worked out: how its maker writes numbers, and where the product is sold.
+fn settings_for_others(settings: &Settings) -> Settings {
+    let mut market = LabelFields::default();
+    market.set("market", LabelFields::read(&settings.maker).get("market").unwrap_or_default());
+    Settings { maker: market.write(), ..settings.clone() }
+}
+
+/// A session that holds a parcel and nothing else.
+pub(crate) fn open_for_others(parcel: &Parcel, settings: &Settings, mark: DecimalMark) -> Session {
+    let mut reading = open_parcel(parcel, settings_for_others(settings), mark);
+    // What materials are for stands in the whole catalogue.
+    reading.whole_arrived();
+    reading
+}
+
+lazy! {
+    share "3b" pub(crate) fn link_for_others(parcel: &Parcel, address: &str) -> LinkView {
+        write_link(parcel, address)
+    } else { LinkView::default() }
+}
