@@ -2,7 +2,11 @@
 
 use crate::json::{Damage, Value, Writer};
 use crate::record::Kept;
+use rust_decimal::Decimal;
 use stillroom_core::{Currency, Density, Grams, MaterialId, Money};
+
+/// Most prices that are remembered of a material. The oldest go first.
+pub const MOST_PRICES: usize = 60;
 
 /// What the maker has of a material.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -13,6 +17,12 @@ pub struct Holding {
     pub price: Option<Money>,
     /// What a pack holds.
     pub pack: Option<Grams>,
+    /// What getting a pack here adds, in the currency of its price.
+    #[cfg_attr(test, schemars(with = "Option<String>"))]
+    pub shipping: Option<Decimal>,
+    /// Every price that was noted, oldest first; the last is what counts now.
+    #[cfg_attr(test, schemars(default))]
+    pub prices: Vec<NotedPrice>,
     /// How much is there.
     pub stock: Option<Grams>,
     /// Lot number of what is there.
@@ -31,6 +41,90 @@ pub struct Holding {
     pub note: String,
 }
 
+/// What a pack cost on a day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct NotedPrice {
+    /// The day it was noted on, as `2026-11-28`.
+    pub day: String,
+    /// Price of a pack.
+    #[cfg_attr(test, schemars(with = "crate::schema::MoneySchema"))]
+    pub price: Money,
+    /// What a pack held.
+    pub pack: Option<Grams>,
+    /// What getting it here added.
+    #[cfg_attr(test, schemars(with = "Option<String>"))]
+    pub shipping: Option<Decimal>,
+}
+
+impl Holding {
+    /// Notes what a pack costs as it stands now, if that is news. What is noted twice on a day is corrected: somebody is still
+    /// typing. Nothing is noted where there is no price.
+    ///
+    /// ```
+    /// use rust_decimal::dec;
+    /// use stillroom_core::{Currency, Money};
+    /// use stillroom_exchange::holding::Holding;
+    /// let euro = Currency::new("EUR")?;
+    /// let mut oil = Holding { price: Some(Money::new(dec!(9), euro)), ..Holding::default() };
+    /// oil.note_price("2026-11-01");
+    /// oil.price = Some(Money::new(dec!(11), euro));
+    /// oil.note_price("2026-11-28");
+    /// oil.note_price("2026-11-30");
+    /// let days: Vec<&str> = oil.prices.iter().map(|each| each.day.as_str()).collect();
+    /// assert_eq!(days, ["2026-11-01", "2026-11-28"]);
+    /// # Ok::<(), stillroom_core::QuantityError>(())
+    /// ```
+    pub fn note_price(&mut self, day: &str) {
+        let Some(price) = self.price else { return };
+        let now = NotedPrice { day: day.to_owned(), price, pack: self.pack, shipping: self.shipping };
+        if self.prices.last().is_some_and(|last| last.day == now.day) {
+            self.prices.pop();
+        }
+        let is_as_before = |last: &NotedPrice| {
+            (last.price, last.pack, last.shipping) == (now.price, now.pack, now.shipping)
+        };
+        if self.prices.last().is_none_or(|last| !is_as_before(last)) {
+            self.prices.push(now);
+        }
+        let beyond = self.prices.len().saturating_sub(MOST_PRICES);
+        self.prices.drain(..beyond);
+    }
+}
+
+fn read_money(value: &Value<'_>) -> Result<Money, Damage> {
+    let currency = value.need("currency")?;
+    let code = Currency::new(currency.text()?).or_else(|_| currency.damaged())?;
+    Ok(Money::new(value.need("amount")?.worded()?, code))
+}
+
+fn write_money(writer: &mut Writer, price: Money) {
+    writer.field("price").object(|writer| {
+        writer.field("amount").worded(&price.amount());
+        writer.field("currency").text(price.currency().code());
+    });
+}
+
+impl NotedPrice {
+    fn read(value: &Value<'_>) -> Result<Self, Damage> {
+        Ok(Self {
+            day: value.text_field("day")?,
+            price: read_money(&value.need("price")?)?,
+            pack: value.worded_field("pack")?,
+            shipping: value.worded_field("shipping")?,
+        })
+    }
+
+    fn write(&self, writer: &mut Writer) {
+        writer.object(|writer| {
+            writer.text_field("day", &self.day);
+            write_money(writer, self.price);
+            writer.worded_field("pack", self.pack.as_ref());
+            writer.worded_field("shipping", self.shipping.as_ref());
+        });
+    }
+}
+
 /// What the maker has of a material, as it is kept.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
@@ -46,13 +140,10 @@ pub struct HoldingRecord {
 impl Kept for HoldingRecord {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
         let holding = value.need("holding")?;
-        let price = match holding.field("price")? {
-            None => None,
-            Some(price) => {
-                let currency = price.need("currency")?;
-                let code = Currency::new(currency.text()?).or_else(|_| currency.damaged())?;
-                Some(Money::new(price.need("amount")?.worded()?, code))
-            }
+        let price = holding.field("price")?.map(|price| read_money(&price)).transpose()?;
+        let prices = match holding.field("prices")? {
+            None => Vec::new(),
+            Some(prices) => prices.list()?.map(|each| NotedPrice::read(&each)).collect::<Result<_, _>>()?,
         };
         Ok(Self {
             revision: value.need("revision")?.whole()?,
@@ -60,6 +151,8 @@ impl Kept for HoldingRecord {
             holding: Holding {
                 price,
                 pack: holding.worded_field("pack")?,
+                shipping: holding.worded_field("shipping")?,
+                prices,
                 stock: holding.worded_field("stock")?,
                 lot: holding.text_field("lot")?,
                 expiry: holding.text_field("expiry")?,
@@ -71,17 +164,18 @@ impl Kept for HoldingRecord {
     }
 
     fn write(&self, writer: &mut Writer) {
-        let Holding { price, pack, stock, lot, expiry, density, usual, note } = &self.holding;
+        let Holding { price, pack, shipping, prices, stock, lot, expiry, density, usual, note } = &self.holding;
         writer.field("revision").whole(self.revision);
         writer.field("material").worded(&self.material);
         writer.field("holding").object(|writer| {
             if let Some(price) = price {
-                writer.field("price").object(|writer| {
-                    writer.field("amount").worded(&price.amount());
-                    writer.field("currency").text(price.currency().code());
-                });
+                write_money(writer, *price);
             }
             writer.worded_field("pack", pack.as_ref());
+            writer.worded_field("shipping", shipping.as_ref());
+            if !prices.is_empty() {
+                writer.field("prices").list(prices, |writer, each| each.write(writer));
+            }
             writer.worded_field("stock", stock.as_ref());
             writer.text_field("lot", lot);
             writer.text_field("expiry", expiry);
@@ -124,9 +218,18 @@ mod tests {
 
     #[test]
     fn a_holding_reads_back_as_it_was_written() {
-        let holding = Holding {
-            price: Some(Money::new(dec!(12.90), Currency::new("EUR").unwrap())),
+        let euro = |amount| Money::new(amount, Currency::new("EUR").unwrap());
+        let noted = |day: &str, amount, shipping| NotedPrice {
+            day: day.into(),
+            price: euro(amount),
             pack: Some(Grams::new(dec!(100)).unwrap()),
+            shipping,
+        };
+        let holding = Holding {
+            price: Some(euro(dec!(12.90))),
+            pack: Some(Grams::new(dec!(100)).unwrap()),
+            shipping: Some(dec!(2.5)),
+            prices: vec![noted("2026-01-05", dec!(11), None), noted("2026-11-28", dec!(12.90), Some(dec!(2.5)))],
             stock: None,
             lot: "L-7".into(),
             expiry: "2027-05-31".into(),
@@ -136,6 +239,34 @@ mod tests {
         };
         let record = HoldingRecord { revision: 2, material: MaterialId::Catalogue(10), holding };
         assert_eq!(read::<HoldingRecord>(&write(&record)), Ok(record));
+    }
+
+    #[test]
+    fn holdings_of_either_age_are_read_for_ever() {
+        for (golden, noted) in [
+            (include_str!("../golden/holding-1.json"), 0),
+            (include_str!("../golden/holding-1-prices.json"), 2),
+        ] {
+            let record: HoldingRecord = read(golden.trim_end()).unwrap();
+            assert_eq!(record.holding.price.unwrap().amount(), dec!(4.50));
+            assert_eq!(record.holding.prices.len(), noted);
+            assert_eq!(read::<HoldingRecord>(&write(&record)), Ok(record));
+        }
+    }
+
+    #[test]
+    fn as_many_prices_are_remembered_as_fit() {
+        let mut holding = Holding::default();
+        for count in 0..100u32 {
+            holding.price = Some(Money::new(count.into(), Currency::new("EUR").unwrap()));
+            holding.note_price(&format!("day {count}"));
+        }
+        assert_eq!(holding.prices.len(), MOST_PRICES);
+        assert_eq!(holding.prices.last().unwrap().day, "day 99");
+        // The same day is corrected, also back to what it was before.
+        holding.price = Some(Money::new(dec!(98), Currency::new("EUR").unwrap()));
+        holding.note_price("day 99");
+        assert_eq!(holding.prices.last().unwrap().day, "day 98");
     }
 
     #[test]
