@@ -8,6 +8,7 @@ export interface CommonWords {
     'ph': string;
     'swap': string;
     'label': string;
+    'costs': string;
     'jar': string;
     'bench': string;
     'batches': string;
@@ -35,6 +36,7 @@ export interface CommonWords {
     'ph': string;
     'swap': string;
     'label': string;
+    'costs': string;
     'materials': string;
     'extracts': string;
   };
@@ -470,6 +472,7 @@ export interface MaterialsWords {
   price: string;
   currency: string;
   pack: string;
+  shipping: string;
   stock: string;
   lot: string;
   expiry: string;
@@ -826,6 +829,36 @@ export interface LabelWords {
   printing: string;
   print: string;
   nano: string;
+}
+export interface CostsWords {
+  title: string;
+  intro: string;
+  toFormula: string;
+  lines: string;
+  sums: string;
+  batch: string;
+  containers: string;
+  sizes: string;
+  work: string;
+  workHelp: string;
+  buy: string;
+  price: string;
+  currency: string;
+  pack: string;
+  shipping: string;
+  stock: string;
+  copy: string;
+  copied: string;
+  notCopied: string;
+  saveList: string;
+  listName: string;
+  prices: string;
+  pricesHelp: string;
+  savePrices: string;
+  readPrices: string;
+  pricesName: string;
+  takeIn: string;
+  print: string;
 }
 export interface PasteWords {
   title: string;

@@ -54,7 +54,7 @@ pub const PIECES: [Piece; 4] = [
             "batches",
             "ph",
             "label",
-            "cost",
+            "costs",
             "settings",
             "paste",
             "about",

@@ -4,6 +4,7 @@ use crate::contract::commands::{ReadCommand, commands, field_of};
 use crate::lazy::lazy;
 use crate::rooms::batches::command::BatchesCommand;
 use crate::rooms::bench::command::BenchCommand;
+use crate::rooms::costs::command::CostsCommand;
 use crate::rooms::extracts::command::ExtractsCommand;
 use crate::rooms::findings::command::FindingsCommand;
 use crate::rooms::formula::command::FormulaCommand;
@@ -90,6 +91,8 @@ rooms! {
     Swap(SwapCommand),
     /// On the label.
     Label(LabelCommand),
+    /// On the costs.
+    Costs(CostsCommand),
 }
 
 impl Command {
@@ -129,6 +132,7 @@ lazy! {
             .or_else(|| PhCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| BatchesCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| LabelCommand::from_page(name, page).map(|read| read.map(Into::into)))
+            .or_else(|| CostsCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| PasteCommand::from_page(name, page).map(|read| read.map(Into::into)))
     } else { None }
 }

@@ -209,6 +209,7 @@ lazy! {
             Command::Batches(command) => session.act_on_batches(command),
             Command::Paste(command) => session.act_on_paste(&command),
             Command::Label(command) => session.act_on_label(command),
+            Command::Costs(command) => session.act_on_costs(command),
             // The first file has acted on the others.
             _ => Answer::default(),
         }
@@ -250,6 +251,7 @@ lazy! {
         session.present_ph_in_time(update);
         session.present_at_bench(update);
         session.present_label(update);
+        session.present_costs(update);
     } else {}
 }
 

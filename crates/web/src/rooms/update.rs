@@ -9,6 +9,7 @@ use crate::rooms::batches::view::JournalView;
 use crate::rooms::batches::view::RunView;
 use crate::rooms::bench::view::BatchView;
 use crate::rooms::bench::view::SettingsView;
+use crate::rooms::costs::view::CostsView;
 use crate::rooms::extracts::view::ExtractView;
 use crate::rooms::extracts::view::ExtractsView;
 use crate::rooms::findings::view::FindingsView;
@@ -97,6 +98,9 @@ pub struct Update {
     /// The label of the open formula.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::label")]
     pub label: Option<LabelView>,
+    /// What the open formula costs.
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::costs")]
+    pub costs: Option<CostsView>,
     /// The maker's batches.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::batches")]
     pub batches: Option<BatchesView>,
@@ -116,7 +120,7 @@ pub struct Update {
 /// file.
 mod beyond {
     use super::{
-        BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, RunView,
+        BatchesView, CostsView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, RunView,
         SwapView,
     };
     use crate::lazy::lazy;
@@ -148,6 +152,7 @@ mod beyond {
         whole "18" material hand_material MaterialView,
         whole "a1" ph hand_ph PhView,
         whole "a3" label hand_label LabelView,
+        whole "a5" costs hand_costs CostsView,
         swap "b3" swap hand_swap SwapView,
     }
 }

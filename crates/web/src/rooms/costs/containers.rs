@@ -129,7 +129,7 @@ impl Session {
     }
 
     /// The layer a material goes into.
-    pub(crate) fn layer_of(&self, material: stillroom_core::MaterialId) -> stillroom_core::Layer {
+    pub(crate) fn layer_of_material(&self, material: stillroom_core::MaterialId) -> stillroom_core::Layer {
         self.materials.material(material).map_or(stillroom_core::Layer::Helpers, |it| it.class.layer())
     }
 }

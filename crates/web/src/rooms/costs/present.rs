@@ -26,7 +26,6 @@ const HOUR: Decimal = Decimal::from_parts(60, 0, 0, false, 0);
 /// What is reckoned with: what goes in, what comes out, and how many units.
 struct Basis {
     lines: Vec<MadeOf>,
-    mass: Grams,
     out: Grams,
     came: String,
     units: u32,
@@ -83,7 +82,7 @@ impl Session {
                 match reckon(&needs, &making) {
                     Ok(cost) => {
                         self.show_lines(basis, &bought, &cost, &making, &mut view);
-                        self.show_sums(&cost, &making, &mut view);
+                        self.show_sums(&cost, &making, costed.number("price").is_none(), &mut view);
                         self.say_what_lacks(&cost, &costed, &mut view);
                     }
                     Err(error) => view.said.push(RemarkView { tone: "caution", text: why_not(error) }),
@@ -118,7 +117,7 @@ impl Session {
             let mass = Grams::new(poured).unwrap_or(out);
             let about = says::about_made(units as usize, &lot, &self.shown_mass(mass));
             let came = says::came_made(&lot);
-            return Ok(Basis { lines, mass, out, came, units, about });
+            return Ok(Basis { lines, out, came, units, about });
         }
         let mark = self.mark();
         let batch = evaluation.batch.as_ref().map_err(|error| sentences_common::scaling_error(error, mark))?;
@@ -133,7 +132,6 @@ impl Session {
         let mass = self.shown_mass(batch.mass);
         Ok(Basis {
             lines: Self::planned_lines(record, evaluation, batch.mass),
-            mass: batch.mass,
             out,
             came: says::came_planned(&mass, &loss),
             units,
@@ -186,7 +184,7 @@ impl Session {
         };
         for (at, made) in basis.lines.iter().enumerate() {
             let name = self.materials.name(made.material);
-            line(name, self.shown_mass(made.mass), at, self.layer_of(made.material), sums[at].1);
+            line(name, self.shown_mass(made.mass), at, self.layer_of_material(made.material), sums[at].1);
         }
         let (packaging, labour) = (basis.lines.len(), basis.lines.len() + 1);
         if basis.units > 0 {
@@ -198,13 +196,13 @@ impl Session {
         }
     }
 
-    fn show_sums(&self, cost: &Cost, making: &Making, view: &mut CostsView) {
+    fn show_sums(&self, cost: &Cost, making: &Making, no_container: bool, view: &mut CostsView) {
         let Some(currency) = cost.currency else { return };
         if cost.batch.is_zero() {
             return;
         }
         let money = |amount| self.money(amount, currency);
-        let lacks = !cost.unpriced.is_empty() || !cost.other_currency.is_empty() || making.packaging.is_none();
+        let lacks = !cost.unpriced.is_empty() || !cost.other_currency.is_empty() || no_container;
         let range = || if lacks { says::at_least().to_owned() } else { String::new() };
         let mut figure = |label: &str, amount: Decimal, how: String| {
             view.figures.push(FigureView {

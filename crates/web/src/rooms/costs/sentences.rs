@@ -1,11 +1,10 @@
 //! What is said of costs: what their fields take, what does not go with a container.
 
 use crate::messages::{common, costs as says};
-use stillroom_core::number::DecimalMark;
 use stillroom_core::packaging::{Misfit, Walls};
 
 /// What a field takes.
-pub(crate) fn what_field_takes(field: &str, _mark: DecimalMark) -> String {
+pub(crate) fn what_field_takes(field: &str) -> String {
     match field {
         "cost.price" | "cost.further" | "cost.hour" => common::takes_price(),
         "cost.minutes" => says::takes_minutes(),

@@ -45,8 +45,6 @@ impl Session {
                 holding: self.present_holding(need.material),
             });
         }
-        // What is lacking stands first; otherwise the order of the formula.
-        view.buy.sort_by_key(|each| !each.lacking);
         view.buy_about = match (rows.is_empty(), cost.currency) {
             (true, _) => says::nothing_to_buy().to_owned(),
             (false, Some(_)) => says::to_buy_in_all(rows.len(), &money(cost.to_buy)),

@@ -52,6 +52,10 @@ impl Session {
             Err(HoldingError::Currency) => refusal(&field, "quantity.not-a-currency", says::not_a_currency()),
             Err(HoldingError::Day) => refusal(&field, "holding.not-a-day", says::not_a_day()),
         };
+        let prices = [HoldingField::Price, HoldingField::Currency, HoldingField::Pack, HoldingField::Shipping];
+        if answer.error.is_none() && prices.contains(&which) {
+            after.note_price(&self.around.today());
+        }
         if answer.error.is_none() && before.as_deref() != Some(&after) {
             let after = (after != Holding::default()).then(|| Rc::new(after));
             if before != after {
@@ -83,6 +87,11 @@ impl Session {
                 holding.price = Some(Money::new(holding.price.map_or(Decimal::ZERO, Money::amount), currency));
             }
             HoldingField::Pack => holding.pack = mass(text)?,
+            HoldingField::Shipping if text.is_empty() => holding.shipping = None,
+            HoldingField::Shipping => {
+                let amount = read_plain(text, mark, Decimal::ZERO, HIGHEST_PRICE).map_err(HoldingError::Number)?;
+                holding.shipping = Some(amount);
+            }
             HoldingField::Stock => holding.stock = mass(text)?,
             HoldingField::Lot => text.clone_into(&mut holding.lot),
             HoldingField::Note => text.clone_into(&mut holding.note),
@@ -273,6 +282,7 @@ const fn field_name(which: HoldingField) -> &'static str {
         HoldingField::Price => "price",
         HoldingField::Currency => "currency",
         HoldingField::Pack => "pack",
+        HoldingField::Shipping => "shipping",
         HoldingField::Stock => "stock",
         HoldingField::Lot => "lot",
         HoldingField::Expiry => "expiry",
