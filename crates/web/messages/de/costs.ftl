@@ -21,13 +21,15 @@ about-made =
        *[other] Zuletzt hergestellt: Charge { $lot }, { $batch } eingewogen, { $units } Stück.
     }
 headline-unit = für ein Stück
+headline-unit-least = mindestens, für ein Stück
+headline-hundred-least = mindestens, für 100 g
 headline-hundred = für 100 g
 headline-batch = für den Ansatz
 figure-unit = Ein Stück
 figure-batch = Der Ansatz
 figure-hundred = 100 g
 figure-sold = Ein Stück mit Aufschlag
-at-least = mindestens: etwas darunter hat keinen Preis
+at-least = mindestens
 how-batch = Rohstoffe { $materials }, Verpackung { $packaging }, Arbeit { $labour }.
 how-unit = { $batch } geteilt durch { $units }.
 how-hundred = Der Ansatz geteilt durch die Einwaage, auf 100 g.
@@ -39,6 +41,7 @@ units =
         [one] ein Stück
        *[other] { $units } Stück
     }
+price-free = als kostenlos gerechnet
 price-unknown = kein Preis
 price-at-least = mindestens { $amount }
 unpriced = Ohne Preis oder Packungsinhalt, fehlt in jeder Summe: { $names }. Unten den Rohstoff öffnen und beides eintragen.
@@ -122,7 +125,7 @@ packs-to-buy =
         [one] eine Packung zu { $pack }; danach bleiben { $left }
        *[other] { $packs } Packungen zu { $pack }; danach bleiben { $left }
     }
-pack-unknown = { $missing } zu kaufen; die Packung ist nicht notiert
+pack-unknown = Preis und Packung nicht notiert
 nothing-to-buy = Nichts ist zu kaufen.
 to-buy-in-all =
     { $count ->
@@ -135,6 +138,7 @@ list-head =
        *[other] Einkauf für { $batches } Ansätze: { $name }
     }
 list-entry = - { $name }: { $packs }
+list-entry-unknown = - { $name }: { $mass }; Preis und Packung nicht notiert
 list-entry-priced = - { $name }: { $packs } ({ $amount })
 list-sum = Zusammen, soweit Preise bekannt sind: { $amount }
 

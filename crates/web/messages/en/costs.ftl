@@ -21,13 +21,15 @@ about-made =
        *[other] Made last: lot { $lot }, { $batch } weighed in, { $units } units.
     }
 headline-unit = for one unit
+headline-unit-least = at least, for one unit
+headline-hundred-least = at least, for 100 g
 headline-hundred = for 100 g
 headline-batch = for the batch
 figure-unit = One unit
 figure-batch = The batch
 figure-hundred = 100 g
 figure-sold = A unit, with your margin
-at-least = at least: something below has no price
+at-least = at least
 how-batch = Materials { $materials }, packaging { $packaging }, labour { $labour }.
 how-unit = { $batch } divided by { $units }.
 how-hundred = The batch divided by what is weighed in, for 100 g.
@@ -39,6 +41,7 @@ units =
         [one] one unit
        *[other] { $units } units
     }
+price-free = taken as free
 price-unknown = no price
 price-at-least = at least { $amount }
 unpriced = Without a price or a pack size, and missing from every sum: { $names }. Open a material below and fill both in.
@@ -122,7 +125,7 @@ packs-to-buy =
         [one] one pack of { $pack }; { $left } left then
        *[other] { $packs } packs of { $pack }; { $left } left then
     }
-pack-unknown = { $missing } to buy; how it is sold is not noted
+pack-unknown = price and pack not noted
 nothing-to-buy = Nothing has to be bought.
 to-buy-in-all =
     { $count ->
@@ -135,6 +138,7 @@ list-head =
        *[other] To buy for { $batches } batches of { $name }
     }
 list-entry = - { $name }: { $packs }
+list-entry-unknown = - { $name }: { $mass }; price and pack not noted
 list-entry-priced = - { $name }: { $packs } ({ $amount })
 list-sum = Together, as far as prices are known: { $amount }
 

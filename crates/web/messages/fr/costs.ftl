@@ -21,13 +21,15 @@ about-made =
        *[other] Dernière préparation : lot { $lot }, { $batch } pesés, { $units } unités.
     }
 headline-unit = pour une unité
+headline-unit-least = au moins, pour une unité
+headline-hundred-least = au moins, pour 100 g
 headline-hundred = pour 100 g
 headline-batch = pour la préparation
 figure-unit = Une unité
 figure-batch = La préparation
 figure-hundred = 100 g
 figure-sold = Une unité avec votre marge
-at-least = au moins : un élément ci-dessous n’a pas de prix
+at-least = au moins
 how-batch = Matières { $materials }, emballage { $packaging }, travail { $labour }.
 how-unit = { $batch } divisé par { $units }.
 how-hundred = La préparation divisée par la masse pesée, pour 100 g.
@@ -39,6 +41,7 @@ units =
         [one] une unité
        *[other] { $units } unités
     }
+price-free = compté comme gratuit
 price-unknown = pas de prix
 price-at-least = au moins { $amount }
 unpriced = Sans prix ou sans contenance, absents de toutes les sommes : { $names }. Ouvrir la matière ci-dessous et indiquer les deux.
@@ -122,7 +125,7 @@ packs-to-buy =
         [one] { $packs } emballage de { $pack } ; restera { $left }
        *[other] { $packs } emballages de { $pack } ; restera { $left }
     }
-pack-unknown = { $missing } à acheter ; l’emballage n’est pas noté
+pack-unknown = prix et contenance non notés
 nothing-to-buy = Rien n’est à acheter.
 to-buy-in-all =
     { $count ->
@@ -135,6 +138,7 @@ list-head =
        *[other] À acheter pour { $batches } préparations : { $name }
     }
 list-entry = - { $name } : { $packs }
+list-entry-unknown = - { $name } : { $mass } ; prix et contenance non notés
 list-entry-priced = - { $name } : { $packs } ({ $amount })
 list-sum = Ensemble, pour ce dont le prix est connu : { $amount }
 

@@ -8,7 +8,7 @@ use crate::rooms::costs::view::{CostSizeView, CostsView};
 use crate::rooms::extracts::view::FigureView;
 use crate::rooms::findings::sentences as sentences_findings;
 use crate::session::Session;
-use rust_decimal::Decimal;
+use rust_decimal::{Decimal, RoundingStrategy};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
 use stillroom_core::packaging::{DensityBand, Filled, fill, misfits};
@@ -113,7 +113,8 @@ impl Session {
 
     /// A mass to a hundredth of a gram: what came out is no more certain.
     pub(crate) fn shown_mass(&self, mass: Grams) -> String {
-        self.mass(Grams::new(mass.value().round_dp(2)).unwrap_or(mass))
+        let rounded = mass.value().round_dp_with_strategy(2, RoundingStrategy::MidpointAwayFromZero);
+        self.mass(Grams::new(rounded).unwrap_or(mass))
     }
 
     /// Materials by name, as a list.

@@ -135,7 +135,7 @@ impl Session {
             out,
             came: says::came_planned(&mass, &loss),
             units,
-            about: says::about_planned(units as usize, &volume, &mass),
+            about: says::about_planned(units as usize, &mass, &volume),
         })
     }
 
@@ -163,6 +163,11 @@ impl Session {
         amounts.extend([cost.packaging, cost.labour]);
         // As they are written they sum to what the batch is written as.
         let written = shared_out(&amounts, currency);
+        let is_free = |at: usize| {
+            let mut needs = bought.iter().filter(|(of, _)| *of == at).peekable();
+            needs.peek().is_some() && needs.all(|(_, need)| need.is_free && need.pack.is_none())
+        };
+        let free: Vec<bool> = (0..basis.lines.len()).map(is_free).collect();
         let mut line = |name: String, about: String, at: usize, layer: Layer, unknown: bool| {
             let exact = amounts[at];
             let share = exact.checked_mul(Decimal::ONE_HUNDRED).and_then(|it| it.checked_div(cost.batch));
@@ -174,6 +179,7 @@ impl Session {
                 cost: match (unknown, exact.is_zero()) {
                     (true, true) => says::price_unknown().to_owned(),
                     (true, false) => says::price_at_least(&written),
+                    (false, true) if free.get(at) == Some(&true) => says::price_free().to_owned(),
                     (false, _) => written,
                 },
                 share: share.map_or_else(String::new, |it| with_unit(&write_between(it, 0, 1, self.mark()), "%")),
@@ -225,10 +231,12 @@ impl Session {
             let margin = with_unit(&write_between(making.margin.value(), 0, 2, self.mark()), "%");
             figure(says::figure_sold(), sold_for, says::how_sold(&margin));
         }
-        let (amount, label) = match (cost.unit, cost.hundred_grams) {
-            (Some(unit), _) => (unit, says::headline_unit()),
-            (None, Some(hundred)) => (hundred, says::headline_hundred()),
-            (None, None) => (cost.batch, says::headline_batch()),
+        let (amount, label) = match (cost.unit, cost.hundred_grams, lacks) {
+            (Some(unit), _, false) => (unit, says::headline_unit()),
+            (Some(unit), _, true) => (unit, says::headline_unit_least()),
+            (None, Some(hundred), false) => (hundred, says::headline_hundred()),
+            (None, Some(hundred), true) => (hundred, says::headline_hundred_least()),
+            (None, None, _) => (cost.batch, says::headline_batch()),
         };
         view.headline = money(amount);
         label.clone_into(&mut view.headline_about);
@@ -242,7 +250,7 @@ impl Session {
         }
         if !cost.other_currency.is_empty() {
             let currency = cost.currency.map_or_else(String::new, |currency| currency.code().to_owned());
-            say("caution", says::other_currency(&self.names_of(&cost.other_currency), &currency));
+            say("caution", says::other_currency(&currency, &self.names_of(&cost.other_currency)));
         }
         if costed.number("price").is_none() {
             say("caution", says::no_container_price().to_owned());

@@ -25,12 +25,13 @@ impl Session {
                 None => says::needed_no_stock(&self.shown_mass(line.buy.needed)),
             };
             let packs = self.packs(need, &line.buy, lacking);
+            let is_known = need.pack.is_some() || !lacking;
             let paid = line.buy.cost.filter(|_| lacking).map_or_else(String::new, money);
             if lacking {
-                let entry = if paid.is_empty() {
-                    says::list_entry(&name, &packs)
-                } else {
-                    says::list_entry_priced(&name, &packs, &paid)
+                let entry = match (is_known, paid.is_empty()) {
+                    (false, _) => says::list_entry_unknown(&name, &self.shown_mass(line.buy.missing)),
+                    (true, true) => says::list_entry(&name, &packs),
+                    (true, false) => says::list_entry_priced(&name, &packs, &paid),
                 };
                 text.push(entry);
                 rows.push(self.shopping_row(&name, need, &line.buy, cost.currency));
@@ -68,7 +69,7 @@ impl Session {
                 let left = buy.left.unwrap_or(Grams::ZERO);
                 says::packs_to_buy(packs as usize, &self.shown_mass(pack.holds), &self.shown_mass(left))
             }
-            _ => says::pack_unknown(&self.shown_mass(buy.missing)),
+            _ => says::pack_unknown().to_owned(),
         }
     }
 
