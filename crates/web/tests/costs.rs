@@ -288,6 +288,7 @@ fn every_price_is_noted_with_its_day() {
     assert!(remarks.contains("Before that: 12.00 EUR, noted on 28 November 2026."), "{remarks}");
     // With shipping 16.50 a pack: of 100 g, 2 g go into a batch of 100 g.
     later.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
+    later.send(BenchCommand::SetBatchMass { text: "100".into() });
     assert_eq!(later.line("Betaine").cost, "0.33 EUR");
 }
 
