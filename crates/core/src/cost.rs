@@ -415,7 +415,10 @@ mod tests {
         assert_eq!((cost.unit, cost.hundred_grams), (None, Some(dec!(1.25))));
         // In the other currency it is the other way round.
         let cost = reckon(&needs, &Making { currency: Some(currency("USD")), ..Making::default() }).unwrap();
-        assert_eq!((cost.materials, cost.other_currency.as_slice()), (dec!(2.5), [MaterialId::Catalogue(1)].as_slice()));
+        assert_eq!(
+            (cost.materials, cost.other_currency.as_slice()),
+            (dec!(2.5), [MaterialId::Catalogue(1)].as_slice())
+        );
     }
 
     #[test]

@@ -10,10 +10,12 @@ use rust_decimal::Decimal;
 
 /// Density in g/mL that materials of unknown density are taken to have at least and at most: light oils and thick syrups.
 /// *Source*: common practice.
-const UNKNOWN_DENSITY: (Decimal, Decimal) = (Decimal::from_parts(85, 0, 0, false, 2), Decimal::from_parts(130, 0, 0, false, 2));
+const UNKNOWN_DENSITY: (Decimal, Decimal) =
+    (Decimal::from_parts(85, 0, 0, false, 2), Decimal::from_parts(130, 0, 0, false, 2));
 /// Share by which air that was stirred in makes a product lighter, and by which mixing makes it denser. *Source*: common
 /// practice for emulsions; [`crate::composition::estimate_density`] for mixing.
-const STIRRED_IN: (Decimal, Decimal) = (Decimal::from_parts(95, 0, 0, false, 2), Decimal::from_parts(101, 0, 0, false, 2));
+const STIRRED_IN: (Decimal, Decimal) =
+    (Decimal::from_parts(95, 0, 0, false, 2), Decimal::from_parts(101, 0, 0, false, 2));
 /// What counts of a filling scale, in grams; only what is filled alike depends on it, and nothing here does.
 const STEP: Grams = Grams::from_hundredths(1);
 
@@ -52,7 +54,8 @@ impl DensityBand {
         let known = known.value().clamp(Decimal::ZERO, Decimal::ONE_HUNDRED) / Decimal::ONE_HUNDRED;
         // Volumes add, as in the estimate itself.
         let mixed = |unknown: Decimal, off: Decimal| {
-            let volume = known.checked_div(likely.value())?.checked_add((Decimal::ONE - known).checked_div(unknown)?)?;
+            let volume =
+                known.checked_div(likely.value())?.checked_add((Decimal::ONE - known).checked_div(unknown)?)?;
             Density::new(Decimal::ONE.checked_div(volume)?.checked_mul(off)?.round_dp(6)).ok()
         };
         let (light, heavy) = UNKNOWN_DENSITY;
@@ -314,10 +317,13 @@ mod tests {
     #[test]
     fn what_does_not_go_with_a_container_is_said_with_its_source() {
         let said = |walls, scent, ph, is_dry| -> Vec<Misfit> {
-            misfits(walls, scent, ph, is_dry).into_iter().map(|(misfit, citation)| {
-                assert!(!citation.source.is_empty());
-                misfit
-            }).collect()
+            misfits(walls, scent, ph, is_dry)
+                .into_iter()
+                .map(|(misfit, citation)| {
+                    assert!(!citation.source.is_empty());
+                    misfit
+                })
+                .collect()
         };
         let neutral = Some((5.3, 5.7));
         assert_eq!(said(Walls::Polystyrene, 0.3, neutral, false), [Misfit::ScentInPolystyrene]);

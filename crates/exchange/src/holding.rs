@@ -81,9 +81,8 @@ impl Holding {
         if self.prices.last().is_some_and(|last| last.day == now.day) {
             self.prices.pop();
         }
-        let is_as_before = |last: &NotedPrice| {
-            (last.price, last.pack, last.shipping) == (now.price, now.pack, now.shipping)
-        };
+        let is_as_before =
+            |last: &NotedPrice| (last.price, last.pack, last.shipping) == (now.price, now.pack, now.shipping);
         if self.prices.last().is_none_or(|last| !is_as_before(last)) {
             self.prices.push(now);
         }
@@ -243,10 +242,9 @@ mod tests {
 
     #[test]
     fn holdings_of_either_age_are_read_for_ever() {
-        for (golden, noted) in [
-            (include_str!("../golden/holding-1.json"), 0),
-            (include_str!("../golden/holding-1-prices.json"), 2),
-        ] {
+        for (golden, noted) in
+            [(include_str!("../golden/holding-1.json"), 0), (include_str!("../golden/holding-1-prices.json"), 2)]
+        {
             let record: HoldingRecord = read(golden.trim_end()).unwrap();
             assert_eq!(record.holding.price.unwrap().amount(), dec!(4.50));
             assert_eq!(record.holding.prices.len(), noted);

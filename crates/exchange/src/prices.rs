@@ -4,8 +4,8 @@
 //! mark, semicolons do.
 
 use crate::table::{
-    LineProblem, MOST_LINES, MOST_PROBLEMS, TableError, TableProblem, line_of, reader_of, shielded, text_of, unshielded,
-    writer_for,
+    LineProblem, MOST_LINES, MOST_PROBLEMS, TableError, TableProblem, line_of, reader_of, shielded, text_of,
+    unshielded, writer_for,
 };
 use rust_decimal::Decimal;
 use stillroom_core::cost::decimals_of;
@@ -222,9 +222,9 @@ pub fn write_shopping(rows: &[ShoppingRow], mark: DecimalMark) -> String {
             mass(Some(row.missing), mark),
             row.packs.map_or_else(String::new, |packs| packs.to_string()),
             mass(row.pack, mark),
-            row.cost.zip(row.currency).map_or_else(String::new, |(cost, currency)| {
-                write_between(cost, decimals_of(currency), 6, mark)
-            }),
+            row.cost
+                .zip(row.currency)
+                .map_or_else(String::new, |(cost, currency)| write_between(cost, decimals_of(currency), 6, mark)),
             row.currency.map_or_else(String::new, |currency| currency.code().to_owned()),
         ]);
     }

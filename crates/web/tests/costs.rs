@@ -146,7 +146,8 @@ fn what_the_maker_makes_costs_what_it_is_made_of_until_it_has_a_price() {
     // What is there of it is used up before parts are bought.
     let needed = |desk: &mut Desk| desk.bought("Glycerin, vegetable").about;
     let before = needed(&mut desk);
-    let material = desk.0.formula().unwrap().lines().find(|line| matches!(line.material, MaterialId::Own(_))).unwrap().material;
+    let material =
+        desk.0.formula().unwrap().lines().find(|line| matches!(line.material, MaterialId::Own(_))).unwrap().material;
     desk.send(MaterialsCommand::SetHolding { material, field: HoldingField::Stock, text: "10".into() });
     assert_ne!(needed(&mut desk), before);
     desk.send(MaterialsCommand::SetHolding { material, field: HoldingField::Price, text: "9".into() });
@@ -220,7 +221,11 @@ fn another_currency_is_said_and_not_added() {
     desk.price("Squalane", "20", "100");
     desk.hold("Squalane", HoldingField::Currency, "usd");
     desk.fill("cost.currency", "eur");
-    assert!(desk.said().contains("Priced in another currency than EUR, and missing from every sum: Squalane."), "{}", desk.said());
+    assert!(
+        desk.said().contains("Priced in another currency than EUR, and missing from every sum: Squalane."),
+        "{}",
+        desk.said()
+    );
     assert_eq!(desk.line("Squalane").cost, "no price");
     desk.fill("cost.currency", "usd");
     assert!(desk.said().contains("than USD, and missing from every sum: Betaine."), "{}", desk.said());
@@ -256,7 +261,11 @@ fn containers_are_counted_by_what_comes_out_and_their_walls_are_judged() {
     assert_eq!(misfits(&mut desk), "");
     desk.fill("cost.walls", "bare-aluminium");
     desk.send(FormulaCommand::SetTargetPh { text: "3.5".into() });
-    assert!(misfits(&mut desk).contains("Below pH 4") && misfits(&mut desk).contains("Pourbaix"), "{}", misfits(&mut desk));
+    assert!(
+        misfits(&mut desk).contains("Below pH 4") && misfits(&mut desk).contains("Pourbaix"),
+        "{}",
+        misfits(&mut desk)
+    );
     desk.fill("cost.walls", "polystyrene");
     assert!(misfits(&mut desk).starts_with("Nothing known here"), "{}", misfits(&mut desk));
     let found = desk.0.search("lavender essential oil", &stillroom_catalogue::Filter::default());

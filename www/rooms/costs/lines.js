@@ -22,7 +22,11 @@ function createLine() {
   const cost = make('b', { class: 'number' });
   const share = make('small', { class: 'number' });
   const part = draw('rect', { height: 1, width: 0 });
-  const bar = draw('svg', { class: 'cost-bar', viewBox: '0 0 1 1', preserveAspectRatio: 'none', 'aria-hidden': 'true' }, part);
+  const bar = draw(
+    'svg',
+    { class: 'cost-bar', viewBox: '0 0 1 1', preserveAspectRatio: 'none', 'aria-hidden': 'true' },
+    part,
+  );
   const root = make('li', {}, name, cost, about, share);
   root.append(bar);
   return {

@@ -58,7 +58,11 @@ export function createHolding(session, material) {
         'details',
         { class: 'scales' },
         make('summary', {}, text.holdingMore),
-        make('div', { class: 'grid' }, ...[price, currency, pack, shipping, density, usual, note].map((each) => each.root)),
+        make(
+          'div',
+          { class: 'grid' },
+          ...[price, currency, pack, shipping, density, usual, note].map((each) => each.root),
+        ),
       ),
     ),
     /** @param {HoldingView} view */

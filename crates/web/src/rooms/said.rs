@@ -96,7 +96,10 @@ pub(crate) fn act_name(act: &str) -> &'static str {
         "material.import" => desk::act_material_import(),
         "part.add" | "part.amount" | "part.remove" => desk::act_parts(),
         act if act.starts_with("material.") => desk::act_material(),
-        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label.", "cost."].iter().any(|room| act.starts_with(room)) => {
+        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label.", "cost."]
+            .iter()
+            .any(|room| act.starts_with(room)) =>
+        {
             name_of_act_beyond(act)
         }
         _ => desk::act_last_change(),

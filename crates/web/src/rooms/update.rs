@@ -120,8 +120,8 @@ pub struct Update {
 /// file.
 mod beyond {
     use super::{
-        BatchesView, CostsView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, RunView,
-        SwapView,
+        BatchesView, CostsView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView,
+        RunView, SwapView,
     };
     use crate::lazy::lazy;
     use serde::Serializer;

@@ -8,9 +8,7 @@ use stillroom_core::balance::balance;
 use stillroom_core::cost::{Need, Pack};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::run::state::{LineStatus, RunState, replay};
-use stillroom_core::{
-    Amount, Currency, Grams, LineId, Makeup, MaterialId, MaterialSource, Percent, WrittenIn,
-};
+use stillroom_core::{Amount, Currency, Grams, LineId, Makeup, MaterialId, MaterialSource, Percent, WrittenIn};
 use stillroom_exchange::record::FormulaRecord;
 
 /// How deep a material made of others is followed.
