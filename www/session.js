@@ -196,18 +196,6 @@ export class Session {
     return this.#try(() => call(this.#seam));
   }
 
-  /**
-   * Reads a table of prices; nothing is taken in yet.
-   * @param {Uint8Array} bytes
-   */
-  readPrices(bytes) {
-    return this.#try(() => this.#seam.readPrices(bytes));
-  }
-
-  writePrices() {
-    return this.#try(() => this.#seam.writePrices()) ?? '';
-  }
-
   writeTable() {
     return this.#try(() => this.#seam.writeTable()) ?? '';
   }

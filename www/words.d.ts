@@ -842,11 +842,13 @@ export interface CostsWords {
   work: string;
   workHelp: string;
   buy: string;
-  price: string;
-  currency: string;
-  pack: string;
-  shipping: string;
-  stock: string;
+  noted: {
+    'price': string;
+    'currency': string;
+    'pack': string;
+    'shipping': string;
+    'stock': string;
+  };
   copy: string;
   copied: string;
   notCopied: string;

@@ -20,9 +20,10 @@ pub struct Holding {
     /// What getting a pack here adds, in the currency of its price.
     #[cfg_attr(test, schemars(with = "Option<String>"))]
     pub shipping: Option<Decimal>,
-    /// Every price that was noted, oldest first; the last is what counts now.
+    /// Every price that was noted, a line each and the oldest first: day, price, currency, what a pack held, shipping; as
+    /// `2026-11-28 12.90 EUR 100 2.50`, with `-` for what was not said.
     #[cfg_attr(test, schemars(default))]
-    pub prices: Vec<NotedPrice>,
+    pub prices: String,
     /// How much is there.
     pub stock: Option<Grams>,
     /// Lot number of what is there.
@@ -43,18 +44,40 @@ pub struct Holding {
 
 /// What a pack cost on a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
-#[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct NotedPrice {
     /// The day it was noted on, as `2026-11-28`.
     pub day: String,
     /// Price of a pack.
-    #[cfg_attr(test, schemars(with = "crate::schema::MoneySchema"))]
     pub price: Money,
     /// What a pack held.
     pub pack: Option<Grams>,
     /// What getting it here added.
-    #[cfg_attr(test, schemars(with = "Option<String>"))]
     pub shipping: Option<Decimal>,
+}
+
+impl NotedPrice {
+    /// Reads a line; `None` if it is none of a price.
+    fn read(line: &str) -> Option<Self> {
+        let words: Vec<&str> = line.split(' ').collect();
+        let [day, amount, currency, pack, shipping] = words.as_slice() else { return None };
+        let said = |word: &str| match word {
+            "-" => Some(None),
+            word => word.parse::<Decimal>().ok().map(Some),
+        };
+        Some(Self {
+            day: (*day).to_owned(),
+            price: Money::new(amount.parse().ok()?, Currency::new(currency).ok()?),
+            pack: said(pack)?.map(Grams::new).transpose().ok()?,
+            shipping: said(shipping)?,
+        })
+    }
+
+    fn write(&self) -> String {
+        let said = |number: Option<Decimal>| number.map_or_else(|| "-".to_owned(), |number| number.to_string());
+        let (amount, currency) = (self.price.amount(), self.price.currency());
+        let (pack, shipping) = (said(self.pack.map(Grams::value)), said(self.shipping));
+        format!("{} {amount} {} {pack} {shipping}", self.day, currency.code())
+    }
 }
 
 impl Holding {
@@ -71,56 +94,30 @@ impl Holding {
     /// oil.price = Some(Money::new(dec!(11), euro));
     /// oil.note_price("2026-11-28");
     /// oil.note_price("2026-11-30");
-    /// let days: Vec<&str> = oil.prices.iter().map(|each| each.day.as_str()).collect();
-    /// assert_eq!(days, ["2026-11-01", "2026-11-28"]);
+    /// assert_eq!(oil.prices, "2026-11-01 9 EUR - -\n2026-11-28 11 EUR - -");
     /// # Ok::<(), stillroom_core::QuantityError>(())
     /// ```
     pub fn note_price(&mut self, day: &str) {
         let Some(price) = self.price else { return };
         let now = NotedPrice { day: day.to_owned(), price, pack: self.pack, shipping: self.shipping };
-        if self.prices.last().is_some_and(|last| last.day == now.day) {
-            self.prices.pop();
+        let mut noted = self.noted_prices();
+        if noted.last().is_some_and(|last| last.day == now.day) {
+            noted.pop();
         }
         let is_as_before =
             |last: &NotedPrice| (last.price, last.pack, last.shipping) == (now.price, now.pack, now.shipping);
-        if self.prices.last().is_none_or(|last| !is_as_before(last)) {
-            self.prices.push(now);
+        if noted.last().is_none_or(|last| !is_as_before(last)) {
+            noted.push(now);
         }
-        let beyond = self.prices.len().saturating_sub(MOST_PRICES);
-        self.prices.drain(..beyond);
-    }
-}
-
-fn read_money(value: &Value<'_>) -> Result<Money, Damage> {
-    let currency = value.need("currency")?;
-    let code = Currency::new(currency.text()?).or_else(|_| currency.damaged())?;
-    Ok(Money::new(value.need("amount")?.worded()?, code))
-}
-
-fn write_money(writer: &mut Writer, price: Money) {
-    writer.field("price").object(|writer| {
-        writer.field("amount").worded(&price.amount());
-        writer.field("currency").text(price.currency().code());
-    });
-}
-
-impl NotedPrice {
-    fn read(value: &Value<'_>) -> Result<Self, Damage> {
-        Ok(Self {
-            day: value.text_field("day")?,
-            price: read_money(&value.need("price")?)?,
-            pack: value.worded_field("pack")?,
-            shipping: value.worded_field("shipping")?,
-        })
+        let beyond = noted.len().saturating_sub(MOST_PRICES);
+        let lines: Vec<String> = noted.iter().skip(beyond).map(NotedPrice::write).collect();
+        self.prices = lines.join("\n");
     }
 
-    fn write(&self, writer: &mut Writer) {
-        writer.object(|writer| {
-            writer.text_field("day", &self.day);
-            write_money(writer, self.price);
-            writer.worded_field("pack", self.pack.as_ref());
-            writer.worded_field("shipping", self.shipping.as_ref());
-        });
+    /// Every price that was noted, oldest first; the last is what counts now. A line that is none is passed over.
+    #[must_use]
+    pub fn noted_prices(&self) -> Vec<NotedPrice> {
+        self.prices.lines().filter_map(NotedPrice::read).collect()
     }
 }
 
@@ -139,10 +136,13 @@ pub struct HoldingRecord {
 impl Kept for HoldingRecord {
     fn read(value: &Value<'_>) -> Result<Self, Damage> {
         let holding = value.need("holding")?;
-        let price = holding.field("price")?.map(|price| read_money(&price)).transpose()?;
-        let prices = match holding.field("prices")? {
-            None => Vec::new(),
-            Some(prices) => prices.list()?.map(|each| NotedPrice::read(&each)).collect::<Result<_, _>>()?,
+        let price = match holding.field("price")? {
+            None => None,
+            Some(price) => {
+                let currency = price.need("currency")?;
+                let code = Currency::new(currency.text()?).or_else(|_| currency.damaged())?;
+                Some(Money::new(price.need("amount")?.worded()?, code))
+            }
         };
         Ok(Self {
             revision: value.need("revision")?.whole()?,
@@ -151,7 +151,7 @@ impl Kept for HoldingRecord {
                 price,
                 pack: holding.worded_field("pack")?,
                 shipping: holding.worded_field("shipping")?,
-                prices,
+                prices: holding.text_field("prices")?,
                 stock: holding.worded_field("stock")?,
                 lot: holding.text_field("lot")?,
                 expiry: holding.text_field("expiry")?,
@@ -168,13 +168,14 @@ impl Kept for HoldingRecord {
         writer.field("material").worded(&self.material);
         writer.field("holding").object(|writer| {
             if let Some(price) = price {
-                write_money(writer, *price);
+                writer.field("price").object(|writer| {
+                    writer.field("amount").worded(&price.amount());
+                    writer.field("currency").text(price.currency().code());
+                });
             }
             writer.worded_field("pack", pack.as_ref());
             writer.worded_field("shipping", shipping.as_ref());
-            if !prices.is_empty() {
-                writer.field("prices").list(prices, |writer, each| each.write(writer));
-            }
+            writer.text_field("prices", prices);
             writer.worded_field("stock", stock.as_ref());
             writer.text_field("lot", lot);
             writer.text_field("expiry", expiry);
@@ -218,17 +219,11 @@ mod tests {
     #[test]
     fn a_holding_reads_back_as_it_was_written() {
         let euro = |amount| Money::new(amount, Currency::new("EUR").unwrap());
-        let noted = |day: &str, amount, shipping| NotedPrice {
-            day: day.into(),
-            price: euro(amount),
-            pack: Some(Grams::new(dec!(100)).unwrap()),
-            shipping,
-        };
         let holding = Holding {
             price: Some(euro(dec!(12.90))),
             pack: Some(Grams::new(dec!(100)).unwrap()),
             shipping: Some(dec!(2.5)),
-            prices: vec![noted("2026-01-05", dec!(11), None), noted("2026-11-28", dec!(12.90), Some(dec!(2.5)))],
+            prices: "2026-01-05 11 EUR 100 -\n2026-11-28 12.90 EUR 100 2.5".into(),
             stock: None,
             lot: "L-7".into(),
             expiry: "2027-05-31".into(),
@@ -247,7 +242,7 @@ mod tests {
         {
             let record: HoldingRecord = read(golden.trim_end()).unwrap();
             assert_eq!(record.holding.price.unwrap().amount(), dec!(4.50));
-            assert_eq!(record.holding.prices.len(), noted);
+            assert_eq!(record.holding.noted_prices().len(), noted);
             assert_eq!(read::<HoldingRecord>(&write(&record)), Ok(record));
         }
     }
@@ -257,14 +252,14 @@ mod tests {
         let mut holding = Holding::default();
         for count in 0..100u32 {
             holding.price = Some(Money::new(count.into(), Currency::new("EUR").unwrap()));
-            holding.note_price(&format!("day {count}"));
+            holding.note_price(&format!("day-{count}"));
         }
-        assert_eq!(holding.prices.len(), MOST_PRICES);
-        assert_eq!(holding.prices.last().unwrap().day, "day 99");
+        assert_eq!(holding.noted_prices().len(), MOST_PRICES);
+        assert_eq!(holding.noted_prices().last().unwrap().day, "day-99");
         // The same day is corrected, also back to what it was before.
         holding.price = Some(Money::new(dec!(98), Currency::new("EUR").unwrap()));
-        holding.note_price("day 99");
-        assert_eq!(holding.prices.last().unwrap().day, "day 98");
+        holding.note_price("day-99");
+        assert_eq!(holding.noted_prices().last().unwrap().day, "day-98");
     }
 
     #[test]

@@ -294,7 +294,7 @@ fn every_price_is_noted_with_its_day() {
     assert_eq!(later.hold("Betaine", HoldingField::Price, "14").error, None);
     assert_eq!(later.bought("Betaine").holding.price, "14.00");
     let remarks = later.bought("Betaine").holding.remarks.join("\n").replace('\u{a0}', " ");
-    assert!(remarks.contains("Before that: 12.00 EUR, noted on 28 November 2026."), "{remarks}");
+    assert!(remarks.contains("Before that: 12.00 EUR for 100 g, noted on 28 November 2026."), "{remarks}");
     // With shipping 16.50 a pack: of 100 g, 2 g go into a batch of 100 g.
     later.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
     later.send(BenchCommand::SetBatchMass { text: "100".into() });

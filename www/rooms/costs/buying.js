@@ -68,7 +68,7 @@ function createRow(session, material) {
     (field) =>
       new Field({
         field: `holding.${field}`,
-        label: text[field],
+        label: text.noted[field],
         keyboard: field === 'currency' ? 'text' : 'decimal',
         onText: (typed) => void session.send({ do: 'set-holding', material, field, text: typed }),
       }),

@@ -17,7 +17,8 @@ export function createPrices(session) {
     const file = input.files?.[0];
     input.value = '';
     if (!file) return;
-    const view = session.readPrices(new Uint8Array(await file.arrayBuffer()));
+    const content = new Uint8Array(await file.arrayBuffer());
+    const view = session.ask((seam) => seam.readPrices(content));
     if (!view) return;
     const list = (/** @type {string[]} */ sentences) =>
       make('ul', { class: 'table-problems' }, ...sentences.map((sentence) => make('li', {}, sentence)));
@@ -33,7 +34,8 @@ export function createPrices(session) {
     report.append(button(text.takeIn, takeIn, { class: 'main-act' }));
   }
 
-  const save = () => saveFile(text.pricesName, [session.writePrices()], 'text/csv;charset=utf-8');
+  const save = () =>
+    saveFile(text.pricesName, [session.ask((seam) => seam.writePrices()) ?? ''], 'text/csv;charset=utf-8');
   return make(
     'details',
     { class: 'scales' },

@@ -8,6 +8,7 @@ price-per-hundred-grams = { $amount } { $currency } für 100 g
 price-with-currency = { $amount } { $currency }
 price-noted = Preis vom { $day }.
 price-before = Davor: { $price }, notiert am { $day }.
+price-before-pack = Davor: { $price } für { $pack }, notiert am { $day }.
 cell-incomplete = Ein Betrag braucht seine Währung und ein Versand seinen Preis.
 past-its-date = Abgelaufen: aufzubrauchen bis { $day }.
 your-own-source = auf diesem Gerät eingegeben, anstelle des Werts im Katalog

@@ -8,6 +8,7 @@ price-per-hundred-grams = { $amount } { $currency } for 100 g
 price-with-currency = { $amount } { $currency }
 price-noted = Price noted on { $day }.
 price-before = Before that: { $price }, noted on { $day }.
+price-before-pack = Before that: { $price } for { $pack }, noted on { $day }.
 cell-incomplete = An amount of money needs its currency, and a shipping its price.
 past-its-date = Past its date: it should have been used by { $day }.
 your-own-source = typed on this device, in place of the catalogue's

@@ -8,6 +8,7 @@ price-per-hundred-grams = { $amount } { $currency } pour 100 g
 price-with-currency = { $amount } { $currency }
 price-noted = Prix noté le { $day }.
 price-before = Avant : { $price }, noté le { $day }.
+price-before-pack = Avant : { $price } pour { $pack }, noté le { $day }.
 cell-incomplete = Un montant demande sa monnaie, et un port son prix.
 past-its-date = Date dépassée : à utiliser avant le { $day }.
 your-own-source = saisi sur cet appareil, à la place de la valeur du catalogue

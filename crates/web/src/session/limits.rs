@@ -60,8 +60,7 @@ fn length_of_texts(slot: &Slot) -> usize {
                 + record.extract.values.iter().map(|(key, value)| key.len() + value.len()).sum::<usize>()
         }
         Slot::Holding(_, Some(holding)) => {
-            // A noted price is numbers and a day.
-            holding.lot.len() + holding.note.len() + holding.usual.len() + 40 * holding.prices.len()
+            holding.lot.len() + holding.note.len() + holding.usual.len() + holding.prices.len()
         }
         Slot::Batch(_, Some(record)) => {
             let said = |event: &Event| match &event.deed {

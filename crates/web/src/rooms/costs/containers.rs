@@ -21,7 +21,6 @@ const USUAL_SIZES: [i64; 6] = [15, 30, 50, 100, 200, 250];
 impl Session {
     /// How many containers what came out fills; `None` where no density is known.
     pub(crate) fn fill_containers(
-        &self,
         formula: &Formula,
         evaluation: &Evaluation,
         out: Grams,

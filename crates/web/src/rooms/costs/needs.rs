@@ -142,7 +142,7 @@ impl Session {
     }
 
     /// The currency that most prices of some materials are in.
-    pub(crate) fn currency_of_most(&self, needs: &[Need]) -> Option<Currency> {
+    pub(crate) fn currency_of_most(needs: &[Need]) -> Option<Currency> {
         let mut counts: Vec<(Currency, usize)> = Vec::new();
         for currency in needs.iter().filter_map(|need| need.pack.map(|pack| pack.price.currency())) {
             match counts.iter_mut().find(|(known, _)| *known == currency) {

@@ -71,7 +71,7 @@ impl Session {
         };
         let bought: Vec<(usize, Need)> = basis.as_ref().map_or_else(|_| Vec::new(), |basis| self.flat_needs(basis));
         let needs: Vec<Need> = bought.iter().map(|(_, need)| *need).collect();
-        let currency = costed.currency(self.currency_of_most(&needs));
+        let currency = costed.currency(Self::currency_of_most(&needs));
         let code = currency.map_or_else(String::new, |currency| currency.code().to_owned());
         match &basis {
             Err(why) => view.said.push(RemarkView { tone: "caution", text: why.clone() }),
@@ -91,7 +91,7 @@ impl Session {
                 if let Ok(cost) = reckon(&to_buy, &making) {
                     self.show_shopping(&to_buy, &cost, costed.batches(), &mut view);
                 }
-                let filled = self.fill_containers(formula, evaluation, basis.out, &costed);
+                let filled = Self::fill_containers(formula, evaluation, basis.out, &costed);
                 self.show_filling(containers, basis.out, &basis.came, filled, &costed, &mut view);
             }
         }
@@ -109,7 +109,7 @@ impl Session {
         costed: &Costed,
     ) -> Result<Basis, String> {
         let formula = &record.formula;
-        let fills = |out| self.fill_containers(formula, evaluation, out, costed).map(|(_, filled)| filled.count);
+        let fills = |out| Self::fill_containers(formula, evaluation, out, costed).map(|(_, filled)| filled.count);
         let volume = self.volume(formula.batch.containers.volume);
         if let Some(MadeBatch { lot, lines, units, out }) = made {
             let units = if units > 0 { units } else { fills(out).unwrap_or(0) };

@@ -57,7 +57,7 @@ impl Session {
         let changed = self.changed_by(&mut table);
         let problems: Vec<String> =
             table.problems.iter().map(|problem| sentences_material::line_problem(problem, mark)).collect();
-        let changes: Vec<String> = changed.iter().map(|(id, after)| self.say_change(*id, after)).collect();
+        let sentences: Vec<String> = changed.iter().map(|(id, after)| self.say_change(*id, after)).collect();
         let wrong = table.problems.len() + table.more_problems;
         let summary = match (wrong, changed.len()) {
             (0, 0) => says::prices_same().to_owned(),
@@ -69,7 +69,7 @@ impl Session {
         if ready > 0 {
             self.waiting.of::<ReadPrices>().0 = changed;
         }
-        PricesView { summary, problems, changes, ready }
+        PricesView { summary, problems, changes: sentences, ready }
     }
 
     /// The holdings that would be other ones, each material once.

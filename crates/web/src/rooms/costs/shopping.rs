@@ -12,7 +12,7 @@ impl Session {
     pub(crate) fn show_shopping(&self, needs: &[Need], cost: &Cost, batches: u32, view: &mut CostsView) {
         let money = |amount| cost.currency.map_or_else(String::new, |currency| self.money(amount, currency));
         let mut rows = Vec::new();
-        let mut text = vec![says::list_head(batches as usize, &self.formula().map_or("", |it| it.name.as_str()))];
+        let mut text = vec![says::list_head(batches as usize, self.formula().map_or("", |it| it.name.as_str()))];
         for (need, line) in needs.iter().zip(&cost.lines) {
             // Water from the tap is not bought.
             if need.is_free && need.pack.is_none() {
@@ -34,7 +34,7 @@ impl Session {
                     (true, false) => says::list_entry_priced(&name, &packs, &paid),
                 };
                 text.push(entry);
-                rows.push(self.shopping_row(&name, need, &line.buy, cost.currency));
+                rows.push(Self::shopping_row(&name, need, &line.buy, cost.currency));
             }
             view.buy.push(CostBuyView {
                 material: need.material.to_string(),
@@ -73,7 +73,7 @@ impl Session {
         }
     }
 
-    fn shopping_row(&self, name: &str, need: &Need, buy: &Buy, currency: Option<Currency>) -> ShoppingRow {
+    fn shopping_row(name: &str, need: &Need, buy: &Buy, currency: Option<Currency>) -> ShoppingRow {
         ShoppingRow {
             name: name.to_owned(),
             needed: buy.needed,

@@ -10,6 +10,9 @@ use stillroom_catalogue::Property;
 use stillroom_core::number::write_between;
 use stillroom_core::{Density, MaterialId, Money};
 
+/// Earlier prices that are told; more are kept.
+const MOST_BEFORE: usize = 5;
+
 /// A day as it is read, or as it was noted where it is none.
 fn day_of(day: &str) -> String {
     day.parse().map_or_else(|_| day.to_owned(), crate::rooms::batches::sentences::day)
@@ -31,12 +34,16 @@ impl Session {
                 .extend(per_hundred.map(|each| says::price_per_hundred_grams(&money(each), price.currency().code())));
         }
         // When the price was noted, and what it was before: a price of last year says little of the next order.
-        if let Some(last) = holding.prices.last() {
-            remarks.push(says::price_noted(&day_of(&last.day)));
-        }
-        if let [.., before, _] = holding.prices.as_slice() {
+        let noted = holding.noted_prices();
+        let mut latest = noted.iter().rev();
+        remarks.extend(latest.next().map(|last| says::price_noted(&day_of(&last.day))));
+        for before in latest.take(MOST_BEFORE) {
             let price = says::price_with_currency(&money(before.price.amount()), before.price.currency().code());
-            remarks.push(says::price_before(&price, &day_of(&before.day)));
+            let text = match before.pack {
+                Some(pack) => says::price_before_pack(&price, &self.mass(pack), &day_of(&before.day)),
+                None => says::price_before(&price, &day_of(&before.day)),
+            };
+            remarks.push(text);
         }
         // Days written year first sort as texts do.
         if !holding.expiry.is_empty() && holding.expiry < self.around.today() {
