@@ -286,15 +286,20 @@ pub(crate) fn writer_for(mark: DecimalMark) -> csv::Writer<Vec<u8>> {
     csv::WriterBuilder::new().delimiter(delimiter).terminator(csv::Terminator::CRLF).from_writer(Vec::new())
 }
 
+/// Whether a cell gets an apostrophe before it: a spreadsheet would compute, or it looks as if it had got one already.
+fn needs_a_shield(cell: &str) -> bool {
+    begins_a_formula(cell.trim_start_matches('\''))
+}
+
 /// A cell at which no spreadsheet begins to compute.
 pub(crate) fn shielded(cell: &str) -> String {
-    if begins_a_formula(cell) { format!("'{cell}") } else { cell.to_owned() }
+    if needs_a_shield(cell) { format!("'{cell}") } else { cell.to_owned() }
 }
 
 /// What was written by [`shielded`]; `None` where a cell begins like a formula of a spreadsheet.
 pub(crate) fn unshielded(cell: &str) -> Option<&str> {
     let cell = cell.trim();
-    match cell.strip_prefix('\'').filter(|rest| begins_a_formula(rest)) {
+    match cell.strip_prefix('\'').filter(|rest| needs_a_shield(rest)) {
         Some(rest) => Some(rest),
         None if begins_a_formula(cell) => None,
         None => Some(cell),
