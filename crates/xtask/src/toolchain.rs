@@ -9,6 +9,9 @@ use std::process::{Command, Stdio};
 /// The platform the page runs on.
 pub const TARGET: &str = "wasm32-unknown-unknown";
 
+/// Where the source of the standard library lies below a compiler's folder.
+const LIBRARY_SOURCE: &str = "lib/rustlib/src/rust/library/std";
+
 /// Where a compiler for [`TARGET`] comes from.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum WasmToolchain {
@@ -35,7 +38,7 @@ impl SystemCompiler {
     fn look() -> Self {
         Self {
             compiler: Path::new("/usr/bin/rustc").is_file(),
-            std_source: Path::new("/usr/lib/rustlib/src/rust/library/std").is_dir(),
+            std_source: Path::new("/usr").join(LIBRARY_SOURCE).is_dir(),
             linker: ["wasm-ld", "wasm-ld-21", "wasm-ld-20", "wasm-ld-19"]
                 .into_iter()
                 .find(|linker| is_on_path(linker))
@@ -89,6 +92,9 @@ impl WasmToolchain {
             let registries = std::fs::read_dir(sources).into_iter().flatten().flatten();
             remaps.extend(registries.map(|registry| (registry.path(), "crates")));
         }
+        if let Some(root) = sysroot("rustc") {
+            remaps.push((root, "rust"));
+        }
         let flags: Vec<String> =
             remaps.iter().map(|(from, to)| format!("--remap-path-prefix={}={to}", from.display())).collect();
         command.arg("--config").arg(format!("target.{TARGET}.rustflags={}", toml_array(&flags)));
@@ -105,6 +111,31 @@ impl WasmToolchain {
         command
     }
 
+    /// A cargo command for what is released, and where it builds. The standard library is built with it, for size, and
+    /// a panic traps at once: nobody reads its message in a browser, and with the library as it comes the first visit
+    /// waits for a tenth more. Of the compiler this asks for options that are not stable; its version is pinned. Where the library's
+    /// source cannot be had, it is the library as it comes.
+    pub fn cargo_for_release(&self, workspace: &Workspace, subcommand: &str) -> (Command, PathBuf) {
+        let mut command = self.cargo(workspace, subcommand);
+        if matches!(self, Self::FromSource { .. }) || !has_library_source() {
+            return (command, self.target_folder(workspace));
+        }
+        // A folder of its own: build scripts look at the variable, and would be run again by every other command.
+        let folder = workspace.target.join("from-source");
+        command
+            .env("RUSTC_BOOTSTRAP", "1")
+            .args(["-Z", "build-std=std,panic_abort", "-Z", "build-std-features=optimize_for_size"])
+            .args([
+                "-Z",
+                "panic-immediate-abort",
+                "--config",
+                "profile.release.panic=\"immediate-abort\"",
+                "--target-dir",
+            ])
+            .arg(&folder);
+        (command, folder)
+    }
+
     /// Where this toolchain's builds go: two compilers must not undo each other's work.
     pub fn target_folder(&self, workspace: &Workspace) -> PathBuf {
         match self {
@@ -112,6 +143,22 @@ impl WasmToolchain {
             Self::FromSource { .. } => workspace.target.join("from-source"),
         }
     }
+}
+
+/// Whether the standard library's source is there, or rustup can add it.
+fn has_library_source() -> bool {
+    let is_there = || sysroot("rustc").is_some_and(|root| root.join(LIBRARY_SOURCE).is_dir());
+    if is_there() {
+        return true;
+    }
+    if is_on_path("rustup") {
+        say("the standard library's source is missing, asking rustup to add it");
+        if run(Command::new("rustup").args(["component", "add", "rust-src"])).is_ok() && is_there() {
+            return true;
+        }
+    }
+    say("the standard library's source cannot be had: the seam will be about 20 kB larger than its budget knows");
+    false
 }
 
 fn toml_array(words: &[String]) -> String {

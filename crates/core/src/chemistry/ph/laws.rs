@@ -161,6 +161,24 @@ proptest! {
         }
     }
 
+    /// An end of a range stands within a thousandth of where all digits would put it, wherever it is come from.
+    #[test]
+    fn what_is_solved_roughly_is_off_by_less_than_a_thousandth(
+        one in mixture(),
+        other in mixture(),
+        shares in prop::collection::vec((0.0..1.0_f64, 0.0..1.0_f64), 1..4),
+    ) {
+        let (first, second) = (one.solution(false), other.solution(false));
+        let mut rough = Solver::new(&[&first, &second], one.temperature()).unwrap();
+        for (part, rest) in shares {
+            let mix = [part + 0.01, rest];
+            let exact = Solver::new(&[&first, &second], one.temperature()).unwrap().solve_mix(&mix);
+            if let (Ok(rough), Ok(exact)) = (rough.solve_roughly(&mix), exact) {
+                prop_assert!((rough.ph - exact.ph).abs() < 1e-3, "{} {}", rough.ph, exact.ph);
+            }
+        }
+    }
+
     #[test]
     fn the_order_of_what_is_dissolved_changes_nothing(mixture in mixture()) {
         if let Some(forward) = mixture.solve(&mixture.solution(false)) {

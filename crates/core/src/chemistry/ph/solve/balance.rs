@@ -1,6 +1,6 @@
 //! What the balances are at one point: sums over everything that is dissolved.
 
-use super::{Ligand, Solver, UNKNOWNS};
+use super::{Form, Ligand, Solver, UNKNOWNS};
 use crate::chemistry::ph::Cation;
 
 /// What the balances are at one point.
@@ -82,13 +82,12 @@ impl Solver<'_> {
             let (lost, charge) = (f64::from(form.lost), f64::from(form.charge));
             let squared = charge * charge;
             if form.held > 0 {
-                let activity = activities[form.cation];
-                let held = f64::from(form.held);
-                share *= if form.held == 2 { activity * activity } else { activity };
-                mean[form.cation] += share * held;
-                square[form.cation] += share * held * held;
-                with_proton[form.cation] += share * held * lost;
-                with_strength[form.cation] += share * held * squared;
+                share *= held(form, activities);
+                let held = share * f64::from(form.held);
+                mean[form.cation] += held;
+                square[form.cation] += held * f64::from(form.held);
+                with_proton[form.cation] += held * lost;
+                with_strength[form.cation] += held * squared;
             }
             weight += share;
             mean[H] += share * lost;
@@ -107,6 +106,9 @@ impl Solver<'_> {
         charges *= over;
         all.strength_slope[H] -= total * (with_strength[H] * over - mean[H] * charges);
         all.strength_curvature += total * (charges_square * over - charges * charges).max(0.0);
+        if !ligand.pairs {
+            return total * charges;
+        }
         for (place, &at) in self.there().iter().enumerate().filter(|(_, at)| **at < H) {
             all.gradient[at] += total * mean[at];
             all.curvature[H][at] -= total * (with_proton[at] * over - mean[at] * mean[H]);
@@ -119,4 +121,10 @@ impl Solver<'_> {
         }
         total * charges
     }
+}
+
+/// What the cations that a form holds make of its share.
+pub(super) fn held(form: &Form, activities: &[f64; 5]) -> f64 {
+    let activity = activities[form.cation];
+    if form.held == 2 { activity * activity } else { activity }
 }

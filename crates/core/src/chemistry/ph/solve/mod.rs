@@ -1,18 +1,20 @@
 //! The equilibrium: charge and mass balances, solved together.
 //!
 //! With activity coefficients held, the balances are the gradient of a convex function of `ln a(H+)` and the `ln a` of
-//! the cations (a sum of logarithms of sums of exponentials), so there is one equilibrium. A bracketed bisection on the
-//! pH with every cation free, which cannot fail, is where it begins. Newton's method on everything at once, the ionic
-//! strength among it, ends nearly always in a handful of steps: `-ln γ` of a single charge is one more unknown, of which
-//! a form of charge z holds z². Where it does not, the sure way is gone: Newton's method with activity coefficients
-//! held, its steps shortened until the convex function falls, and around it a bracketed iteration on the ionic
-//! strength. Both end only where every balance closes. No library for roots is used: those at hand solve one equation in one unknown and know nothing of the
-//! derivatives that are had here for nothing; what is left of them, a bisection, is ten lines.
+//! the cations (a sum of logarithms of sums of exponentials), so there is one equilibrium. A bracketed Newton's method on
+//! the charge alone, with every cation held as active as it is, comes near it for a fraction of the work. Newton's method
+//! on everything at once, the ionic strength among it, ends nearly always in a handful of steps from there: `-ln γ` of a
+//! single charge is one more unknown, of which a form of charge z holds z². Where it does not, the sure way is gone:
+//! Newton's method with activity coefficients held, its steps shortened until the convex function falls, and around it a
+//! bracketed iteration on the ionic strength. Both end only where every balance closes, or, for an end of a range, with a
+//! step so short that what it leaves is less than is asked for. No library for roots is used: those at hand solve one
+//! equation in one unknown and know nothing of the derivatives that are had here for nothing; what is left of them, a
+//! bracket, is a few lines.
 
 mod balance;
 mod linear;
 
-use self::balance::Balance;
+use self::balance::{Balance, held};
 use self::linear::{factorise, substitute};
 use super::constants::MOST_STEPS;
 use super::{MOST_IONIC_STRENGTH, Medium, PhError, Solution, TEMPERATURES, debye_huckel};
@@ -40,6 +42,12 @@ const QUICK_STEPS: usize = 24;
 const LONGEST_QUICK_STEP: f64 = 2.0;
 /// Ionic strength at which everything begins.
 const FIRST_STRENGTH: f64 = 0.1;
+/// Steps towards the pH with every cation held, at most; steps on everything go on from wherever they led.
+const MOST_APPROACHES: usize = 12;
+/// Longest of them, in `ln a`.
+const LONGEST_APPROACH: f64 = 3.0;
+/// The last of them, in `ln a`.
+const NEAR_ENOUGH: f64 = 0.4;
 /// Bounds of the pH in which an equilibrium is looked for.
 const PH_BOUNDS: (f64, f64) = (-3.0, 17.0);
 
@@ -58,11 +66,14 @@ pub enum Activity {
 struct Accuracy {
     residual: f64,
     strength: f64,
+    /// A step of Newton's method so short, in `ln a`, is the last and needs no look at where it leads: what it misses is
+    /// about its square.
+    last_step: f64,
 }
 
 impl Accuracy {
-    const FULL: Self = Self { residual: RESIDUAL, strength: STRENGTH_PRECISION };
-    const ROUGH: Self = Self { residual: ROUGH_RESIDUAL, strength: ROUGH_STRENGTH_PRECISION };
+    const FULL: Self = Self { residual: RESIDUAL, strength: STRENGTH_PRECISION, last_step: 0.0 };
+    const ROUGH: Self = Self { residual: ROUGH_RESIDUAL, strength: ROUGH_STRENGTH_PRECISION, last_step: 0.01 };
 }
 
 /// One form of an acid, or one ion pair of a form, beside the acid's other forms.
@@ -84,12 +95,21 @@ struct Form {
 #[derive(Debug, Clone)]
 struct Ligand<'a> {
     acid: &'a AcidBase,
-    /// mol per part.
-    parts: Vec<f64>,
     /// mol/kg water.
     total: f64,
     /// Its forms: from, to.
     forms: (usize, usize),
+    /// Whether some of them hold a cation.
+    pairs: bool,
+}
+
+/// What is mixed, without its acids.
+#[derive(Debug, Clone, Copy)]
+struct Part {
+    water: f64,
+    cations: [f64; 5],
+    anion: f64,
+    cation: f64,
 }
 
 /// A solved equilibrium.
@@ -102,7 +122,7 @@ pub struct Equilibrium {
     /// Buffer capacity: mol of strong base per kg of water that raise the pH by 1, as a slope here (Van Slyke, J. Biol.
     /// Chem. 52 (1922) 525), at the ionic strength that is.
     pub capacity: f64,
-    /// What is left of the charge balance, in mol/kg: how well it is solved.
+    /// What is left of the charge balance, in mol/kg: how well it is solved; for an end of a range, before its last step.
     pub residual: f64,
 }
 
@@ -113,10 +133,9 @@ pub struct Equilibrium {
 pub struct Solver<'a> {
     ligands: Vec<Ligand<'a>>,
     forms: Vec<Form>,
-    water: Vec<f64>,
-    cations: Vec<[f64; 5]>,
-    unpaired: Vec<f64>,
-    strong: Vec<f64>,
+    parts: Vec<Part>,
+    /// mol of each ligand in each part, ligand by ligand.
+    moles: Vec<f64>,
     totals: [f64; 5],
     strong_charge: f64,
     strong_ions: f64,
@@ -157,13 +176,21 @@ impl<'a> Solver<'a> {
             part.check()?;
         }
         let constant = |constant: &super::Constant| power_of_ten(constant.log_k_at(temperature));
+        // Memory is asked for once: asking is a good part of the work.
+        let acids = parts.iter().flat_map(|part| &part.acids);
+        let (most_acids, most_forms) = acids
+            .fold((0, 0), |(acids, forms), (acid, _)| (acids + 1, forms + 1 + acid.steps().len() + acid.pairs().len()));
+        let as_part = |part: &&Solution<'a>| Part {
+            water: part.water,
+            cations: part.cations,
+            anion: part.anion,
+            cation: part.cation,
+        };
         let mut solver = Self {
-            ligands: Vec::new(),
-            forms: Vec::new(),
-            water: parts.iter().map(|part| part.water).collect(),
-            cations: parts.iter().map(|part| part.cations).collect(),
-            unpaired: parts.iter().map(|part| part.cation).collect(),
-            strong: parts.iter().map(|part| part.anion).collect(),
+            ligands: Vec::with_capacity(most_acids),
+            forms: Vec::with_capacity(most_forms),
+            parts: parts.iter().map(as_part).collect(),
+            moles: Vec::with_capacity(most_acids * parts.len()),
             totals: [0.0; 5],
             strong_charge: 0.0,
             strong_ions: 0.0,
@@ -181,19 +208,20 @@ impl<'a> Solver<'a> {
         };
         for (index, part) in parts.iter().enumerate() {
             for (acid, moles) in &part.acids {
-                let place = solver.place_of(acid, parts.len(), temperature);
-                solver.ligands[place].parts[index] += moles;
+                let place = solver.place_of(acid, temperature);
+                solver.moles[place * parts.len() + index] += moles;
             }
         }
         Ok(solver)
     }
 
     /// Where an acid stands among the ligands; it is taken up if it is new.
-    fn place_of(&mut self, acid: &'a AcidBase, parts: usize, temperature: Temperature) -> usize {
+    fn place_of(&mut self, acid: &'a AcidBase, temperature: Temperature) -> usize {
         if let Some(place) = self.ligands.iter().position(|ligand| std::ptr::eq(ligand.acid, acid)) {
             return place;
         }
         let from = self.forms.len();
+        let brought: [bool; 5] = std::array::from_fn(|at| self.parts.iter().any(|part| part.cations[at] > 0.0));
         let mut log_betas = [0.0; MOST_STEPS + 1];
         let mut log_beta = 0.0;
         let steps = std::iter::once(None).chain(acid.steps().iter().map(Some));
@@ -204,7 +232,8 @@ impl<'a> Solver<'a> {
             let beta = power_of_ten(log_beta);
             self.forms.push(Form { beta, weight: beta, lost, cation: 0, held: 0, charge });
         }
-        for pair in acid.pairs() {
+        // A pair with a cation that nobody brings is in no mixture.
+        for pair in acid.pairs().iter().filter(|pair| brought[pair.cation.index()]) {
             let log_beta = log_betas[usize::from(pair.lost)] + pair.constant.log_k_at(temperature);
             let beta = power_of_ten(log_beta);
             self.forms.push(Form {
@@ -217,7 +246,9 @@ impl<'a> Solver<'a> {
             });
         }
         let forms = (from, self.forms.len());
-        self.ligands.push(Ligand { acid, parts: vec![0.0; parts], total: 0.0, forms });
+        self.moles.resize(self.moles.len() + self.parts.len(), 0.0);
+        let pairs = forms.1 - forms.0 > acid.steps().len() + 1;
+        self.ligands.push(Ligand { acid, total: 0.0, forms, pairs });
         self.ligands.len() - 1
     }
 
@@ -260,25 +291,27 @@ impl<'a> Solver<'a> {
         }
         self.mix(|index| shares.get(index).copied().unwrap_or(0.0))?;
         self.set_activity(strength);
-        self.bisect_ph();
+        self.begin_anew();
+        self.approach_ph();
         let balance = self.newton(RESIDUAL)?;
         self.report(&balance)
     }
 
     fn mix(&mut self, share: impl Fn(usize) -> f64) -> Result<(), PhError> {
-        let sum = |amounts: &[f64]| amounts.iter().enumerate().map(|(at, amount)| amount * share(at)).sum::<f64>();
-        if !(0..self.water.len()).all(|index| (0.0..=1e9).contains(&share(index))) {
+        if !(0..self.parts.len()).all(|index| (0.0..=1e9).contains(&share(index))) {
             return Err(PhError::Amount);
         }
-        let water = sum(&self.water);
+        let sum = |amount: &dyn Fn(&Part) -> f64| {
+            self.parts.iter().zip(0..).map(|(part, index)| amount(part) * share(index)).sum::<f64>()
+        };
+        let water = sum(&|part| part.water);
         if water <= 1e-9 {
             return Err(PhError::HardlyAnyWater);
         }
-        for ligand in &mut self.ligands {
-            ligand.total = sum(&ligand.parts) / water;
-        }
-        for (at, total) in self.totals.iter_mut().enumerate() {
-            *total = self.cations.iter().enumerate().map(|(part, all)| all[at] * share(part)).sum::<f64>() / water;
+        let (positive, negative) = (sum(&|part| part.cation) / water, sum(&|part| part.anion) / water);
+        self.totals = std::array::from_fn(|at| sum(&|part| part.cations[at]) / water);
+        for (ligand, moles) in self.ligands.iter_mut().zip(self.moles.chunks_exact(self.parts.len())) {
+            ligand.total = moles.iter().zip(0..).map(|(moles, index)| moles * share(index)).sum::<f64>() / water;
         }
         self.unknowns = ([UNKNOWNS - 1; UNKNOWNS], 0);
         for (at, _) in self.totals.iter().enumerate().filter(|(_, total)| **total > 0.0) {
@@ -286,7 +319,6 @@ impl<'a> Solver<'a> {
             self.unknowns.1 += 1;
         }
         self.unknowns.1 += 1;
-        let (positive, negative) = (sum(&self.unpaired) / water, sum(&self.strong) / water);
         self.strong_ions = positive + negative;
         let paired: f64 = Cation::ALL.iter().map(|c| self.totals[c.index()] * f64::from(c.charge())).sum();
         self.strong_charge = paired + positive - negative;
@@ -300,24 +332,28 @@ impl<'a> Solver<'a> {
     fn equilibrium(&mut self, accuracy: Accuracy) -> Result<Equilibrium, PhError> {
         if self.slope == 0.0 {
             self.set_activity(0.0);
-            self.bisect_ph();
+            self.begin_anew();
+            self.approach_ph();
             let balance = self.newton(RESIDUAL)?;
             return self.report(&balance);
         }
         if let Some(strength) = self.last_ionic_strength.take() {
             self.set_activity(strength);
             self.release_cations();
+            self.approach_ph();
             if let Some(found) = self.solve_quickly(strength, accuracy) {
                 return found;
             }
         }
         self.set_activity(FIRST_STRENGTH);
-        self.bisect_ph();
+        self.begin_anew();
+        self.approach_ph();
         if let Some(found) = self.solve_quickly(FIRST_STRENGTH, accuracy) {
             return found;
         }
         self.set_activity(FIRST_STRENGTH);
-        self.bisect_ph();
+        self.begin_anew();
+        self.approach_ph();
         self.find_ionic_strength(accuracy)
     }
 
@@ -356,6 +392,13 @@ impl<'a> Solver<'a> {
             let next = (strength + length * more).clamp(0.1 * strength, 10.0 * strength);
             if !next.is_finite() || next > TRIED_IONIC_STRENGTH {
                 return None;
+            }
+            if longest < accuracy.last_step
+                && (next - strength).abs() < accuracy.last_step * strength
+                && next <= MOST_IONIC_STRENGTH
+            {
+                self.last_ionic_strength = Some(next);
+                return Some(self.report(&here));
             }
             strength = next;
             self.set_activity(strength);
@@ -467,36 +510,73 @@ impl<'a> Solver<'a> {
         }
     }
 
-    /// pH from a bisection with every cation free: the charge falls as the pH rises, so there is one.
-    fn bisect_ph(&mut self) {
+    /// Begins anew: neutral, with every cation free.
+    fn begin_anew(&mut self) {
         for cation in Cation::ALL {
             let at = cation.index();
             self.point[at] = (self.totals[at] * self.gamma(cation.charge())).max(1e-300).ln();
         }
-        let (mut low, mut high) = PH_BOUNDS;
-        for _ in 0..8 {
-            let middle = f64::midpoint(low, high);
-            self.point[UNKNOWNS - 1] = -middle * LN_10;
-            if self.charge_only() > 0.0 { low = middle } else { high = middle }
-        }
-        self.point[UNKNOWNS - 1] = -f64::midpoint(low, high) * LN_10;
+        self.point[UNKNOWNS - 1] = -7.0 * LN_10;
     }
 
-    /// The charge with every cation free and no pairs: cheap, and enough for a start.
-    fn charge_only(&mut self) -> f64 {
-        let proton = self.point[UNKNOWNS - 1].exp();
-        self.set_powers(1.0 / proton);
-        let mut charge = self.strong_charge + (proton - self.water_constant / proton) / self.gammas[1];
-        for ligand in &self.ligands {
-            let (mut weight, mut lost) = (0.0, 0.0);
-            for form in self.forms[ligand.forms.0..ligand.forms.1].iter().filter(|form| form.held == 0) {
-                let share = form.weight * self.powers[usize::from(form.lost)];
-                weight += share;
-                lost += share * f64::from(form.lost);
-            }
-            charge += ligand.total * (f64::from(ligand.acid.charge()) - lost / weight);
+    /// The pH at which the charge closes while every cation stays as active as it is: near enough for a start, and a
+    /// fraction of the work of a step on everything. The charge falls as the pH rises, so there is one.
+    fn approach_ph(&mut self) {
+        let mut activities = [0.0; 5];
+        for (activity, point) in activities.iter_mut().zip(&self.point) {
+            *activity = point.exp();
         }
-        charge
+        let (mut low, mut high) = (-PH_BOUNDS.1 * LN_10, -PH_BOUNDS.0 * LN_10);
+        let mut at = self.point[UNKNOWNS - 1].clamp(low, high);
+        for _ in 0..MOST_APPROACHES {
+            let (charge, slope) = self.charge_with_cations_held(at, &activities);
+            if charge > 0.0 {
+                high = at;
+            } else {
+                low = at;
+            }
+            let next = at - (charge / slope).clamp(-LONGEST_APPROACH, LONGEST_APPROACH);
+            let next = if next > low && next < high { next } else { f64::midpoint(low, high) };
+            let moved = (next - at).abs();
+            at = next;
+            if moved < NEAR_ENOUGH {
+                break;
+            }
+        }
+        self.point[UNKNOWNS - 1] = at;
+    }
+
+    /// The charge at `ln a(H+)`, and how it moves with that, with every cation held.
+    fn charge_with_cations_held(&mut self, at: f64, activities: &[f64; 5]) -> (f64, f64) {
+        let proton = at.exp();
+        let hydroxide = self.water_constant / proton;
+        self.set_powers(1.0 / proton);
+        let (free_proton, free_hydroxide) = (proton / self.gammas[1], hydroxide / self.gammas[1]);
+        let mut charge = self.strong_charge + free_proton - free_hydroxide;
+        let mut slope = free_proton + free_hydroxide;
+        for &cation in self.there().iter().filter(|&&at| at < UNKNOWNS - 1) {
+            let pair =
+                self.hydroxides[cation] * activities[cation] * hydroxide / self.gamma(Cation::ALL[cation].charge() - 1);
+            charge -= pair;
+            slope += pair;
+        }
+        for ligand in &self.ligands {
+            let (mut weight, mut mean, mut square) = (0.0, 0.0, 0.0);
+            for form in &self.forms[ligand.forms.0..ligand.forms.1] {
+                let lost = f64::from(form.lost);
+                let mut share = form.weight * self.powers[usize::from(form.lost)];
+                if form.held > 0 {
+                    share *= held(form, activities);
+                }
+                weight += share;
+                mean += share * lost;
+                square += share * lost * lost;
+            }
+            mean /= weight;
+            charge += ligand.total * (f64::from(ligand.acid.charge()) - mean);
+            slope += ligand.total * (square / weight - mean * mean).max(0.0);
+        }
+        (charge, slope)
     }
 
     fn set_powers(&mut self, hydroxyl_like: f64) {
