@@ -197,16 +197,10 @@ pub enum Misfit {
 const OXIDE_HOLDS: (f64, f64) = (4.0, 8.5);
 /// pH from which a product counts as strong alkali for polyester. *Source*: common practice.
 const STRONG_ALKALI: f64 = 10.0;
-/// About polystyrene.
-const NOGUCHI: Citation = Citation {
-    locator: "summary: limonene dissolves polystyrene about as well as toluene does",
-    ..Citation::published(
-        "Noguchi et al., A new recycling system for expanded polystyrene using a natural solvent, Packaging Technology and Science 11 (1998) 19–27",
-    )
-};
-/// About aluminium.
-const POURBAIX: Citation =
-    Citation::recalled("Pourbaix, Atlas of Electrochemical Equilibria in Aqueous Solutions (1974), aluminium");
+/// About polystyrene: limonene dissolves it about as well as toluene does (read in the summary of the paper).
+const NOGUCHI: Citation = Citation::published("Noguchi et al., Packaging Technology and Science 11 (1998) 19–27");
+/// About aluminium: the range of pH in which its oxide does not dissolve, from memory.
+const POURBAIX: Citation = Citation::recalled("Pourbaix, Atlas d’équilibres électrochimiques (1963), aluminium");
 
 /// What of a product does not go with its container, each with its source. Nothing said is no proof that they go together: that
 /// is tried out, filled and stored (common practice).

@@ -217,6 +217,10 @@ fn it_is_kept_and_every_change_can_be_taken_back() {
 #[test]
 fn another_currency_is_said_and_not_added() {
     let mut desk = Desk::open();
+    // A currency without a price is not a price of nothing.
+    let answer = desk.hold("Allantoin", HoldingField::Currency, "usd");
+    assert_eq!(answer.code, Some("holding.no-price"));
+    assert_eq!(desk.line("Allantoin").cost, "no price");
     desk.price("Betaine", "12", "100");
     desk.price("Squalane", "20", "100");
     desk.hold("Squalane", HoldingField::Currency, "usd");

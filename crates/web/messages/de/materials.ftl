@@ -3,6 +3,7 @@
 ## What a maker has.
 
 not-a-currency = Eine Währung hat drei Buchstaben, etwa EUR, USD oder GBP.
+currency-without-price = Zuerst den Preis eingeben: Eine Währung allein stünde für einen Preis von nichts.
 not-a-day = Das ist kein Tag des Kalenders. Als Jahr-Monat-Tag eingeben, etwa 2027-05-31, oder nichts.
 price-per-hundred-grams = { $amount } { $currency } für 100 g
 price-with-currency = { $amount } { $currency }

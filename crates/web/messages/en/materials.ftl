@@ -3,6 +3,7 @@
 ## What a maker has.
 
 not-a-currency = A currency is three letters, such as EUR, USD or GBP.
+currency-without-price = Type the price first: a currency alone would stand for a price of nothing.
 not-a-day = That is not a day of the calendar. Type it as year-month-day, such as 2027-05-31, or nothing.
 price-per-hundred-grams = { $amount } { $currency } for 100 g
 price-with-currency = { $amount } { $currency }

@@ -3,6 +3,7 @@
 ## What a maker has.
 
 not-a-currency = Une monnaie s’écrit en trois lettres, par exemple EUR, USD ou GBP.
+currency-without-price = Saisir d’abord le prix : une monnaie seule vaudrait un prix nul.
 not-a-day = Ce n’est pas un jour du calendrier. Saisir année-mois-jour, par exemple 2027-05-31, ou rien.
 price-per-hundred-grams = { $amount } { $currency } pour 100 g
 price-with-currency = { $amount } { $currency }

@@ -1,6 +1,6 @@
 //! The containers of a batch: how many become full, what can be got out of them, what does not go with their walls.
 
-use crate::messages::{common, costs as says, sentences as sentences_common};
+use crate::messages::{batches as says_batches, common, costs as says, sentences as sentences_common};
 use crate::rooms::batches::view::RemarkView;
 use crate::rooms::costs::fields::Costed;
 use crate::rooms::costs::sentences as sentences_costs;
@@ -13,6 +13,7 @@ use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
 use stillroom_core::packaging::{DensityBand, Filled, fill, misfits};
 use stillroom_core::scaling::Containers;
+use stillroom_core::source::Citation;
 use stillroom_core::{Class, Formula, Grams, MaterialSource, Millilitres, Percent};
 
 /// Usual sizes of jars and bottles, in millilitres. *Source*: common practice.
@@ -101,7 +102,10 @@ impl Session {
         let scent = contents.present.iter().filter(|each| scents.contains(&each.class)).map(|each| each.percent).sum();
         let ph = contents.ph().map(|band| (band.low(), band.high()));
         for (misfit, citation) in misfits(walls, scent, ph, contents.is_dry()) {
-            let source = sentences_findings::citation(&citation);
+            let source = match citation {
+                Citation::COMMON_PRACTICE => says_batches::common_practice().to_owned(),
+                citation => sentences_findings::citation(&citation),
+            };
             let text = sentences_costs::misfit(misfit, &source);
             view.misfits.push(RemarkView { tone: "caution", text });
         }

@@ -31,6 +31,7 @@ const HIGHEST_PRICE: Decimal = Decimal::from_parts(1_000_000, 0, 0, false, 0);
 enum HoldingError {
     Number(NumberError),
     Currency,
+    NoPrice,
     Day,
 }
 
@@ -50,6 +51,7 @@ impl Session {
             Ok(()) => Answer { field: Some(field.clone()), ..Answer::default() },
             Err(HoldingError::Number(error)) => about(&field, Err(error), self.mark()),
             Err(HoldingError::Currency) => refusal(&field, "quantity.not-a-currency", says::not_a_currency()),
+            Err(HoldingError::NoPrice) => refusal(&field, "holding.no-price", says::currency_without_price()),
             Err(HoldingError::Day) => refusal(&field, "holding.not-a-day", says::not_a_day()),
         };
         let prices = [HoldingField::Price, HoldingField::Currency, HoldingField::Pack, HoldingField::Shipping];
@@ -84,7 +86,9 @@ impl Session {
             }
             HoldingField::Currency => {
                 let currency = Currency::new(&text.to_ascii_uppercase()).map_err(|_| HoldingError::Currency)?;
-                holding.price = Some(Money::new(holding.price.map_or(Decimal::ZERO, Money::amount), currency));
+                // Without a price it would be one of nothing, and a price that is missing is never nothing.
+                let amount = holding.price.map(Money::amount).ok_or(HoldingError::NoPrice)?;
+                holding.price = Some(Money::new(amount, currency));
             }
             HoldingField::Pack => holding.pack = mass(text)?,
             HoldingField::Shipping if text.is_empty() => holding.shipping = None,
