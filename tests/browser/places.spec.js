@@ -58,7 +58,7 @@ test('the dock leads to five places, and within the formula one chooses among it
   await expect(dock.getByRole('link')).toHaveText(['Shelf', 'Formula', 'Bench', 'Stores', 'Journal']);
   await dock.getByRole('link', { name: 'Formula' }).click();
   const views = page.getByRole('navigation', { name: 'Formula' });
-  await expect(views.getByRole('link')).toHaveText(['Lines', 'Jar', /^Findings\s*\d/, 'pH', 'Swap', 'Label'], {
+  await expect(views.getByRole('link')).toHaveText(['Lines', 'Jar', /^Findings\s*\d/, 'pH', 'Swap', 'Label', 'Costs'], {
     timeout: 20_000,
   });
   await views.getByRole('link', { name: 'Jar' }).click();
