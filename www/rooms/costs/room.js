@@ -24,6 +24,7 @@ export function furnish(place, session) {
   const fieldsOf = () => createDescribedFields(send, 'cost-fields');
   const groups = { batch: fieldsOf(), container: fieldsOf(), work: fieldsOf(), buy: fieldsOf() };
   const problem = make('p', { class: 'finding caution', hidden: true });
+  const name = make('p', { class: 'print-title' });
   const amount = make('b', { class: 'number' });
   const of = make('small');
   const plate = make('p', { class: 'plate cost-plate' }, amount, ' ', of);
@@ -37,6 +38,11 @@ export function furnish(place, session) {
   const buying = createBuying(session, groups.buy.root);
   const part = (/** @type {string} */ title, /** @type {Element[]} */ ...parts) =>
     make('section', { class: 'cost-part' }, make('h3', {}, title), ...parts);
+  /** What is filled in is of no use on paper. @param {Element} element */
+  const onScreen = (element) => {
+    element.classList.add('cost-on-screen');
+    return element;
+  };
   const print = button(text.print, () => globalThis.print());
   const body = make(
     'div',
@@ -45,7 +51,7 @@ export function furnish(place, session) {
       'div',
       {},
       make('section', { class: 'cost-part' }, plate, about),
-      part(text.batch, groups.batch.root),
+      onScreen(part(text.batch, groups.batch.root)),
       part(text.lines, lines.root, said),
       part(text.sums, sums.root),
     ),
@@ -53,14 +59,15 @@ export function furnish(place, session) {
       'div',
       {},
       part(text.containers, groups.container.root, misfits, filling.root, sizes.root),
-      part(text.work, make('p', { class: 'quiet' }, text.workHelp), groups.work.root),
+      onScreen(part(text.work, make('p', { class: 'quiet' }, text.workHelp), groups.work.root)),
     ),
     make('div', { class: 'cost-wide' }, part(text.buy, buying.root), createPrices(session)),
   );
   place.setAttribute('aria-labelledby', 'costs-title');
   place.append(
     make('h2', { id: 'costs-title' }, text.title),
-    make('p', { class: 'quiet' }, text.intro),
+    name,
+    onScreen(make('p', { class: 'quiet' }, text.intro)),
     make('p', { class: 'acts' }, make('a', { href: '#formula' }, text.toFormula), ' ', print),
     problem,
     body,
@@ -77,6 +84,7 @@ export function furnish(place, session) {
     show(print, view.problem === '');
     if (view.problem !== '') return;
     for (const [name, group] of Object.entries(groups)) group.show(view.fields.filter((each) => each.group === name));
+    setText(name, view.name);
     setText(amount, view.headline, true);
     setText(of, view.headlineAbout);
     show(plate, view.headline !== '');

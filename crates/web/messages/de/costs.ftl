@@ -41,7 +41,7 @@ units =
         [one] ein Stück
        *[other] { $units } Stück
     }
-price-free = als kostenlos gerechnet
+price-free = kostenlos
 price-unknown = kein Preis
 price-at-least = mindestens { $amount }
 unpriced = Ohne Preis oder Packungsinhalt, fehlt in jeder Summe: { $names }. Unten den Rohstoff öffnen und beides eintragen.

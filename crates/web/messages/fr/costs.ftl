@@ -41,7 +41,7 @@ units =
         [one] une unité
        *[other] { $units } unités
     }
-price-free = compté comme gratuit
+price-free = gratuit
 price-unknown = pas de prix
 price-at-least = au moins { $amount }
 unpriced = Sans prix ou sans contenance, absents de toutes les sommes : { $names }. Ouvrir la matière ci-dessous et indiquer les deux.

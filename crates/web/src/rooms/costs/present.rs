@@ -1,7 +1,7 @@
 //! The costs of the open formula as the page shows them.
 
-use crate::messages::costs as says;
 use crate::messages::sentences as sentences_common;
+use crate::messages::{common, costs as says};
 use crate::rooms::batches::view::RemarkView;
 use crate::rooms::costs::edit::CostsDesk;
 use crate::rooms::costs::fields::{Costed, OfBatch, fields};
@@ -17,6 +17,7 @@ use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
 use stillroom_core::packaging::comes_out;
 use stillroom_core::scaling::BatchWay;
+use stillroom_core::unit::VolumeUnit;
 use stillroom_core::{Grams, Layer};
 use stillroom_exchange::record::FormulaRecord;
 
@@ -56,7 +57,7 @@ impl Session {
         let costed = Costed::of(&formula.costs, &self.settings.maker);
         let made = self.made_last(record);
         let lot = made.as_ref().map(|made| made.lot.clone());
-        let mut view = CostsView::default();
+        let mut view = CostsView { name: formula.name.clone(), ..CostsView::default() };
         let basis = self.basis_of(record, evaluation, made.filter(|_| !costed.by_plan()), &costed);
         let containers = &formula.batch.containers;
         let plain = |value: Decimal| write_between(value, 0, 4, self.mark());
@@ -64,7 +65,10 @@ impl Session {
             made: lot,
             units: String::new(),
             volume: self.volume_number(containers.volume),
-            volume_unit: self.settings.volume_unit.symbol(),
+            volume_unit: match self.settings.volume_unit {
+                VolumeUnit::Millilitre => common::unit_millilitre(),
+                unit => unit.symbol(),
+            },
             headspace: plain(containers.headspace.value()),
             loss: plain(containers.loss.value()),
             density: containers.density.map_or_else(String::new, |density| plain(density.value())),

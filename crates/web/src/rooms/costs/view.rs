@@ -13,6 +13,8 @@ use tsify::Tsify;
 pub struct CostsView {
     /// Why there is nothing to show; then all below is empty.
     pub problem: String,
+    /// Name of the formula, as a printed sheet is headed.
+    pub name: String,
     /// What is reckoned, in a sentence.
     pub about: String,
     /// What matters most: a unit, or 100 g where no units are known. Empty where nothing has a price.
