@@ -3172,6 +3172,10 @@ export interface CostsView {
      */
     problem: string;
     /**
+     * Name of the formula, as a printed sheet is headed.
+     */
+    name: string;
+    /**
      * What is reckoned, in a sentence.
      */
     about: string;
