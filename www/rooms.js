@@ -69,6 +69,11 @@ const plans = {
     looks: [...SHARED, FIGURES, 'rooms/label/room.css'],
     whole: true,
   },
+  costs: {
+    fetch: () => import('./rooms/costs/room.js'),
+    looks: [...SHARED, FIGURES, 'rooms/costs/room.css'],
+    whole: true,
+  },
   batches: {
     fetch: () => import('./rooms/batches/room.js'),
     looks: [...SHARED, FIGURES, ...['room', 'run', 'record', 'journal'].map((part) => `rooms/batches/${part}.css`)],

@@ -12,7 +12,7 @@ import { words } from './dom/words.js';
 /** The places of the dock, each with its views: the first is where the dock leads. */
 const docked = /** @type {const} */ ({
   shelf: ['shelf', 'share', 'post', 'reading', 'paste', 'examples', 'about'],
-  formula: ['formula', 'jar', 'findings', 'ph', 'swap', 'label'],
+  formula: ['formula', 'jar', 'findings', 'ph', 'swap', 'label', 'costs'],
   bench: ['bench'],
   stores: ['materials', 'extracts'],
   journal: ['batches'],

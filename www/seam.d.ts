@@ -174,6 +174,40 @@ export interface CardField {
 }
 
 /**
+ * A field of the costs.
+ */
+export interface CostFieldView {
+    /**
+     * Its name.
+     */
+    field: string;
+    /**
+     * Where it stands: how much is made, its containers, the work, the list of what to buy.
+     */
+    group: "batch" | "container" | "work" | "buy";
+    /**
+     * How it is filled in.
+     */
+    kind: "choice" | "number" | "line";
+    /**
+     * What it is called.
+     */
+    label: string;
+    /**
+     * Unit behind it; may be empty.
+     */
+    unit: string;
+    /**
+     * What it holds: a text, or the key of what is chosen.
+     */
+    text: string;
+    /**
+     * What can be chosen.
+     */
+    choices: ChoiceView[];
+}
+
+/**
  * A field of the label.
  */
 export interface LabelFieldView {
@@ -571,6 +605,40 @@ export interface RecipeChoiceView {
      * What it is called.
      */
     name: string;
+}
+
+/**
+ * A material that is needed.
+ */
+export interface CostBuyView {
+    /**
+     * The material.
+     */
+    material: string;
+    /**
+     * Its name.
+     */
+    name: string;
+    /**
+     * What is needed and what is there, in a sentence.
+     */
+    about: string;
+    /**
+     * Packs to buy, and what is left of them.
+     */
+    packs: string;
+    /**
+     * What they cost; may be empty.
+     */
+    cost: string;
+    /**
+     * Whether something of it has to be bought.
+     */
+    lacking: boolean;
+    /**
+     * What its fields hold.
+     */
+    holding: HoldingView;
 }
 
 /**
@@ -1070,6 +1138,28 @@ export interface TableView {
 }
 
 /**
+ * A table of prices that was read.
+ */
+export interface PricesView {
+    /**
+     * What was read, in a sentence.
+     */
+    summary: string;
+    /**
+     * What is wrong, line by line, in sentences.
+     */
+    problems: string[];
+    /**
+     * What would change, a sentence a material.
+     */
+    changes: string[];
+    /**
+     * How many materials would change; none if anything is wrong.
+     */
+    ready: number;
+}
+
+/**
  * A timer.
  */
 export interface TimerView {
@@ -1317,6 +1407,24 @@ export type Standing = "new" | "same" | "differs";
 export type KeepState = "kept" | "keeping" | "full" | "blocked" | "conflict";
 
 /**
+ * How many containers of a usual size could be filled.
+ */
+export interface CostSizeView {
+    /**
+     * The size.
+     */
+    size: string;
+    /**
+     * How many, and what is left over.
+     */
+    count: string;
+    /**
+     * How many at least and at most; empty where that is the same.
+     */
+    range: string;
+}
+
+/**
  * How the pH moves.
  */
 export interface DriftView {
@@ -1403,7 +1511,7 @@ export interface LabelRunView {
 /**
  * One act of the maker, in one of the rooms.
  */
-export type Command = DeskCommand | ShelfCommand | FormulaCommand | BenchCommand | MaterialsCommand | ExtractsCommand | FindingsCommand | PhCommand | BatchesCommand | PasteCommand | ShareCommand | SwapCommand | LabelCommand | PostCommand;
+export type Command = DeskCommand | ShelfCommand | FormulaCommand | BenchCommand | MaterialsCommand | ExtractsCommand | FindingsCommand | PhCommand | BatchesCommand | PasteCommand | ShareCommand | SwapCommand | LabelCommand | PostCommand | CostsCommand;
 
 /**
  * One answer of a search.
@@ -3050,6 +3158,10 @@ export interface Update {
      */
     post?: PostView;
     /**
+     * What the open formula costs.
+     */
+    costs?: CostsView;
+    /**
      * The maker's batches.
      */
     batches?: BatchesView;
@@ -3242,6 +3354,76 @@ export interface ShelfView {
 export type MaterialField = "name" | "inci" | "density" | "note";
 
 /**
+ * What a batch of the open formula costs.
+ */
+export interface CostsView {
+    /**
+     * Why there is nothing to show; then all below is empty.
+     */
+    problem: string;
+    /**
+     * Name of the formula, as a printed sheet is headed.
+     */
+    name: string;
+    /**
+     * What is reckoned, in a sentence.
+     */
+    about: string;
+    /**
+     * What matters most: a unit, or 100 g where no units are known. Empty where nothing has a price.
+     */
+    headline: string;
+    /**
+     * What that is.
+     */
+    headlineAbout: string;
+    /**
+     * Batch, unit, 100 g and what they are made of.
+     */
+    figures: FigureView[];
+    /**
+     * What is missing from the sums, and what is to be known of them.
+     */
+    said: RemarkView[];
+    /**
+     * What each line costs, and what making it adds; they sum to the batch.
+     */
+    lines: CostLineView[];
+    /**
+     * What can be filled in.
+     */
+    fields: CostFieldView[];
+    /**
+     * How the containers come out.
+     */
+    filling: FigureView[];
+    /**
+     * How many of each usual size could be filled.
+     */
+    sizes: CostSizeView[];
+    /**
+     * What does not go with the containers.
+     */
+    misfits: RemarkView[];
+    /**
+     * What is needed of each material, and whole packs to buy.
+     */
+    buy: CostBuyView[];
+    /**
+     * What all of them cost.
+     */
+    buyAbout: string;
+    /**
+     * What has to be bought, as text.
+     */
+    buyText: string;
+    /**
+     * The same as a table for a spreadsheet.
+     */
+    buyTable: string;
+}
+
+/**
  * What a field holds.
  */
 export interface FieldText {
@@ -3256,9 +3438,43 @@ export interface FieldText {
 }
 
 /**
+ * What a line of the formula costs, or what making it adds.
+ */
+export interface CostLineView {
+    /**
+     * What it is.
+     */
+    name: string;
+    /**
+     * How much of it goes in, or what it is counted by.
+     */
+    about: string;
+    /**
+     * What it costs, or that no price is known.
+     */
+    cost: string;
+    /**
+     * Its share of the batch, as text; empty where no price is known.
+     */
+    share: string;
+    /**
+     * The same from 0 to 1, for a bar.
+     */
+    fraction: number;
+    /**
+     * The layer its colour is of.
+     */
+    layer: Layer;
+    /**
+     * Whether its price, or that of a part of it, is not known.
+     */
+    unknown: boolean;
+}
+
+/**
  * What a maker says of what they have of a material.
  */
-export type HoldingField = "price" | "currency" | "pack" | "stock" | "lot" | "expiry" | "density" | "usual" | "note";
+export type HoldingField = "price" | "currency" | "pack" | "shipping" | "stock" | "lot" | "expiry" | "density" | "usual" | "note";
 
 /**
  * What a page says of itself when it opens a session.
@@ -3439,6 +3655,10 @@ export interface HoldingView {
      */
     pack: string;
     /**
+     * What getting a pack here adds.
+     */
+    shipping: string;
+    /**
      * How much is there.
      */
     stock: string;
@@ -3528,6 +3748,11 @@ export type BatchesCommand = { do: "look-at-batches"; looking: boolean } | { do:
  * What the page can ask of the bench. Text fields carry what was typed, as it was typed.
  */
 export type BenchCommand = { do: "set-batch-way"; way: "mass" | "containers" | "stock" } | { do: "set-batch-mass"; text: string } | { do: "set-container-count"; text: string } | { do: "set-container-volume"; text: string } | { do: "set-headspace"; text: string } | { do: "set-loss"; text: string } | { do: "set-density"; text: string } | { do: "set-stock"; material: string; text: string } | { do: "remove-stock"; material: string } | { do: "set-setting"; name: SettingName; text: string };
+
+/**
+ * What the page can ask of the costs. Text fields carry what was typed, as it was typed.
+ */
+export type CostsCommand = { do: "look-at-costs"; looking: boolean } | { do: "set-cost-field"; field: string; text: string } | { do: "take-prices" };
 
 /**
  * What the page can ask of the extracts. Text fields carry what was typed, as it was typed.
@@ -3807,6 +4032,13 @@ export class Stillroom {
      */
     readLink(link: string, batch?: string | null): ReadingView;
     /**
+     * Reads a table of prices and says what it would change, and line by line what is wrong with it. Nothing is taken in yet.
+     *
+     * # Errors
+     * Never by what a file holds.
+     */
+    readPrices(bytes: Uint8Array | number[]): PricesView;
+    /**
      * Reads a recipe as people write them. Nothing is kept. `meaning` says what numbers without a unit are; empty where the
      * recipe decides.
      *
@@ -3894,6 +4126,10 @@ export class Stillroom {
      * Everything on this device as one file, written by the site at an address.
      */
     writeBackup(site: string): string;
+    /**
+     * Prices and stock of what the maker has as a table for a spreadsheet.
+     */
+    writePrices(): string;
     /**
      * The maker's own materials as a table for a spreadsheet.
      */
@@ -3992,6 +4228,7 @@ export interface InitOutput {
     readonly stillroom_readColour: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number];
     readonly stillroom_readLink: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readLinkWithout: (a: number, b: number, c: number, d: number, e: number, f: any) => [number, number, number];
+    readonly stillroom_readPrices: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_readRecipe: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_rest: (a: number) => [number, number, number];
@@ -4006,6 +4243,7 @@ export interface InitOutput {
     readonly stillroom_versionsOf: (a: number, b: number, c: number) => [number, number, number, number];
     readonly stillroom_wholeArrived: (a: number) => [number, number, number];
     readonly stillroom_writeBackup: (a: number, b: number, c: number) => [number, number];
+    readonly stillroom_writePrices: (a: number) => [number, number];
     readonly stillroom_writeTable: (a: number) => [number, number];
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly stillroom_writeUpWithSubstitutions: (a: number, b: number, c: number, d: number, e: number) => [number, number];

@@ -8,6 +8,7 @@ export interface CommonWords {
     'ph': string;
     'swap': string;
     'label': string;
+    'costs': string;
     'jar': string;
     'bench': string;
     'batches': string;
@@ -36,6 +37,7 @@ export interface CommonWords {
     'ph': string;
     'swap': string;
     'label': string;
+    'costs': string;
     'materials': string;
     'extracts': string;
   };
@@ -473,6 +475,7 @@ export interface MaterialsWords {
   price: string;
   currency: string;
   pack: string;
+  shipping: string;
   stock: string;
   lot: string;
   expiry: string;
@@ -850,6 +853,38 @@ export interface PostWords {
   savePng: string;
   notPainted: string;
   notFetched: string;
+}
+export interface CostsWords {
+  title: string;
+  intro: string;
+  toFormula: string;
+  lines: string;
+  sums: string;
+  batch: string;
+  containers: string;
+  sizes: string;
+  work: string;
+  workHelp: string;
+  buy: string;
+  noted: {
+    'price': string;
+    'currency': string;
+    'pack': string;
+    'shipping': string;
+    'stock': string;
+  };
+  copy: string;
+  copied: string;
+  notCopied: string;
+  saveList: string;
+  listName: string;
+  prices: string;
+  pricesHelp: string;
+  savePrices: string;
+  readPrices: string;
+  pricesName: string;
+  takeIn: string;
+  print: string;
 }
 export interface PasteWords {
   title: string;

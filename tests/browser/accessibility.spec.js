@@ -15,6 +15,7 @@ const VIEWS = [
   'ph',
   'swap',
   'label',
+  'costs',
   'bench',
   'materials',
   'extracts',

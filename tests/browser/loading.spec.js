@@ -40,6 +40,7 @@ const rooms = /** @type {const} */ ([
   ['ph', '#ph-title'],
   ['swap', '#swap-title'],
   ['label', '#label-title'],
+  ['costs', '#costs-title'],
   ['batches', '.begin-batch, .batch-cards'],
   ['findings', '.findings-summary'],
   ['share', '#share-title'],

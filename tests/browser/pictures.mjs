@@ -83,6 +83,26 @@ const scenes = /** @type {[string, (page: Page) => Promise<void>][]} */ ([
   ],
   ['label', at('label')],
   [
+    'costs',
+    async (page) => {
+      await at('costs')(page);
+      const costs = page.locator('.room[data-room="costs"]');
+      const typed = {
+        'batch.count': '12',
+        'batch.volume': '50',
+        'cost.price': '0.85',
+        'cost.minutes': '60',
+        'cost.hour': '18',
+      };
+      for (const [field, text] of Object.entries(typed)) await costs.locator(`[data-field="${field}"]`).fill(text);
+      const row = costs.locator('.cost-buy > details').nth(2);
+      await row.locator('summary').click();
+      await row.locator('[data-field="holding.price"]').fill('12');
+      await row.locator('[data-field="holding.pack"]').fill('100');
+      await page.evaluate(() => scrollTo(0, 0));
+    },
+  ],
+  [
     'paste',
     async (page) => {
       await at('paste')(page);

@@ -17,6 +17,7 @@ const places = /** @type {const} */ ([
   ['ph', 'The pH · Stillroom', 'The pH', 'Formula'],
   ['swap', 'With what you have · Stillroom', 'Make it with what you have', 'Formula'],
   ['label', 'Label · Stillroom', 'Label', 'Formula'],
+  ['costs', 'Costs · Stillroom', 'Costs', 'Formula'],
   ['paste', 'Paste a recipe · Stillroom', 'Paste a recipe', 'Shelf'],
   ['examples', 'Examples · Stillroom', 'Four invented examples', 'Shelf'],
   ['about', 'About the numbers · Stillroom', 'About the numbers', 'Shelf'],
@@ -58,7 +59,7 @@ test('the dock leads to five places, and within the formula one chooses among it
   await expect(dock.getByRole('link')).toHaveText(['Shelf', 'Formula', 'Bench', 'Stores', 'Journal']);
   await dock.getByRole('link', { name: 'Formula' }).click();
   const views = page.getByRole('navigation', { name: 'Formula' });
-  await expect(views.getByRole('link')).toHaveText(['Lines', 'Jar', /^Findings\s*\d/, 'pH', 'Swap', 'Label'], {
+  await expect(views.getByRole('link')).toHaveText(['Lines', 'Jar', /^Findings\s*\d/, 'pH', 'Swap', 'Label', 'Costs'], {
     timeout: 20_000,
   });
   await views.getByRole('link', { name: 'Jar' }).click();
@@ -82,6 +83,7 @@ test('only the room in sight is drawn, and what a hand is at stays as it is', as
     'ph',
     'swap',
     'label',
+    'costs',
     'examples',
     'about',
     'materials',

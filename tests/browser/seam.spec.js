@@ -55,6 +55,8 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
         const calls = {
           readTable: () => session.readTable(new Uint8Array([1, 2, 3])),
           writeTable: () => session.writeTable(),
+          readPrices: () => session.readPrices(new Uint8Array([1, 2, 3])),
+          writePrices: () => session.writePrices(),
           readRecipe: () => session.readRecipe('water 70 %', ''),
           chooseInRecipe: () => session.chooseInRecipe(0, 'own'),
           readColour: () => session.readColour('0', new Uint8Array(4), new Uint8Array(4)),

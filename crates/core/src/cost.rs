@@ -1,7 +1,8 @@
 //! What a batch costs and what to buy for it: materials by what is used of their packs, what making it adds, and whole packs.
 //!
 //! A price that is missing is said and never taken for nothing: [`Cost::unpriced`] names it, and every sum is then what is
-//! known at least. Prices in another currency than the first are not added up: nothing here knows a rate.
+//! known at least. Prices in another currency than the one that is reckoned in are not added up: nothing here
+//! knows a rate.
 
 use crate::apportion::round_to_total;
 use crate::material::MaterialId;
@@ -44,6 +45,8 @@ pub struct Need {
 /// What making a batch adds to its materials, in the currency of the materials.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Making {
+    /// Currency it is reckoned in; `None` for that of the first price.
+    pub currency: Option<Currency>,
     /// Units that come out.
     pub units: u32,
     /// Container and label of a unit; `None` where that is not known.
@@ -59,7 +62,7 @@ pub struct Making {
 impl Default for Making {
     /// Materials alone, nothing wasted and nothing added.
     fn default() -> Self {
-        Self { units: 0, packaging: None, labour: None, wastage: Percent::ZERO, margin: Percent::ZERO }
+        Self { currency: None, units: 0, packaging: None, labour: None, wastage: Percent::ZERO, margin: Percent::ZERO }
     }
 }
 
@@ -92,7 +95,7 @@ pub struct Buy {
 /// What a batch costs.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Cost {
-    /// In which currency; `None` where no price is known.
+    /// In which currency; `None` where none was said and no price is known.
     pub currency: Option<Currency>,
     /// The materials, in their order.
     pub lines: Vec<LineCost>,
@@ -167,7 +170,8 @@ impl CostError {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn reckon(needs: &[Need], making: &Making) -> Result<Cost, CostError> {
-    let currency = needs.iter().find_map(|need| need.pack.map(|pack| pack.price.currency()));
+    let priced = || needs.iter().find_map(|need| need.pack.map(|pack| pack.price.currency()));
+    let currency = making.currency.or_else(priced);
     let (mut unpriced, mut other_currency, mut lines) = (Vec::new(), Vec::new(), Vec::new());
     let (mut materials, mut to_buy, mut whole) = (Decimal::ZERO, Decimal::ZERO, Decimal::ZERO);
     let large = CostError::TooLarge;
@@ -409,6 +413,12 @@ mod tests {
         );
         assert_eq!((cost.lines[2].buy.packs, cost.lines[2].buy.cost), (Some(1), None));
         assert_eq!((cost.unit, cost.hundred_grams), (None, Some(dec!(1.25))));
+        // In the other currency it is the other way round.
+        let cost = reckon(&needs, &Making { currency: Some(currency("USD")), ..Making::default() }).unwrap();
+        assert_eq!(
+            (cost.materials, cost.other_currency.as_slice()),
+            (dec!(2.5), [MaterialId::Catalogue(1)].as_slice())
+        );
     }
 
     #[test]

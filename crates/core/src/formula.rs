@@ -156,6 +156,9 @@ pub struct Formula {
     /// What the maker filled in for its label and chose for its post, as `exchange::label` writes it. It stays on the device: no link carries it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub label: String,
+    /// What the maker filled in for its cost, written as the label is. It stays on the device: no link carries it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub costs: String,
     /// How large a batch is wanted.
     #[serde(default)]
     pub batch: BatchPlan,

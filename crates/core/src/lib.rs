@@ -29,6 +29,7 @@ pub mod formula;
 pub mod label;
 pub mod material;
 pub mod number;
+pub mod packaging;
 pub mod product;
 pub mod quantity;
 pub mod rebuild;

@@ -15,6 +15,7 @@ pub mod json;
 pub mod label;
 pub mod link;
 pub mod parcel;
+pub mod prices;
 pub mod recipe;
 pub mod record;
 #[cfg(test)]

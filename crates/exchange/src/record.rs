@@ -217,6 +217,7 @@ impl Kept for Formula {
             },
             notes: value.text_field("notes")?,
             label: value.text_field("label")?,
+            costs: value.text_field("costs")?,
             batch: value.field("batch")?.map(|value| BatchPlan::read(&value)).transpose()?.unwrap_or_default(),
             set_aside: match value.field("set_aside")? {
                 Some(set_aside) => read_list(&set_aside, SetAside::read)?,
@@ -239,6 +240,7 @@ impl Kept for Formula {
         }
         writer.text_field("notes", &self.notes);
         writer.text_field("label", &self.label);
+        writer.text_field("costs", &self.costs);
         writer.field("batch").object(|writer| self.batch.write(writer));
         if !self.set_aside.is_empty() {
             write_list(writer.field("set_aside"), &self.set_aside);
@@ -487,6 +489,12 @@ mod tests {
         let record: FormulaRecord = read(golden).unwrap();
         assert_eq!(record.formula.name, "Cucumber and oat gel cream");
         assert_eq!(record.formula.lines().count(), 2);
+        assert_eq!(record.formula.costs, "");
+        // What a maker reckons with came later.
+        let golden = include_str!("../golden/formula-1-costs.json");
+        let record: FormulaRecord = read(golden).unwrap();
+        assert_eq!(record.formula.costs, "labour-minutes=90\nmargin=60\nprice=0.85\nwastage=3");
+        assert_eq!(read::<FormulaRecord>(&write(&record)), Ok(record));
     }
 
     /// The derived reader of `serde_json` understands what is written, and what it writes is understood here.

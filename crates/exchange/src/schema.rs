@@ -263,7 +263,7 @@ fn golden_backup() -> Value {
 }
 
 fn holding() -> HoldingRecord {
-    let text = r#"{"schema":1,"revision":1,"material":"c2","holding":{"price":{"amount":"4.50","currency":"EUR"},"pack":"500","stock":"120","lot":"7","expiry":"2027-05-31","density":"1.26","usual":"2-5","note":"n"}}"#;
+    let text = include_str!("../golden/holding-1-prices.json");
     crate::record::read(text).expect("a holding")
 }
 

@@ -132,6 +132,15 @@ pub enum TableProblem {
     /// There are more cells than columns.
     #[error("more cells than columns")]
     TooManyCells,
+    /// No currency is written in three letters.
+    #[error("`{text}` is no currency")]
+    UnknownCurrency {
+        /// What the cell holds.
+        text: String,
+    },
+    /// A price stands without a currency, or a shipping without a price.
+    #[error("an amount without what it needs")]
+    Incomplete,
 }
 
 impl TableProblem {
@@ -149,6 +158,8 @@ impl TableProblem {
             Self::UnknownMaterial { .. } => "table.unknown-material",
             Self::PartsOutOfBalance => "table.parts-out-of-balance",
             Self::TooManyCells => "table.too-many-cells",
+            Self::UnknownCurrency { .. } => "table.unknown-currency",
+            Self::Incomplete => "table.incomplete",
         }
     }
 }
@@ -198,19 +209,8 @@ impl TableError {
 /// `table.too-large`, `table.not-utf8`, `table.no-name-column`, `table.too-many-lines`. What is wrong with single lines
 /// is in [`MaterialTable::problems`].
 pub fn read_materials(bytes: &[u8], mark: DecimalMark) -> Result<MaterialTable, TableError> {
-    if bytes.len() > LARGEST_TABLE {
-        return Err(TableError::TooLarge { bytes: bytes.len() });
-    }
-    let text = core::str::from_utf8(bytes).map_err(|error| {
-        let before = &bytes[..error.valid_up_to()];
-        TableError::NotUtf8 { line: count_lines(before) }
-    })?;
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let mut reader = csv::ReaderBuilder::new()
-        .delimiter(delimiter_of(text))
-        .flexible(true)
-        .has_headers(true)
-        .from_reader(text.as_bytes());
+    let text = text_of(bytes)?;
+    let mut reader = reader_of(text);
     // The text is UTF-8 and the reader flexible: what is left that could fail is no table.
     let head = reader.headers().map_err(|_| TableError::NoNameColumn)?.clone();
     let places: Vec<Option<usize>> =
@@ -230,7 +230,7 @@ pub fn read_materials(bytes: &[u8], mark: DecimalMark) -> Result<MaterialTable, 
         if record.iter().all(|cell| cell.trim().is_empty()) {
             continue;
         }
-        let line = record.position().map_or(0, csv::Position::line);
+        let line = line_of(text, &record);
         if record.len() > head.len() {
             table.note(line, "name", TableProblem::TooManyCells);
         }
@@ -251,6 +251,61 @@ pub fn read_materials(bytes: &[u8], mark: DecimalMark) -> Result<MaterialTable, 
     Ok(table)
 }
 
+/// The text of a table, without the mark that some spreadsheets put first.
+pub(crate) fn text_of(bytes: &[u8]) -> Result<&str, TableError> {
+    if bytes.len() > LARGEST_TABLE {
+        return Err(TableError::TooLarge { bytes: bytes.len() });
+    }
+    let text = core::str::from_utf8(bytes).map_err(|error| {
+        let before = &bytes[..error.valid_up_to()];
+        TableError::NotUtf8 { line: count_lines(before) }
+    })?;
+    Ok(text.strip_prefix('\u{feff}').unwrap_or(text))
+}
+
+/// Reads a table line by line, whichever of the three marks parts its cells.
+pub(crate) fn reader_of(text: &str) -> csv::Reader<&[u8]> {
+    csv::ReaderBuilder::new()
+        .delimiter(delimiter_of(text))
+        .flexible(true)
+        .has_headers(true)
+        .from_reader(text.as_bytes())
+}
+
+/// The line a record begins on. The reader places one that follows a line end of two signs, or an empty line, before it.
+pub(crate) fn line_of(text: &str, record: &csv::StringRecord) -> u64 {
+    let Some(position) = record.position() else { return 0 };
+    let from = usize::try_from(position.byte()).unwrap_or(usize::MAX);
+    let ends = text.as_bytes().get(from..).unwrap_or_default().iter().take_while(|byte| b"\r\n".contains(byte));
+    position.line() + ends.map(|byte| u64::from(*byte == b'\n')).sum::<u64>()
+}
+
+/// Writes a table. Where the comma is the decimal mark, spreadsheets part cells by semicolons.
+pub(crate) fn writer_for(mark: DecimalMark) -> csv::Writer<Vec<u8>> {
+    let delimiter = if mark == DecimalMark::Comma { b';' } else { b',' };
+    csv::WriterBuilder::new().delimiter(delimiter).terminator(csv::Terminator::CRLF).from_writer(Vec::new())
+}
+
+/// Whether a cell gets an apostrophe before it: a spreadsheet would compute, or it looks as if it had got one already.
+fn needs_a_shield(cell: &str) -> bool {
+    begins_a_formula(cell.trim_start_matches('\''))
+}
+
+/// A cell at which no spreadsheet begins to compute.
+pub(crate) fn shielded(cell: &str) -> String {
+    if needs_a_shield(cell) { format!("'{cell}") } else { cell.to_owned() }
+}
+
+/// What was written by [`shielded`]; `None` where a cell begins like a formula of a spreadsheet.
+pub(crate) fn unshielded(cell: &str) -> Option<&str> {
+    let cell = cell.trim();
+    match cell.strip_prefix('\'').filter(|rest| needs_a_shield(rest)) {
+        Some(rest) => Some(rest),
+        None if begins_a_formula(cell) => None,
+        None => Some(cell),
+    }
+}
+
 fn count_lines(bytes: &[u8]) -> u64 {
     1 + bytes.iter().map(|byte| u64::from(*byte == b'\n')).sum::<u64>()
 }
@@ -267,11 +322,10 @@ fn read_row(line: u64, cells: [&str; 7], mark: DecimalMark, table: &mut Material
     let mut text = |column: &'static str, cell: &str, most: usize| {
         let cell = cell.trim();
         // What this table was written with a mark against formulas is read without it.
-        let shielded = cell.strip_prefix('\'').filter(|rest| begins_a_formula(rest));
-        if shielded.is_none() && begins_a_formula(cell) {
+        let cell = unshielded(cell).unwrap_or_else(|| {
             table.note(line, column, TableProblem::SpreadsheetFormula);
-        }
-        let cell = shielded.unwrap_or(cell);
+            cell
+        });
         if cell.chars().count() > most {
             table.note(line, column, TableProblem::TooLong { most });
         }
@@ -405,10 +459,9 @@ fn phase_of(word: &str) -> Option<PhaseKind> {
 /// Writes a table of materials. A cell at which a spreadsheet would begin to compute gets an apostrophe before it.
 #[must_use]
 pub fn write_materials(rows: &[MaterialRow], mark: DecimalMark) -> String {
-    // Where the comma is the decimal mark, spreadsheets part cells by semicolons; parts are quoted then.
-    let delimiter = if mark == DecimalMark::Comma { b';' } else { b',' };
-    let mut writer = csv::WriterBuilder::new().delimiter(delimiter).from_writer(Vec::new());
-    let shield = |cell: &str| if begins_a_formula(cell) { format!("'{cell}") } else { cell.to_owned() };
+    // Parts are quoted where semicolons part the cells.
+    let mut writer = writer_for(mark);
+    let shield = shielded;
     // Writing into memory cannot fail.
     let _ = writer.write_record(COLUMNS);
     for row in rows {

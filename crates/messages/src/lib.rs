@@ -55,7 +55,7 @@ pub const PIECES: [Piece; 4] = [
             "ph",
             "label",
             "post",
-            "cost",
+            "costs",
             "settings",
             "paste",
             "about",

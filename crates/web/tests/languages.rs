@@ -18,6 +18,7 @@ use stillroom_web::messages::{Language, speak_natively};
 use stillroom_web::rooms::batches::command::BatchesCommand;
 use stillroom_web::rooms::batches::view::{CardView, RunView};
 use stillroom_web::rooms::command::Command;
+use stillroom_web::rooms::costs::command::CostsCommand;
 use stillroom_web::rooms::extracts::command::ExtractsCommand;
 use stillroom_web::rooms::findings::command::FindingsCommand;
 use stillroom_web::rooms::formula::command::FormulaCommand;
@@ -621,8 +622,8 @@ fn what_one_has_is_worked_out_in_german_and_french() {
         let holding =
             |field, text: &str| MaterialsCommand::SetHolding { material: BETAINE, field, text: text.to_owned() };
         page.apply(holding(HoldingField::Stock, "1"));
-        page.apply(holding(HoldingField::Currency, "EUR"));
         page.apply(holding(HoldingField::Price, "9"));
+        page.apply(holding(HoldingField::Currency, "EUR"));
         page.apply(holding(HoldingField::Pack, "100"));
         page.apply(holding(HoldingField::Expiry, "2025-12-24"));
         for wanted in ["cheapest", "expiring", "shelf"] {
@@ -641,5 +642,55 @@ fn what_one_has_is_worked_out_in_german_and_french() {
             let written = page.session.write_up_with_substitutions(id, form);
             page.hear("the author's table", &written);
         }
+    });
+}
+
+#[test]
+fn what_a_batch_costs_is_said_in_german_and_french() {
+    in_every_other_language(|page| {
+        page.apply(CostsCommand::LookAtCosts { looking: true });
+        let fill =
+            |field: &str, text: &str| CostsCommand::SetCostField { field: field.to_owned(), text: text.to_owned() };
+        for (field, text) in [
+            ("batch.count", "viel"),
+            ("batch.count", "1,5"),
+            ("batch.count", "12"),
+            ("batch.volume", "50"),
+            ("cost.stays", "5"),
+            ("cost.minutes", "90"),
+            ("cost.hour", "20"),
+            ("cost.margin", "viel"),
+            ("cost.margin", "60"),
+            ("cost.batches", "0,5"),
+            ("cost.batches", "3"),
+            ("cost.currency", "Taler"),
+            ("cost.price", "0,85"),
+        ] {
+            page.apply(fill(field, text));
+        }
+        let holding =
+            |field, text: &str| MaterialsCommand::SetHolding { material: BETAINE, field, text: text.to_owned() };
+        page.apply(holding(HoldingField::Currency, "USD"));
+        page.apply(holding(HoldingField::Price, "9"));
+        page.apply(holding(HoldingField::Pack, "100"));
+        page.apply(holding(HoldingField::Shipping, "2"));
+        page.apply(holding(HoldingField::Currency, "USD"));
+        page.apply(fill("cost.currency", "EUR"));
+        page.apply(fill("cost.currency", "USD"));
+        for walls in ["polystyrene", "bare-aluminium", "polyester", "lacquered-metal", "glass"] {
+            page.apply(fill("cost.walls", walls));
+            for ph in ["3", "5,5", "11"] {
+                page.apply(FormulaCommand::SetTargetPh { text: ph.to_owned() });
+            }
+        }
+        page.apply(fill("batch.density", "1"));
+        for table in
+            ["material,price,currency,shipping,stock_g\nc3,8,EUR,1,50\n", "name,price\nZink,x\nBetain,3\n", "x\n"]
+        {
+            let read = page.session.read_prices(table.as_bytes());
+            page.hear("a table of prices", &read);
+            page.apply(CostsCommand::TakePrices {});
+        }
+        page.show();
     });
 }

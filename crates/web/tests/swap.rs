@@ -231,8 +231,8 @@ fn the_cheapest_says_what_has_no_price_and_what_expires_is_used_up() {
     desk.ask("cheapest");
     assert!(desk.view().said.iter().any(|said| said.contains("No prices are known")));
     for (material, price) in [(SQUALANE, "40"), (SUNFLOWER, "4")] {
-        desk.hold(material, HoldingField::Currency, "EUR");
         desk.hold(material, HoldingField::Price, price);
+        desk.hold(material, HoldingField::Currency, "EUR");
         desk.hold(material, HoldingField::Pack, "100 g");
     }
     desk.fill("swap.further", "somewhat");

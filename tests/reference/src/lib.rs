@@ -14,6 +14,7 @@ pub mod arithmetic;
 pub mod bench_run;
 pub mod catalogue_chemistry;
 pub mod catalogue_oils;
+pub mod costs;
 pub mod emulsions;
 pub mod findings_chemistry;
 pub mod formulas;
@@ -43,6 +44,7 @@ pub const SETS: &[fn() -> Vec<EvidenceSet>] = &[
     ph::evidence,
     rebuilding::evidence,
     labels::evidence,
+    costs::evidence,
 ];
 
 /// What a comparison with one set of outside values found.

@@ -36,6 +36,7 @@ export function createHolding(session, material) {
   const price = field('price', text.price);
   const currency = field('currency', text.currency, { keyboard: 'text' });
   const pack = field('pack', text.pack);
+  const shipping = field('shipping', text.shipping);
   const stock = field('stock', text.stock);
   const lot = field('lot', text.lot, { keyboard: 'text' });
   const expiry = field('expiry', text.expiry, { keyboard: 'text' });
@@ -44,7 +45,7 @@ export function createHolding(session, material) {
   const usual = field('usual', text.ownUsual, { keyboard: 'text' });
   const note = field('note', text.ownNote, { keyboard: 'text', long: true, class: 'wide' });
   const remarks = make('div', {});
-  const all = { price, currency, pack, stock, lot, expiry, density, usual, note };
+  const all = { price, currency, pack, shipping, stock, lot, expiry, density, usual, note };
   const first = [stock, lot, expiry];
   return {
     root: make(
@@ -57,7 +58,11 @@ export function createHolding(session, material) {
         'details',
         { class: 'scales' },
         make('summary', {}, text.holdingMore),
-        make('div', { class: 'grid' }, ...[price, currency, pack, density, usual, note].map((each) => each.root)),
+        make(
+          'div',
+          { class: 'grid' },
+          ...[price, currency, pack, shipping, density, usual, note].map((each) => each.root),
+        ),
       ),
     ),
     /** @param {HoldingView} view */

@@ -332,7 +332,8 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
     let purpose = if has(has::RINSE_OFF) { Purpose::RinseOff } else { Purpose::LeaveOn };
     let written_in = if has(has::GRAMS) { WrittenIn::Grams } else { WrittenIn::Percent };
     let (kind, measured_ph) = (None, None);
-    let label = String::new();
+    // What stays on the device of whoever wrote it.
+    let (label, costs) = (String::new(), String::new());
     Ok(Formula {
         name,
         purpose,
@@ -344,6 +345,7 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
         steps,
         notes,
         label,
+        costs,
         batch,
         set_aside,
         next_number,

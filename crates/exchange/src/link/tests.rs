@@ -127,6 +127,7 @@ fn formula() -> impl Strategy<Value = Formula> {
             phases,
             steps,
             label: String::new(),
+            costs: String::new(),
             notes,
             batch,
             set_aside,

@@ -3,8 +3,14 @@
 ## What a maker has.
 
 not-a-currency = Eine Währung hat drei Buchstaben, etwa EUR, USD oder GBP.
+currency-without-price = Zuerst den Preis eingeben: Eine Währung allein stünde für einen Preis von nichts.
 not-a-day = Das ist kein Tag des Kalenders. Als Jahr-Monat-Tag eingeben, etwa 2027-05-31, oder nichts.
 price-per-hundred-grams = { $amount } { $currency } für 100 g
+price-with-currency = { $amount } { $currency }
+price-noted = Preis vom { $day }.
+price-before = Davor: { $price }, notiert am { $day }.
+price-before-pack = Davor: { $price } für { $pack }, notiert am { $day }.
+cell-incomplete = Ein Betrag braucht seine Währung und ein Versand seinen Preis.
 past-its-date = Abgelaufen: aufzubrauchen bis { $day }.
 your-own-source = auf diesem Gerät eingegeben, anstelle des Werts im Katalog
 your-own-basis = eigene
@@ -152,6 +158,7 @@ page-holding = Vorrat und Preis
 page-price = Packungspreis
 page-currency = Währung
 page-pack = Packungsinhalt
+page-shipping = Versand je Packung
 page-stock = Vorrätig
 page-lot = Charge
 page-expiry = Aufbrauchen bis

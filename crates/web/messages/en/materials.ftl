@@ -3,8 +3,14 @@
 ## What a maker has.
 
 not-a-currency = A currency is three letters, such as EUR, USD or GBP.
+currency-without-price = Type the price first: a currency alone would stand for a price of nothing.
 not-a-day = That is not a day of the calendar. Type it as year-month-day, such as 2027-05-31, or nothing.
 price-per-hundred-grams = { $amount } { $currency } for 100 g
+price-with-currency = { $amount } { $currency }
+price-noted = Price noted on { $day }.
+price-before = Before that: { $price }, noted on { $day }.
+price-before-pack = Before that: { $price } for { $pack }, noted on { $day }.
+cell-incomplete = An amount of money needs its currency, and a shipping its price.
 past-its-date = Past its date: it should have been used by { $day }.
 your-own-source = typed on this device, in place of the catalogue's
 your-own-basis = yours
@@ -152,6 +158,7 @@ page-holding = What you have of it
 page-price = Price of a pack
 page-currency = Currency
 page-pack = A pack holds
+page-shipping = Shipping of a pack
 page-stock = In stock
 page-lot = Lot
 page-expiry = Use by

@@ -3,8 +3,14 @@
 ## What a maker has.
 
 not-a-currency = Une monnaie s’écrit en trois lettres, par exemple EUR, USD ou GBP.
+currency-without-price = Saisir d’abord le prix : une monnaie seule vaudrait un prix nul.
 not-a-day = Ce n’est pas un jour du calendrier. Saisir année-mois-jour, par exemple 2027-05-31, ou rien.
 price-per-hundred-grams = { $amount } { $currency } pour 100 g
+price-with-currency = { $amount } { $currency }
+price-noted = Prix noté le { $day }.
+price-before = Avant : { $price }, noté le { $day }.
+price-before-pack = Avant : { $price } pour { $pack }, noté le { $day }.
+cell-incomplete = Un montant demande sa monnaie, et un port son prix.
 past-its-date = Date dépassée : à utiliser avant le { $day }.
 your-own-source = saisi sur cet appareil, à la place de la valeur du catalogue
 your-own-basis = à vous
@@ -152,6 +158,7 @@ page-holding = Stock et prix
 page-price = Prix de l’emballage
 page-currency = Monnaie
 page-pack = Contenance
+page-shipping = Port par emballage
 page-stock = En stock
 page-lot = Lot
 page-expiry = À utiliser avant le

@@ -4,6 +4,7 @@ use crate::contract::commands::{ReadCommand, commands, field_of};
 use crate::lazy::lazy;
 use crate::rooms::batches::command::BatchesCommand;
 use crate::rooms::bench::command::BenchCommand;
+use crate::rooms::costs::command::CostsCommand;
 use crate::rooms::extracts::command::ExtractsCommand;
 use crate::rooms::findings::command::FindingsCommand;
 use crate::rooms::formula::command::FormulaCommand;
@@ -93,6 +94,8 @@ rooms! {
     Label(LabelCommand),
     /// On the post.
     Post(PostCommand),
+    /// On the costs.
+    Costs(CostsCommand),
 }
 
 impl Command {
@@ -133,6 +136,7 @@ lazy! {
             .or_else(|| BatchesCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| LabelCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| PostCommand::from_page(name, page).map(|read| read.map(Into::into)))
+            .or_else(|| CostsCommand::from_page(name, page).map(|read| read.map(Into::into)))
             .or_else(|| PasteCommand::from_page(name, page).map(|read| read.map(Into::into)))
     } else { None }
 }

@@ -232,6 +232,7 @@ lazy! {
             Command::Paste(command) => session.act_on_paste(&command),
             Command::Label(command) => session.act_on_label(command),
             Command::Post(command) => session.act_on_post(command),
+            Command::Costs(command) => session.act_on_costs(command),
             // The first file has acted on the others.
             _ => Answer::default(),
         }
@@ -274,6 +275,7 @@ lazy! {
         session.present_at_bench(update);
         session.present_label(update);
         session.present_post(update);
+        session.present_costs(update);
     } else {}
 }
 

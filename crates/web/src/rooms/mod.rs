@@ -8,6 +8,7 @@ pub mod update;
 
 pub mod batches;
 pub mod bench;
+pub mod costs;
 pub mod extracts;
 pub mod findings;
 pub mod formula;

@@ -21,11 +21,11 @@ pub(crate) fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "batch.volume" => common::takes_volume().to_owned(),
         "batch.headspace" | "batch.loss" => common::takes_allowance().to_owned(),
         "batch.density" | "material.density" | "holding.density" => common::takes_density(&number(98, 2)),
-        "holding.price" => common::takes_price().to_owned(),
+        "holding.price" | "holding.shipping" => common::takes_price().to_owned(),
         "formula.ph" => common::takes_ph(&number(55, 1)),
         "phase.temperature" => common::takes_temperature().to_owned(),
         "setting.tolerance" => common::takes_tolerance(&number(5, 0)),
-        kind if ["extract.", "run.", "ph.", "swap.", "label."].iter().any(|room| kind.starts_with(room)) => {
+        kind if ["extract.", "run.", "ph.", "swap.", "label.", "cost."].iter().any(|room| kind.starts_with(room)) => {
             what_field_beyond_takes(kind, field, mark)
         }
         _ => common::takes_mass(&half),
@@ -96,7 +96,7 @@ pub(crate) fn act_name(act: &str) -> &'static str {
         "material.import" => desk::act_material_import(),
         "part.add" | "part.amount" | "part.remove" => desk::act_parts(),
         act if act.starts_with("material.") => desk::act_material(),
-        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label.", "post."]
+        act if ["extract.", "run.", "ph.", "swap.", "paste.", "label.", "post.", "cost."]
             .iter()
             .any(|room| act.starts_with(room)) =>
         {
@@ -116,6 +116,8 @@ lazy! {
             crate::messages::swap::takes_figure().to_owned()
         } else if kind.starts_with("label.") {
             crate::rooms::label::sentences::what_field_takes(kind, mark)
+        } else if kind.starts_with("cost.") {
+            crate::rooms::costs::sentences::what_field_takes(kind)
         } else {
             sentences_extract::what_field_takes(field, mark)
         }
@@ -136,6 +138,10 @@ lazy! {
             crate::messages::label::act_name()
         } else if act.starts_with("post.") {
             crate::messages::post::act_name()
+        } else if act == "cost.prices" {
+            crate::messages::costs::act_prices()
+        } else if act.starts_with("cost.") {
+            crate::messages::costs::act_name()
         } else if act.starts_with("paste.") {
             crate::messages::paste::act_name()
         } else {

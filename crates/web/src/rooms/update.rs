@@ -9,6 +9,7 @@ use crate::rooms::batches::view::JournalView;
 use crate::rooms::batches::view::RunView;
 use crate::rooms::bench::view::BatchView;
 use crate::rooms::bench::view::SettingsView;
+use crate::rooms::costs::view::CostsView;
 use crate::rooms::extracts::view::ExtractView;
 use crate::rooms::extracts::view::ExtractsView;
 use crate::rooms::findings::view::FindingsView;
@@ -101,6 +102,9 @@ pub struct Update {
     /// The post about the open formula.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::post")]
     pub post: Option<PostView>,
+    /// What the open formula costs.
+    #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::costs")]
+    pub costs: Option<CostsView>,
     /// The maker's batches.
     #[serde(skip_serializing_if = "Option::is_none", serialize_with = "beyond::batches")]
     pub batches: Option<BatchesView>,
@@ -120,8 +124,8 @@ pub struct Update {
 /// file.
 mod beyond {
     use super::{
-        BatchesView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView, PostView,
-        RunView, SwapView,
+        BatchesView, CostsView, ExtractView, ExtractsView, FindingsView, JournalView, LabelView, MaterialView, PhView,
+        PostView, RunView, SwapView,
     };
     use crate::lazy::lazy;
     use serde::Serializer;
@@ -153,6 +157,7 @@ mod beyond {
         whole "a1" ph hand_ph PhView,
         whole "a3" label hand_label LabelView,
         whole "a4" post hand_post PostView,
+        whole "a5" costs hand_costs CostsView,
         swap "b3" swap hand_swap SwapView,
     }
 }

@@ -8,6 +8,7 @@ mod pieces;
 use crate::lazy::{self, Piece};
 use crate::messages::{self, Language};
 use crate::rooms::command::Command;
+use crate::rooms::costs::view::PricesView;
 use crate::rooms::jar::view::TrailView;
 use crate::rooms::materials::view::MaterialHit;
 use crate::rooms::materials::view::{SourceView, TableView};
@@ -21,9 +22,9 @@ use crate::seam::evaluate::EvaluationOptions;
 use crate::seam::pieces::{
     add_photo, add_records, begin_backup, choose_in_recipe, compare_version, count_findings, evaluate_beside, finish,
     forget_backup, formula_id, link_of, photo_of_backup, photo_was_lost, predict_ph, read_backup, read_beside,
-    read_beside_without, read_colour, read_link, read_link_without, read_log, read_recipe, read_table, rest,
-    solve_by_chance, sources, storage_remarks, stray_photos, versions_of, write_backup, write_table, write_up,
-    write_up_with_substitutions,
+    read_beside_without, read_colour, read_link, read_link_without, read_log, read_prices, read_recipe, read_table,
+    rest, solve_by_chance, sources, storage_remarks, stray_photos, versions_of, write_backup, write_prices,
+    write_table, write_up, write_up_with_substitutions,
 };
 use crate::session::Session;
 use crate::session::keeping::{LoggedStore, MemoryStore, Written};
@@ -245,6 +246,22 @@ impl Stillroom {
     #[must_use]
     pub fn write_table(&self) -> String {
         write_table(self)
+    }
+
+    /// Reads a table of prices and says what it would change, and line by line what is wrong with it. Nothing is taken in yet.
+    ///
+    /// # Errors
+    /// Never by what a file holds.
+    #[wasm_bindgen(js_name = readPrices)]
+    pub fn read_prices(&mut self, bytes: &[u8]) -> Result<Ts<PricesView>, JsError> {
+        read_prices(self, bytes)
+    }
+
+    /// Prices and stock of what the maker has as a table for a spreadsheet.
+    #[wasm_bindgen(js_name = writePrices)]
+    #[must_use]
+    pub fn write_prices(&self) -> String {
+        write_prices(self)
     }
 
     /// Reads the colour of an entry of the open journal from pixels of the product and of a white beside it: red, green,

@@ -2,6 +2,7 @@
 
 use super::{BackupPhoto, BackupWriter, Stillroom};
 use crate::lazy::lazy;
+use crate::rooms::costs::view::PricesView;
 use crate::rooms::materials::view::{SourceView, TableView};
 use crate::rooms::paste::view::RecipeView;
 use crate::rooms::share::view::{ComparisonView, LinkView, ReadingOptions, ReadingView};
@@ -63,6 +64,18 @@ lazy! {
 lazy! {
     whole "21" pub(super) fn write_table(seam: &Stillroom) -> String {
         seam.session.write_table()
+    } else { String::new() }
+}
+
+lazy! {
+    whole "a6" pub(super) fn read_prices(seam: &mut Stillroom, bytes: &[u8]) -> Handed<PricesView> {
+        Ok(seam.session.read_prices(bytes).into_ts()?)
+    } else { Err(not_here()) }
+}
+
+lazy! {
+    whole "a7" pub(super) fn write_prices(seam: &Stillroom) -> String {
+        seam.session.write_prices()
     } else { String::new() }
 }
 

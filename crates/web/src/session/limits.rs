@@ -38,6 +38,7 @@ fn texts_of_formula(formula: &Formula) -> usize {
     formula.name.len()
         + formula.notes.len()
         + formula.label.len()
+        + formula.costs.len()
         + steps
         + notes
         + phases.sum::<usize>()
@@ -58,7 +59,9 @@ fn length_of_texts(slot: &Slot) -> usize {
             record.extract.name.len()
                 + record.extract.values.iter().map(|(key, value)| key.len() + value.len()).sum::<usize>()
         }
-        Slot::Holding(_, Some(holding)) => holding.lot.len() + holding.note.len() + holding.usual.len(),
+        Slot::Holding(_, Some(holding)) => {
+            holding.lot.len() + holding.note.len() + holding.usual.len() + holding.prices.len()
+        }
         Slot::Batch(_, Some(record)) => {
             let said = |event: &Event| match &event.deed {
                 Deed::Said(name, text) => name.len() + text.len(),

@@ -104,6 +104,8 @@ pub enum HoldingField {
     Currency,
     /// What a pack holds.
     Pack,
+    /// What getting a pack here adds.
+    Shipping,
     /// How much is there.
     Stock,
     /// Lot number.

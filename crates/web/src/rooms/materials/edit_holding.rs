@@ -31,6 +31,7 @@ const HIGHEST_PRICE: Decimal = Decimal::from_parts(1_000_000, 0, 0, false, 0);
 enum HoldingError {
     Number(NumberError),
     Currency,
+    NoPrice,
     Day,
 }
 
@@ -50,8 +51,13 @@ impl Session {
             Ok(()) => Answer { field: Some(field.clone()), ..Answer::default() },
             Err(HoldingError::Number(error)) => about(&field, Err(error), self.mark()),
             Err(HoldingError::Currency) => refusal(&field, "quantity.not-a-currency", says::not_a_currency()),
+            Err(HoldingError::NoPrice) => refusal(&field, "holding.no-price", says::currency_without_price()),
             Err(HoldingError::Day) => refusal(&field, "holding.not-a-day", says::not_a_day()),
         };
+        let prices = [HoldingField::Price, HoldingField::Currency, HoldingField::Pack, HoldingField::Shipping];
+        if answer.error.is_none() && prices.contains(&which) {
+            after.note_price(&self.around.today());
+        }
         if answer.error.is_none() && before.as_deref() != Some(&after) {
             let after = (after != Holding::default()).then(|| Rc::new(after));
             if before != after {
@@ -80,9 +86,16 @@ impl Session {
             }
             HoldingField::Currency => {
                 let currency = Currency::new(&text.to_ascii_uppercase()).map_err(|_| HoldingError::Currency)?;
-                holding.price = Some(Money::new(holding.price.map_or(Decimal::ZERO, Money::amount), currency));
+                // Without a price it would be one of nothing, and a price that is missing is never nothing.
+                let amount = holding.price.map(Money::amount).ok_or(HoldingError::NoPrice)?;
+                holding.price = Some(Money::new(amount, currency));
             }
             HoldingField::Pack => holding.pack = mass(text)?,
+            HoldingField::Shipping if text.is_empty() => holding.shipping = None,
+            HoldingField::Shipping => {
+                let amount = read_plain(text, mark, Decimal::ZERO, HIGHEST_PRICE).map_err(HoldingError::Number)?;
+                holding.shipping = Some(amount);
+            }
             HoldingField::Stock => holding.stock = mass(text)?,
             HoldingField::Lot => text.clone_into(&mut holding.lot),
             HoldingField::Note => text.clone_into(&mut holding.note),
@@ -273,6 +286,7 @@ const fn field_name(which: HoldingField) -> &'static str {
         HoldingField::Price => "price",
         HoldingField::Currency => "currency",
         HoldingField::Pack => "pack",
+        HoldingField::Shipping => "shipping",
         HoldingField::Stock => "stock",
         HoldingField::Lot => "lot",
         HoldingField::Expiry => "expiry",

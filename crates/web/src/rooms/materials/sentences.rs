@@ -44,10 +44,16 @@ pub(crate) fn line_problem(problem: &LineProblem, mark: DecimalMark) -> String {
         TableProblem::SpreadsheetFormula => says::cell_spreadsheet_formula().to_owned(),
         TableProblem::UnknownClass { text } => says::cell_unknown_class(text),
         TableProblem::UnknownPhase { text } => says::cell_unknown_phase(text),
+        TableProblem::Number(error) if ["pack_g", "stock_g", "price", "shipping"].contains(column) => {
+            let field = if column.ends_with("_g") { "holding.stock" } else { "holding.price" };
+            sentences::number_error(error, &crate::rooms::said::what_field_takes(field, mark), mark)
+        }
         TableProblem::Number(error) => {
             let field = if *column == "parts" { "part" } else { "material.density" };
             sentences::number_error(error, &crate::rooms::said::what_field_takes(field, mark), mark)
         }
+        TableProblem::UnknownCurrency { .. } => says::not_a_currency().to_owned(),
+        TableProblem::Incomplete => says::cell_incomplete().to_owned(),
         TableProblem::UnknownMaterial { name } => says::cell_unknown_material(name),
         TableProblem::PartsOutOfBalance => says::cell_parts_out_of_balance().to_owned(),
         TableProblem::TooManyCells => says::cell_too_many_cells().to_owned(),

@@ -109,6 +109,8 @@ pub struct HoldingView {
     pub currency: String,
     /// What a pack holds.
     pub pack: String,
+    /// What getting a pack here adds.
+    pub shipping: String,
     /// How much is there.
     pub stock: String,
     /// Lot number.

@@ -1,0 +1,23 @@
+//! What the page can ask of the costs.
+
+use crate::contract::commands::commands;
+
+commands! {
+    /// What the page can ask of the costs. Text fields carry what was typed, as it was typed.
+    pub enum CostsCommand;
+
+    /// Look at the costs, or away from them: they are worked out only while somebody looks.
+    "look-at-costs" LookAtCosts {
+        /// Whether the page shows them.
+        looking: bool as "boolean",
+    },
+    /// Fill in a field of them.
+    "set-cost-field" SetCostField {
+        /// Which.
+        field: String as "string",
+        /// As typed or chosen; empty for what is worked out or not counted.
+        text: String as "string",
+    },
+    /// Take in the prices of the table that was read.
+    "take-prices" TakePrices {},
+}
