@@ -3,10 +3,7 @@
 //! Tables follow RFC 4180, with the mark for UTF-8 before them, but for what parts their cells: where the comma is the decimal
 //! mark, semicolons do.
 
-use crate::table::{
-    LineProblem, MOST_LINES, MOST_PROBLEMS, TableError, TableProblem, line_of, reader_of, shielded, text_of,
-    unshielded, writer_for,
-};
+use crate::table::{Table, TableError, TableProblem, read_rows, shielded, unshielded, writer_for};
 use rust_decimal::Decimal;
 use stillroom_core::cost::decimals_of;
 use stillroom_core::number::{DecimalMark, read_plain, write_between};
@@ -43,27 +40,8 @@ pub struct PriceRow {
     pub stock: Option<Grams>,
 }
 
-/// A table of prices that was read.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
-pub struct PriceTable {
-    /// The prices.
-    pub rows: Vec<PriceRow>,
-    /// What is wrong, line by line, at most [`MOST_PROBLEMS`].
-    pub problems: Vec<LineProblem>,
-    /// How many more problems there are.
-    pub more_problems: usize,
-}
-
-impl PriceTable {
-    /// Notes a problem.
-    pub fn note(&mut self, line: u64, column: &'static str, problem: TableProblem) {
-        if self.problems.len() < MOST_PROBLEMS {
-            self.problems.push(LineProblem { line, column, problem });
-        } else {
-            self.more_problems += 1;
-        }
-    }
-}
+/// A table of prices.
+pub type PriceTable = Table<PriceRow>;
 
 /// Reads a table of prices. What a cell leaves empty is not said: nothing is taken away by it.
 ///
@@ -80,34 +58,7 @@ impl PriceTable {
 /// # Ok::<(), stillroom_exchange::table::TableError>(())
 /// ```
 pub fn read_prices(bytes: &[u8], mark: DecimalMark) -> Result<PriceTable, TableError> {
-    let text = text_of(bytes)?;
-    let mut reader = reader_of(text);
-    let head = reader.headers().map_err(|_| TableError::NoNameColumn)?.clone();
-    let place = |column: &str| head.iter().position(|cell| cell.trim().eq_ignore_ascii_case(column));
-    let places = PRICE_COLUMNS.map(place);
-    if places[0].is_none() && places[1].is_none() {
-        return Err(TableError::NoNameColumn);
-    }
-    let mut table = PriceTable::default();
-    let mut record = csv::StringRecord::new();
-    let mut count = 0;
-    while reader.read_record(&mut record).map_err(|_| TableError::NoNameColumn)? {
-        count += 1;
-        if count > MOST_LINES {
-            return Err(TableError::TooManyLines { most: MOST_LINES });
-        }
-        if record.iter().all(|cell| cell.trim().is_empty()) {
-            continue;
-        }
-        let line = line_of(text, &record);
-        if record.len() > head.len() {
-            table.note(line, "name", TableProblem::TooManyCells);
-        }
-        let cells = places.map(|place| place.and_then(|place| record.get(place)).unwrap_or_default());
-        let row = read_row(line, cells, mark, &mut table);
-        table.rows.push(row);
-    }
-    Ok(table)
+    read_rows(bytes, PRICE_COLUMNS, &["material", "name"], |line, cells, table| read_row(line, cells, mark, table))
 }
 
 fn read_row(line: u64, cells: [&str; 7], mark: DecimalMark, table: &mut PriceTable) -> PriceRow {

@@ -52,17 +52,26 @@ pub struct MaterialRow {
 }
 
 /// A table that was read.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct MaterialTable {
-    /// The materials.
-    pub rows: Vec<MaterialRow>,
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Table<Row> {
+    /// Its rows.
+    pub rows: Vec<Row>,
     /// What is wrong, line by line, at most [`MOST_PROBLEMS`].
     pub problems: Vec<LineProblem>,
     /// How many more problems there are.
     pub more_problems: usize,
 }
 
-impl MaterialTable {
+/// A table of materials.
+pub type MaterialTable = Table<MaterialRow>;
+
+impl<Row> Default for Table<Row> {
+    fn default() -> Self {
+        Self { rows: Vec::new(), problems: Vec::new(), more_problems: 0 }
+    }
+}
+
+impl<Row> Table<Row> {
     /// Notes a problem.
     pub fn note(&mut self, line: u64, column: &'static str, problem: TableProblem) {
         if self.problems.len() < MOST_PROBLEMS {
@@ -209,17 +218,38 @@ impl TableError {
 /// `table.too-large`, `table.not-utf8`, `table.no-name-column`, `table.too-many-lines`. What is wrong with single lines
 /// is in [`MaterialTable::problems`].
 pub fn read_materials(bytes: &[u8], mark: DecimalMark) -> Result<MaterialTable, TableError> {
+    let mut first_lines: HashMap<String, u64> = HashMap::new();
+    read_rows(bytes, COLUMNS, &["name"], |line, cells, table| {
+        let row = read_row(line, cells, mark, table);
+        if !row.name.is_empty() {
+            if let Some(&first) = first_lines.get(&row.name.to_lowercase()) {
+                table.note(line, "name", TableProblem::NameTwice { first });
+            } else {
+                first_lines.insert(row.name.to_lowercase(), line);
+            }
+        }
+        row
+    })
+}
+
+/// Reads a table row by row: the cells of `columns`, in their order wherever they stand, one that is not there empty. It is
+/// a table if one of the columns that name something is there; empty lines are passed over.
+pub(crate) fn read_rows<Row, const N: usize>(
+    bytes: &[u8],
+    columns: [&str; N],
+    naming: &[&str],
+    mut read: impl FnMut(u64, [&str; N], &mut Table<Row>) -> Row,
+) -> Result<Table<Row>, TableError> {
     let text = text_of(bytes)?;
     let mut reader = reader_of(text);
     // The text is UTF-8 and the reader flexible: what is left that could fail is no table.
     let head = reader.headers().map_err(|_| TableError::NoNameColumn)?.clone();
-    let places: Vec<Option<usize>> =
-        COLUMNS.iter().map(|column| head.iter().position(|cell| cell.trim().eq_ignore_ascii_case(column))).collect();
-    if places[0].is_none() {
+    let place = |column: &str| head.iter().position(|cell| cell.trim().eq_ignore_ascii_case(column));
+    if naming.iter().all(|column| place(column).is_none()) {
         return Err(TableError::NoNameColumn);
     }
-    let mut table = MaterialTable::default();
-    let mut first_lines: HashMap<String, u64> = HashMap::new();
+    let places = columns.map(place);
+    let mut table = Table::default();
     let mut record = csv::StringRecord::new();
     let mut count = 0;
     while reader.read_record(&mut record).map_err(|_| TableError::NoNameColumn)? {
@@ -234,25 +264,15 @@ pub fn read_materials(bytes: &[u8], mark: DecimalMark) -> Result<MaterialTable, 
         if record.len() > head.len() {
             table.note(line, "name", TableProblem::TooManyCells);
         }
-        let cells = COLUMNS.map(|column| {
-            let place = COLUMNS.iter().position(|each| *each == column).and_then(|at| places[at]);
-            place.and_then(|place| record.get(place)).unwrap_or_default()
-        });
-        let row = read_row(line, cells, mark, &mut table);
-        if !row.name.is_empty() {
-            if let Some(&first) = first_lines.get(&row.name.to_lowercase()) {
-                table.note(line, "name", TableProblem::NameTwice { first });
-            } else {
-                first_lines.insert(row.name.to_lowercase(), line);
-            }
-        }
+        let cells = places.map(|place| place.and_then(|place| record.get(place)).unwrap_or_default());
+        let row = read(line, cells, &mut table);
         table.rows.push(row);
     }
     Ok(table)
 }
 
 /// The text of a table, without the mark that some spreadsheets put first.
-pub(crate) fn text_of(bytes: &[u8]) -> Result<&str, TableError> {
+fn text_of(bytes: &[u8]) -> Result<&str, TableError> {
     if bytes.len() > LARGEST_TABLE {
         return Err(TableError::TooLarge { bytes: bytes.len() });
     }
@@ -264,7 +284,7 @@ pub(crate) fn text_of(bytes: &[u8]) -> Result<&str, TableError> {
 }
 
 /// Reads a table line by line, whichever of the three marks parts its cells.
-pub(crate) fn reader_of(text: &str) -> csv::Reader<&[u8]> {
+fn reader_of(text: &str) -> csv::Reader<&[u8]> {
     csv::ReaderBuilder::new()
         .delimiter(delimiter_of(text))
         .flexible(true)
@@ -273,7 +293,7 @@ pub(crate) fn reader_of(text: &str) -> csv::Reader<&[u8]> {
 }
 
 /// The line a record begins on. The reader places one that follows a line end of two signs, or an empty line, before it.
-pub(crate) fn line_of(text: &str, record: &csv::StringRecord) -> u64 {
+fn line_of(text: &str, record: &csv::StringRecord) -> u64 {
     let Some(position) = record.position() else { return 0 };
     let from = usize::try_from(position.byte()).unwrap_or(usize::MAX);
     let ends = text.as_bytes().get(from..).unwrap_or_default().iter().take_while(|byte| b"\r\n".contains(byte));

@@ -3,6 +3,7 @@
 // The label of the open formula: its ingredients in order, what else it has to say, and how it stands on it.
 
 import { button, make, say, setText, show } from '../../dom/element.js';
+import { createChecks } from '../../dom/checks.js';
 import { createDescribedFields } from '../../dom/described.js';
 import { createFigures, remarks } from '../../dom/figures.js';
 import { keyed } from '../../dom/list.js';
@@ -30,7 +31,7 @@ export function furnish(place, session) {
   const list = createList();
   const said = make('div', { class: 'label-said' });
   const allergens = createAllergens();
-  const statements = createStatements(send);
+  const statements = createChecks('label-statements', (field, there) => send(field, there ? '' : 'yes'));
   const missing = make('div');
   const wording = make('div');
   const drawn = make('div', { class: 'label-drawn', tabindex: '0', role: 'group', 'aria-label': text.drawn });
@@ -101,7 +102,7 @@ export function furnish(place, session) {
     list.show(view);
     remarks(said, view.said);
     allergens.show(view);
-    statements.show(view.statements);
+    statements.show(view.statements.map(({ why, ...each }) => ({ ...each, remark: why })));
     remarks(missing, view.missing);
     remarks(wording, view.wording);
     show(wordingPart, view.wording.length > 0);
@@ -187,35 +188,6 @@ function createAllergens() {
           },
         };
       });
-    },
-  };
-}
-
-/** @param {(field: string, text: string) => void} send */
-function createStatements(send) {
-  const root = make('div', { class: 'label-statements' });
-  return {
-    root,
-    /** @param {LabelView['statements']} views */
-    show(views) {
-      keyed(
-        root,
-        views,
-        ({ field }) => {
-          const box = make('input', { type: 'checkbox', onchange: () => send(field, box.checked ? '' : 'yes') });
-          const sentence = make('span');
-          const why = make('small');
-          return {
-            root: make('label', { class: 'check' }, box, make('span', {}, sentence, ' ', why)),
-            show(each) {
-              box.checked = each.there;
-              setText(sentence, each.text);
-              setText(why, each.why);
-            },
-          };
-        },
-        ({ field }) => field,
-      );
     },
   };
 }

@@ -3,9 +3,9 @@
 // The post: the page that a maker publishes about the open formula; what is in it, how it reads, and how it is taken along.
 
 import { site } from '../../address.js';
+import { createChecks } from '../../dom/checks.js';
 import { createDescribedFields } from '../../dom/described.js';
 import { button, make, say, setText, show } from '../../dom/element.js';
-import { keyed } from '../../dom/list.js';
 import { fileName, saveFile } from '../../dom/save.js';
 import { createArticle } from './article.js';
 import { createPicture } from './picture.js';
@@ -23,7 +23,7 @@ export function furnish(place, session) {
     void session.send({ do: 'set-post-field', field, text: typed });
   const problem = make('p', { class: 'finding caution', hidden: true });
   const sizes = createDescribedFields(send, 'post-sizes');
-  const parts = createParts(send);
+  const parts = createChecks('post-parts', (field, there) => send(field, there ? '' : 'no'));
   const article = createArticle();
   const picture = createPicture(send);
   const failed = make('p', { class: 'message', role: 'alert', hidden: true });
@@ -62,7 +62,7 @@ export function furnish(place, session) {
     show(body, post.problem === '');
     if (post.problem !== '') return;
     sizes.show(post.sizes);
-    parts.show(post.parts);
+    parts.show(post.parts.map(({ label, about, ...each }) => ({ ...each, text: label, remark: about })));
     article.show(post);
     if (post.picture) picture.show(post.picture, post.title);
   });
@@ -87,40 +87,6 @@ export function furnish(place, session) {
     leave() {
       isHere = false;
       look(false);
-    },
-  };
-}
-
-/** The parts, each with a box that leaves it out. @param {(field: string, text: string) => void} send */
-function createParts(send) {
-  const root = make('div', { class: 'post-parts' });
-  return {
-    root,
-    /** @param {PostView['parts']} views */
-    show(views) {
-      keyed(
-        root,
-        views,
-        ({ field, fixed }) => {
-          const box = make('input', {
-            type: 'checkbox',
-            disabled: fixed,
-            'data-field': field,
-            onchange: () => send(field, box.checked ? '' : 'no'),
-          });
-          const label = make('span');
-          const about = make('small');
-          return {
-            root: make('label', { class: 'check' }, box, make('span', {}, label, ' ', about)),
-            show(each) {
-              box.checked = each.there;
-              setText(label, each.label);
-              setText(about, each.about);
-            },
-          };
-        },
-        ({ field }) => field,
-      );
     },
   };
 }

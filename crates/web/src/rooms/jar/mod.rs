@@ -1,4 +1,4 @@
 //! What is really in the jar.
 
-mod present;
+pub(crate) mod present;
 pub mod view;

@@ -13,7 +13,7 @@ use stillroom_core::number::{align, decimals_of, write_fixed};
 use stillroom_core::{ConstituentId, Layer, MaterialSource, Percent};
 
 /// Layers from the bottom of the jar to its top.
-const FROM_BOTTOM: [Layer; 12] = [
+pub(crate) const FROM_BOTTOM: [Layer; 12] = [
     Layer::Water,
     Layer::Humectants,
     Layer::Thickeners,

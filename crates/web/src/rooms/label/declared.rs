@@ -2,13 +2,10 @@
 
 use crate::messages::label as says;
 use crate::rooms::label::sentences;
-use crate::rooms::ph::offer::key_of;
 use crate::session::Session;
 use stillroom_core::Formula;
 use stillroom_core::evaluation::Evaluation;
-use stillroom_core::label::{Asked, declare, read_for_label, statements};
-
-use super::present::is_typical;
+use stillroom_core::label::statements;
 
 /// What a reader is told.
 pub(crate) struct DeclaredForReader {
@@ -26,14 +23,7 @@ impl Session {
         let filled = self.label_filled(formula);
         let market = filled.market();
         let contents = self.contents_of(formula, evaluation);
-        let asked = Asked {
-            market,
-            is_nano: &|id| filled.is_nano(&key_of(id)),
-            is_typical: &is_typical,
-            name: &|id| self.label_name(id, market),
-        };
-        let reading = read_for_label(&contents, &asked);
-        let list = declare(&reading.ingredients, &reading.allergens, market);
+        let (reading, list) = self.list_for_label(&contents, &filled);
         let said = self.say_of_list(&contents, &reading, &list, market);
         let stated = statements(&contents, market);
         let mut told: Vec<String> =

@@ -15,10 +15,10 @@ use crate::rooms::ph::offer::key_of;
 use crate::rooms::update::Update;
 use crate::session::Session;
 use stillroom_catalogue::Catalogue;
-use stillroom_core::checks::can_check;
+use stillroom_core::checks::{Contents, can_check};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::label::{
-    Asked, Doubt, ForLabel, LabelText, Paragraph, Stated, declare, read_for_label, statements,
+    Asked, Declaration, Doubt, ForLabel, LabelText, Paragraph, Stated, declare, read_for_label, statements,
 };
 use stillroom_core::number::with_unit;
 use stillroom_core::source::Basis;
@@ -45,19 +45,26 @@ impl Session {
         self.show_sound_label(&record, &evaluation, &lasting)
     }
 
-    fn show_sound_label(&self, record: &FormulaRecord, evaluation: &Evaluation, lasting: &Lasting) -> LabelView {
-        let formula = &record.formula;
-        let filled = self.label_filled(formula);
+    /// What of the jar the list is made of, and the list in its order, as they are in the market that was chosen.
+    pub(crate) fn list_for_label<'a>(&self, contents: &Contents<'a>, filled: &Filled) -> (ForLabel<'a>, Declaration) {
         let market = filled.market();
-        let contents = self.contents_of(formula, evaluation);
         let asked = Asked {
             market,
             is_nano: &|id| filled.is_nano(&key_of(id)),
             is_typical: &is_typical,
             name: &|id| self.label_name(id, market),
         };
-        let reading = read_for_label(&contents, &asked);
+        let reading = read_for_label(contents, &asked);
         let list = declare(&reading.ingredients, &reading.allergens, market);
+        (reading, list)
+    }
+
+    fn show_sound_label(&self, record: &FormulaRecord, evaluation: &Evaluation, lasting: &Lasting) -> LabelView {
+        let formula = &record.formula;
+        let filled = self.label_filled(formula);
+        let market = filled.market();
+        let contents = self.contents_of(formula, evaluation);
+        let (reading, list) = self.list_for_label(&contents, &filled);
         let declared = self.declaration_text(&list, market);
         let held = self.held_by_container(formula, evaluation, &filled);
         let usual = Usual {
@@ -134,7 +141,7 @@ impl Session {
 }
 
 /// Whether a material is a composite of which only what sellers usually state is known.
-pub(crate) fn is_typical(id: MaterialId) -> bool {
+fn is_typical(id: MaterialId) -> bool {
     let card = Catalogue::get().card(id);
     card.is_some_and(|card| card.parts.iter().any(|part| part.origin.basis == Basis::SupplierTypical))
 }

@@ -309,21 +309,7 @@ mod tests {
     #[test]
     fn a_layer_has_the_colours_it_has_on_the_page() {
         let day = TOKENS.split("@media").next().unwrap();
-        let layers = [
-            Layer::Water,
-            Layer::Humectants,
-            Layer::Thickeners,
-            Layer::Surfactants,
-            Layer::Oils,
-            Layer::Solids,
-            Layer::Emulsifiers,
-            Layer::Minerals,
-            Layer::Actives,
-            Layer::Fragrance,
-            Layer::Preservatives,
-            Layer::Helpers,
-        ];
-        for layer in layers {
+        for layer in crate::rooms::jar::present::FROM_BOTTOM {
             let name = serde_json::to_value(layer).unwrap().as_str().unwrap().to_owned();
             let (fill, edge) = colours(layer);
             assert!(day.contains(&format!("--{name}: {fill};")), "{name}");
