@@ -11,6 +11,7 @@ mod http;
 mod lighthouse;
 mod pictures;
 mod policy;
+mod seam;
 mod serve;
 mod site;
 mod size;
