@@ -116,6 +116,7 @@ impl Site {
         if request.header("if-none-match").is_some_and(|tags| tags.contains(&tag)) {
             // What it says of the file counts from then on, so it says the same as the file did.
             let mut response = respond(304, Arc::default(), headers);
+            say_policy(&path, &content, &mut response);
             open_to_other_sites(&path, &mut response);
             return response;
         }
@@ -130,9 +131,10 @@ impl Site {
                 headers.push(("Content-Encoding", name.to_owned()));
                 bytes
             }
-            _ => Arc::new(content),
+            _ => Arc::new(content.clone()),
         };
         let mut response = respond(200, body, headers);
+        say_policy(&path, &content, &mut response);
         open_to_other_sites(&path, &mut response);
         response
     }
@@ -144,6 +146,18 @@ impl Site {
             return None;
         }
         std::fs::read(place).ok()
+    }
+}
+
+/// A page is sent with the policy that stands in it: two that differ would both count.
+fn say_policy(path: &str, content: &[u8], response: &mut Response) {
+    if ending(path) != "html" {
+        return;
+    }
+    for (name, value) in &mut response.headers {
+        if *name == "Content-Security-Policy" {
+            *value = policy::header_of(&String::from_utf8_lossy(content));
+        }
     }
 }
 

@@ -213,7 +213,7 @@ fn is_left_out(path: &str) -> bool {
 
 /// Makes the site of its sources and the generated seam. The same input makes the same site and the same version.
 pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
-    let sources: Files = sources
+    let mut sources: Files = sources
         .iter()
         .filter(|(path, _)| !is_left_out(path))
         .map(|(path, content)| (path.clone(), content.clone()))
@@ -223,7 +223,9 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
         .collect();
     // Each part is hashed with its length, so that no byte can move from one file to the next unnoticed.
     let policy = policy::meta_tag();
-    let mut parts: Vec<&[u8]> = vec![policy.as_bytes()];
+    let style = write_styles_into_page(&mut sources)?;
+    let policy_of_page = policy::meta_tag_for(&style);
+    let mut parts: Vec<&[u8]> = vec![policy.as_bytes(), policy_of_page.as_bytes()];
     for (path, content) in &sources {
         parts.extend([path.as_bytes(), content]);
     }
@@ -238,7 +240,7 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     ensure!(page.matches(POLICY_MARKER).count() == 1, "www/index.html must hold `{POLICY_MARKER}` once, in its head");
     ensure!(page.matches(PRELOAD_MARKER).count() == 1, "www/index.html must hold `{PRELOAD_MARKER}` once, in its head");
     ensure!(page.matches(REST_MARKER).count() == 1, "www/index.html must hold `{REST_MARKER}` once, in its head");
-    let page = page.replace(POLICY_MARKER, &policy).replace(ASSETS, &format!("./v-{version}/"));
+    let page = page.replace(POLICY_MARKER, &policy_of_page).replace(ASSETS, &format!("./v-{version}/"));
     site.insert("index.html".to_owned(), page.clone().into_bytes());
     let first = first_load(&site);
     let page = page.replace(PRELOAD_MARKER, &preloads(&first)).replace(REST_MARKER, &rest(&site, &first)?);
@@ -255,6 +257,36 @@ pub fn assemble(sources: &Files, seam: &Files) -> Result<(String, Files)> {
     let worker = worker.replace(BUILD_MARKER, &list_of_files(&version, &site));
     site.insert("sw.js".to_owned(), worker.into_bytes());
     Ok((version, site))
+}
+
+/// How `index.html` links to a style sheet that the first view is drawn with.
+const STYLE_LINK: &str = "<link rel=\"stylesheet\" href=\"./assets/";
+
+/// Puts the style sheets of the first view into the page, so that nothing is waited for before it is painted, and says what
+/// stands there now. They are no files of their own any more.
+fn write_styles_into_page(sources: &mut Files) -> Result<String> {
+    let page = text(sources, "index.html")?;
+    let (mut style, mut rest, mut place) = (String::new(), String::new(), None);
+    let mut parts = page.split(STYLE_LINK);
+    rest.push_str(parts.next().unwrap_or_default());
+    for part in parts {
+        let (path, following) = part.split_once('"').context("a link of www/index.html does not end")?;
+        // One for paper is not waited for.
+        let Some(following) = following.strip_prefix(">\n") else {
+            rest.extend([STYLE_LINK, part]);
+            continue;
+        };
+        let sheet = text(sources, path)?;
+        ensure!(!sheet.contains("url(") && !sheet.contains("</"), "www/{path} cannot stand in the page");
+        style.push_str(&sheet);
+        place.get_or_insert(rest.len());
+        rest.push_str(following);
+    }
+    if let Some(place) = place {
+        rest.insert_str(place, &format!("<style>{style}</style>\n"));
+    }
+    sources.insert("index.html".to_owned(), rest.into_bytes());
+    Ok(style)
 }
 
 /// What the first view needs: the page with what it links to, every script its script is made of, the seam's first part,
@@ -448,6 +480,30 @@ mod tests {
         let content = moved.remove("main.js").unwrap();
         moved.insert("main2.js".to_owned(), content);
         assert_ne!(assemble(&moved, &seam()).unwrap().0, version);
+    }
+
+    #[test]
+    fn the_style_sheets_of_the_first_view_stand_in_the_page_and_are_no_files() {
+        let mut sources = sources();
+        let page = "<head><!-- policy -->\n<link rel=\"stylesheet\" href=\"./assets/a.css\">\n\
+                    <link rel=\"stylesheet\" href=\"./assets/b/c.css\">\n\
+                    <link rel=\"stylesheet\" href=\"./assets/paper.css\" media=\"print\">\n<!-- preload --><!-- rest --></head>";
+        sources.extend(files(&[
+            ("index.html", page),
+            ("a.css", "a { b: c; }\n"),
+            ("b/c.css", "d { e: f; }\n"),
+            ("paper.css", "g { h: i; }\n"),
+            ("later.css", "j { k: l; }\n"),
+        ]));
+        let (version, site) = assemble(&sources, &seam()).unwrap();
+        let page = String::from_utf8(site["index.html"].clone()).unwrap();
+        assert!(page.contains("\n<style>a { b: c; }\nd { e: f; }\n</style>\n<link"), "{page}");
+        assert!(page.contains(&policy::meta_tag_for("a { b: c; }\nd { e: f; }\n")), "{page}");
+        assert_eq!(page.matches("stylesheet").count(), 1, "{page}");
+        let sheets: Vec<_> = site.keys().filter(|path| ending(path) == "css").cloned().collect();
+        assert_eq!(sheets, [format!("v-{version}/later.css"), format!("v-{version}/paper.css")]);
+        sources.insert("a.css".to_owned(), b"a { b: url(x.png); }".to_vec());
+        assert!(assemble(&sources, &seam()).unwrap_err().to_string().contains("a.css"));
     }
 
     #[test]
