@@ -44,9 +44,20 @@ const bars = new Map();
 /** What is done on the next arrival instead of going to the heading. @type {(() => void) | undefined} */
 let onceThere;
 
+/**
+ * Where a place stands: one is there, it stands beside that on a wide screen, or it is out of sight.
+ * @typedef {'here' | 'beside' | 'away'} Standing
+ * @param {Place} place
+ * @returns {Standing}
+ */
+export function standing(place) {
+  if (here === place) return 'here';
+  return isWide && isOnDesk(here) && isOnDesk(place) ? 'beside' : 'away';
+}
+
 /** Whether a place is in sight. @param {Place} place */
 export function inSight(place) {
-  return here === place || (isWide && isOnDesk(here) && isOnDesk(place));
+  return standing(place) !== 'away';
 }
 
 /** Whether a place stands beside others on a wide screen. @param {Place | undefined} place */

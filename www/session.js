@@ -10,6 +10,7 @@ import open, { Stillroom, fetchPiece, speak, takeTexts } from './seam/stillroom.
 /** @typedef {import('./seam/stillroom.js').Command} Command */
 /** @typedef {import('./seam/stillroom.js').Update} Update */
 /** @typedef {import('./seam/stillroom.js').SearchFilter} SearchFilter */
+/** @typedef {import('./router.js').Standing} Standing */
 
 /**
  * Hears of what no input should bring about: the seam refused a call, or is broken, which is said once.
@@ -22,8 +23,10 @@ const REST_WITHIN = 150;
 export class Session {
   /** @type {Stillroom} */
   #seam;
-  /** @type {{ hear: (update: Update) => void, inSight: () => boolean, waiting: Update[], fresh: boolean }[]} */
+  /** @type {{ hear: (update: Update) => void, where: () => Standing, waiting: Update[], fresh: boolean }[]} */
   #listeners = [];
+  /** Whether what stands beside is drawn soon. */
+  #besideAsked = false;
   /** @type {Trouble} */
   #onTrouble;
   #log;
@@ -146,10 +149,11 @@ export class Session {
 
   /**
    * @param {(update: Update) => void} hear
-   * @param {() => boolean} [inSight] what is out of sight hears of a change when the page is at rest
+   * @param {() => Standing} [where] what stands beside hears of a change in the frame after, what is out of sight when the
+   *   page is at rest
    */
-  listen(hear, inSight = () => true) {
-    this.#listeners.push({ hear, inSight, waiting: [], fresh: true });
+  listen(hear, where = () => 'here') {
+    this.#listeners.push({ hear, where, waiting: [], fresh: true });
   }
 
   /**
@@ -253,10 +257,26 @@ export class Session {
    * @param {Update} update
    */
   #tell(update, everybody = false) {
-    for (const { hear, inSight, waiting } of this.#listeners) {
+    for (const { hear, where, waiting } of this.#listeners) {
       waiting.push(update);
-      if (everybody || inSight()) for (const each of waiting.splice(0)) hear(each);
+      const standing = everybody ? 'here' : where();
+      if (standing === 'here') for (const each of waiting.splice(0)) hear(each);
+      else if (standing === 'beside') this.#askForBeside();
     }
+  }
+
+  /** Where the hand is comes first: what stands beside it is drawn once that is on the screen. */
+  #askForBeside() {
+    if (this.#besideAsked) return;
+    this.#besideAsked = true;
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        this.#besideAsked = false;
+        for (const { hear, where, waiting } of this.#listeners) {
+          if (where() !== 'away') for (const each of waiting.splice(0)) hear(each);
+        }
+      }),
+    );
   }
 
   /** What need not be done before a change is drawn: keeping it, checking it, and drawing what is out of sight. */

@@ -54,13 +54,14 @@ try {
     await fields.nth(LINES - 1).waitFor();
     const session = await page.context().newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWED_DOWN });
-    const times = await fields.nth(3).evaluate(async (field, keystrokes) => {
+    const { times, beside } = await fields.nth(3).evaluate(async (field, keystrokes) => {
       const input = /** @type {HTMLInputElement} */ (field);
       input.focus();
       const before = input.value;
       // The last digit becomes another, as when an amount is mended.
       const other = `${before.slice(0, -1)}${before.endsWith('1') ? 2 : 1}`;
-      const taken = [];
+      const times = [];
+      const beside = [];
       for (let turn = 0; turn < keystrokes; turn += 1) {
         // A moment of rest between two keys, as a hand leaves it: what is done at rest is not measured.
         await new Promise((resolve) => setTimeout(resolve, 60));
@@ -68,20 +69,39 @@ try {
         const begin = performance.now();
         input.value = turn % 2 ? before : other;
         input.dispatchEvent(new Event('input', { bubbles: true }));
-        // The frame is drawn before the next message is read.
-        await new Promise((resolve) => {
-          const { port1, port2 } = new MessageChannel();
-          port1.onmessage = resolve;
-          port2.postMessage(undefined);
-        });
-        taken.push(performance.now() - begin);
+        // A frame is drawn before the next message is read.
+        const drawn = () =>
+          new Promise((resolve) => {
+            const { port1, port2 } = new MessageChannel();
+            port1.onmessage = resolve;
+            port2.postMessage(undefined);
+          });
+        await drawn();
+        times.push(performance.now() - begin);
+        const jar = document.querySelector('.constituents');
+        if (!jar?.checkVisibility()) continue;
+        await new Promise((resolve) =>
+          new MutationObserver((_, observer) => {
+            observer.disconnect();
+            resolve(undefined);
+          }).observe(jar, { subtree: true, childList: true }),
+        );
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        await drawn();
+        beside.push(performance.now() - begin);
       }
-      return taken;
+      return { times, beside };
     }, KEYSTROKES);
     printTimes(
       `redraw.amount (${LINES} lines, on ${screen} of a quarter of this speed)`,
       Float64Array.from(times.slice(WARM_UP)),
     );
+    if (beside.length > WARM_UP) {
+      printTimes(
+        `redraw.beside (from the key until what stands beside the lines is drawn, a frame later, on ${screen})`,
+        Float64Array.from(beside.slice(WARM_UP)),
+      );
+    }
     await page.close();
   }
 } finally {

@@ -63,20 +63,21 @@ export function button(label, act, properties = {}) {
   return make('button', { type: 'button', onclick: act, ...properties }, label);
 }
 
-/** Numbers that changed since the last frame. @type {Set<Element>} */
+/** Numbers that changed a moment ago, and are seen to. @type {Set<Element>} */
 const changed = new Set();
-const calm = matchMedia('(prefers-reduced-motion: reduce)');
+/** How long a number that changed is seen to have changed, counted from the last key. In milliseconds. */
+const SEEN_FOR = 700;
+/** When the last of them changed. */
+let lastChange = 0;
 
-/** Lets the numbers in sight that changed be seen to. All at once: to ask what is in sight is dear after each change. */
-function showChanges() {
-  for (const element of calm.matches ? [] : changed) {
-    if (element.checkVisibility?.({ contentVisibilityAuto: true })) {
-      element.animate([{ backgroundColor: 'var(--now-wash)' }, { backgroundColor: 'transparent' }], {
-        duration: 700,
-        easing: 'ease-out',
-      });
-    }
+/** Lets the numbers that changed be like all others again, once nothing has changed for a while. */
+function forgetChanges() {
+  const left = lastChange + SEEN_FOR - performance.now();
+  if (left > 0) {
+    setTimeout(forgetChanges, left);
+    return;
   }
+  for (const element of changed) element.classList.replace('changed', 'settled');
   changed.clear();
 }
 
@@ -91,8 +92,13 @@ export function setText(element, text, seen = false) {
   const before = element.textContent;
   element.textContent = text;
   if (!seen || !before) return;
-  if (changed.size === 0) requestAnimationFrame(showChanges);
-  changed.add(element);
+  // A class that stays while somebody types: an animation of each number would paint them all anew in every frame.
+  lastChange = performance.now();
+  if (changed.size === 0) setTimeout(forgetChanges, SEEN_FOR);
+  if (!changed.has(element)) {
+    changed.add(element);
+    element.classList.add('changed');
+  }
 }
 
 /**

@@ -3,7 +3,7 @@
 // The bench: how large a batch, what to weigh for it, and on which scales.
 
 import { make, show } from '../../dom/element.js';
-import { inSight } from '../../router.js';
+import { standing } from '../../router.js';
 import { createBatch } from './batch.js';
 import { createSettings } from './settings.js';
 import { createSheet } from './sheet.js';
@@ -39,6 +39,6 @@ export function furnish(place, session) {
       }
       sheet.showLines(update.lines ?? []);
     },
-    () => inSight('bench'),
+    () => standing('bench'),
   );
 }

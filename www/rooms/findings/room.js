@@ -7,7 +7,7 @@ import { chooser } from '../../dom/choice.js';
 import { Field } from '../../dom/field.js';
 import { keyed } from '../../dom/list.js';
 import { words as common } from '../../dom/words.js';
-import { inSight } from '../../router.js';
+import { standing } from '../../router.js';
 import { explained } from '../terms/explained.js';
 import { createFinding } from './finding.js';
 import { words } from './words.js';
@@ -76,7 +76,7 @@ export function furnish(place, session) {
       for (const line of update.lines ?? []) names.set(line.id, line.name);
       if (update.findings) showFindings(update.findings);
     },
-    () => inSight('findings'),
+    () => standing('findings'),
   );
 
   /** @param {FindingsView} view */

@@ -6,7 +6,7 @@ import { arrange, button, make, setText, show } from '../../dom/element.js';
 import { chooser } from '../../dom/choice.js';
 import { byKey, keyed } from '../../dom/list.js';
 import { words as trade } from '../../dom/words.js';
-import { go, inSight } from '../../router.js';
+import { go, standing } from '../../router.js';
 import { explained } from '../terms/explained.js';
 import { createBar } from './bar.js';
 import { createHead, createMethod } from './head.js';
@@ -96,7 +96,7 @@ export function furnish(place, session) {
         bar.mark(waiting ? '' : worst);
       }
     },
-    () => inSight('formula'),
+    () => standing('formula'),
   );
 }
 

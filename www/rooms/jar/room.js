@@ -4,7 +4,7 @@
 
 import { arrange, make, setText, show } from '../../dom/element.js';
 import { byKey, keyed, texts } from '../../dom/list.js';
-import { inSight } from '../../router.js';
+import { standing } from '../../router.js';
 import { explained } from '../terms/explained.js';
 import { createGlass } from './glass.js';
 import { words as text } from './words.js';
@@ -102,7 +102,7 @@ export function furnish(place, session) {
       // Lines may bring other shares of the same sum, or stand in another order.
       if (update.formula || update.lines || update.constituents) for (const row of rows.all()) row.showTrail();
     },
-    () => inSight('jar'),
+    () => standing('jar'),
   );
 }
 
