@@ -119,7 +119,9 @@ async function whichRoomsAskFor(browser) {
         wanted.set(url, [...(wanted.get(url) ?? []), room]);
       });
       await goTo(page, room);
-      await expect(page.locator(`.room[data-room="${room}"] :is(${content})`).filter({ visible: true }).first()).toBeVisible();
+      await expect(
+        page.locator(`.room[data-room="${room}"] :is(${content})`).filter({ visible: true }).first(),
+      ).toBeVisible();
       await context.close();
     },
   );
