@@ -147,3 +147,13 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
     expect(seen.kept, 'a page that only shows keeps nothing').toBe(0);
   });
 }
+
+test('what a first visit fetches folds case without the tables of Unicode, which later pieces bring', async () => {
+  const build = await readBuild();
+  // How the standard library's table of small letters begins: À is U+00C0, à U+00E0 (Unicode Character Database).
+  const table = Buffer.from(new Uint32Array([0xc0, 0xe0, 0xc1, 0xe1]).buffer);
+  const piece = (/** @type {string} */ name) =>
+    readFile(new URL(`../../dist/v-${build.version}/seam/${name}.wasm`, import.meta.url));
+  expect((await piece('split_whole')).includes(table), 'a control: this is how it looks').toBe(true);
+  for (const name of ['stillroom_bg', 'split_desk']) expect((await piece(name)).includes(table), name).toBe(false);
+});
