@@ -11,7 +11,7 @@ use crate::session::settings::Settings;
 use litemap::LiteMap;
 use std::rc::Rc;
 use stillroom_core::checks::Finding;
-use stillroom_core::composition::Makeups;
+use stillroom_core::composition::{Inside, Makeups};
 use stillroom_core::evaluation::{Bench, Evaluation, evaluate};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Makeup, MaterialId};
@@ -111,6 +111,8 @@ pub struct Session {
     pub(crate) checking: Checking,
     pub(crate) materials: Materials,
     pub(crate) makeups: Makeups,
+    /// Whether a material is caustic, beside what that was seen of: asked of every line at each key.
+    pub(crate) caustic: LiteMap<MaterialId, (Rc<Inside>, bool)>,
     /// How often each formula is a material of something.
     formula_uses: LiteMap<u64, usize>,
     pub(crate) history: History,
@@ -190,6 +192,7 @@ impl Session {
             checking: Checking::default(),
             materials: Materials::new(),
             makeups: Makeups::default(),
+            caustic: LiteMap::new(),
             formula_uses: LiteMap::new(),
             history: History::default(),
             in_sight: InSight { shelf: true, ..InSight::default() },

@@ -9,6 +9,7 @@ use crate::rooms::ph::command::PhCommand;
 use crate::session::Session;
 use litemap::LiteMap;
 use rust_decimal::Decimal;
+use std::rc::Rc;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::read_plain;
 use stillroom_core::{FormulaId, Makeup, MaterialId, MaterialSource, Ph};
@@ -111,8 +112,18 @@ impl Session {
     pub(crate) fn is_caustic(&mut self, material: MaterialId) -> bool {
         use stillroom_core::checks::facts::{Knowledge as _, Trait};
         let Ok(inside) = self.makeups.see_through(material, &self.materials) else { return false };
+        if let Some((seen, caustic)) = self.caustic.get(&material)
+            && Rc::ptr_eq(seen, &inside)
+        {
+            return *caustic;
+        }
         let facts = |id| stillroom_catalogue::knowledge().facts(id);
-        inside.constituents.iter().any(|(id, _)| facts(*id).is_some_and(|facts| facts.has(Trait::Caustic).is_some()))
+        let caustic = inside
+            .constituents
+            .iter()
+            .any(|(id, _)| facts(*id).is_some_and(|facts| facts.has(Trait::Caustic).is_some()));
+        self.caustic.insert(material, (inside, caustic));
+        caustic
     }
 
     /// How what stands on a weigh sheet is handled, where something on it is caustic. Until the tables of facts are there,
