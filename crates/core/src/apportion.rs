@@ -1,6 +1,9 @@
-//! Rounding that keeps the sum: largest remainder over whole units.
+//! Rounding that keeps the sum: largest remainder over whole units, and what rounding left of a total.
 
 use rust_decimal::Decimal;
+
+/// Decimals a contribution keeps: with up to three whole digits it fits a [`Decimal`], so sums stay exact.
+const MOST_DECIMALS: u32 = 24;
 
 /// Shares out whole units so that they sum to `units` and each share stays within one unit of its quota.
 ///
@@ -45,4 +48,18 @@ pub fn round_to_total(numbers: &[Decimal], total: Decimal, decimals: u32) -> Opt
     let quotas: Option<Vec<Decimal>> = numbers.iter().map(|number| number.checked_mul(steps_per_one)).collect();
     let shares = largest_remainder(&quotas?, total.checked_mul(steps_per_one)?);
     shares.into_iter().map(|share| share.checked_div(steps_per_one)).collect()
+}
+
+/// Rounds shares to what stays exact in sums and lets the largest take what rounding left, so that they make exactly
+/// `total`.
+pub(crate) fn conserve(shares: &mut [Decimal], total: Decimal) {
+    for share in shares.iter_mut().filter(|share| share.scale() > MOST_DECIMALS) {
+        *share = share.round_dp(MOST_DECIMALS);
+    }
+    let sum: Decimal = shares.iter().sum();
+    if sum != total
+        && let Some(largest) = shares.iter_mut().rev().max()
+    {
+        *largest += total - sum;
+    }
 }

@@ -3,9 +3,10 @@
 //! A half-typed formula is a normal state: the answer is always percents *and* a list of problems, each with cures
 //! whose numbers are computed.
 
+use crate::amount::Amount;
+use crate::apportion::conserve;
 use crate::apportion::round_to_total;
-use crate::composition::conserve;
-use crate::formula::{Amount, Formula, LineId};
+use crate::formula::{Formula, LineId};
 use crate::number::decimals_of;
 use crate::quantity::Percent;
 use rust_decimal::Decimal;

@@ -4,8 +4,10 @@
 //! line's percent, to the last digit. Each contribution is exact while it fits 24 decimals (three levels of composites
 //! in four decimals do); past that it is rounded to 24 decimals and the line's largest constituent takes the rest.
 
+use crate::amount::Amount;
+use crate::apportion::conserve;
 use crate::balance::{FormulaProblem, LineShare, balance};
-use crate::formula::{Amount, LineId};
+use crate::formula::LineId;
 use crate::material::{ConstituentId, Makeup, MaterialId, MaterialSource};
 use crate::quantity::{Density, Percent};
 use core::cmp::Reverse;
@@ -14,8 +16,6 @@ use rust_decimal::Decimal;
 use std::rc::Rc;
 use stillroom_terms::WrittenIn;
 
-/// Decimals a contribution keeps: with up to three whole digits it fits a [`Decimal`], so sums stay exact.
-const MOST_DECIMALS: u32 = 24;
 /// Decimals of a specific volume: far finer than any density is known.
 const VOLUME_DECIMALS: u32 = 8;
 /// Decimals of an estimated density.
@@ -290,20 +290,6 @@ fn share_of(percent: Decimal, share: Decimal) -> Decimal {
         product /= Decimal::ONE_HUNDRED;
     }
     product
-}
-
-/// Rounds shares to what stays exact in sums and lets the largest take what rounding left, so that they make exactly
-/// `total`.
-pub(crate) fn conserve(shares: &mut [Decimal], total: Decimal) {
-    for share in shares.iter_mut().filter(|share| share.scale() > MOST_DECIMALS) {
-        *share = share.round_dp(MOST_DECIMALS);
-    }
-    let sum: Decimal = shares.iter().sum();
-    if sum != total
-        && let Some(largest) = shares.iter_mut().rev().max()
-    {
-        *largest += total - sum;
-    }
 }
 
 /// The constituents of the finished product.

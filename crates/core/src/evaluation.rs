@@ -1,11 +1,12 @@
 //! One formula worked out: percents, composition, batch and weigh sheet.
 
 use crate::balance::{Balance, LineShare};
+use crate::batch_plan::BatchWay;
 use crate::composition::{Composition, DensityEstimate, Makeups, estimate_density, resolve_composition};
 use crate::formula::Formula;
 use crate::material::{MaterialId, MaterialSource};
 use crate::quantity::{Density, Grams, Percent};
-use crate::scaling::{BatchWay, ScalingError, StockAnswer, mass_to_fill, most_from_stock, round_up_to_scale};
+use crate::scaling::{ScalingError, StockAnswer, mass_to_fill, most_from_stock, round_up_to_scale};
 use crate::weigh_sheet::{Scales, WeighSheet, lay_out, smallest_batch};
 
 /// What the bench is like.

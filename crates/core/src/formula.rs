@@ -1,9 +1,10 @@
 //! A formula as the maker writes it: phases in order, each with lines.
 
+use crate::amount::Amount;
+use crate::batch_plan::BatchPlan;
 use crate::material::MaterialId;
 use crate::product::ProductKind;
-use crate::quantity::{Celsius, Grams, Percent, Ph};
-use crate::scaling::BatchPlan;
+use crate::quantity::{Celsius, Ph};
 use core::fmt;
 use serde::{Deserialize, Serialize};
 use stillroom_terms::{PhaseKind, Purpose, WrittenIn};
@@ -52,19 +53,6 @@ pub struct LineId(pub u32);
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct PhaseId(pub u32);
-
-/// How much of a material a line or part states.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum Amount {
-    /// A percent of the whole.
-    Percent(Percent),
-    /// A mass, in a formula written down from an old batch.
-    Grams(Grams),
-    /// Quantum satis: as much as makes the total 100 %.
-    QuantumSatis,
-}
 
 /// One line: a material and how much of it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

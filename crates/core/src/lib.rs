@@ -13,9 +13,11 @@
 //!   error, never an extrapolated number.
 #![forbid(unsafe_code)]
 
+pub mod amount;
 pub mod apportion;
 pub mod arithmetic;
 pub mod balance;
+pub mod batch_plan;
 pub mod checks;
 pub mod chemistry;
 pub mod colour;
@@ -41,7 +43,8 @@ pub mod source;
 pub mod unit;
 pub mod weigh_sheet;
 
-pub use formula::{Amount, Formula, FormulaId, Line, LineId, Phase, PhaseId, Place, SetAside};
+pub use amount::Amount;
+pub use formula::{Formula, FormulaId, Line, LineId, Phase, PhaseId, Place, SetAside};
 pub use material::{Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource, Part};
 pub use product::ProductKind;
 pub use quantity::{Celsius, Currency, Density, Grams, Millilitres, Money, Percent, Ph, QuantityError};

@@ -1,6 +1,6 @@
 //! Materials and the constituents they bring.
 
-use crate::formula::Amount;
+use crate::amount::Amount;
 use crate::quantity::Density;
 use core::fmt;
 use core::str::FromStr;

@@ -1,10 +1,11 @@
 //! Containers: how many of what came out can be filled, what can be got out of them again, and what does not go with their
 //! walls.
 
+use crate::batch_plan::{Containers, LARGEST_ALLOWANCE};
 use crate::composition::DensityEstimate;
 use crate::quantity::{Density, Grams, Percent};
 use crate::run::filling::plan_filling;
-use crate::scaling::{Containers, LARGEST_ALLOWANCE, ScalingError};
+use crate::scaling::ScalingError;
 use crate::source::Citation;
 use rust_decimal::Decimal;
 
@@ -115,7 +116,7 @@ pub struct Filled {
 /// ```
 /// use rust_decimal::dec;
 /// use stillroom_core::packaging::{DensityBand, fill};
-/// use stillroom_core::scaling::BatchPlan;
+/// use stillroom_core::batch_plan::BatchPlan;
 /// use stillroom_core::{Density, Grams, Percent};
 /// let jars = BatchPlan::default().containers; // of 30 mL
 /// let band = DensityBand::of(Some(Density::new(dec!(1))?), None).unwrap();

@@ -1,89 +1,11 @@
 //! How large a batch: by mass, by containers to fill, or by what is left of a material.
 
 use crate::balance::LineShare;
+use crate::batch_plan::{Containers, LARGEST_ALLOWANCE, Stock};
 use crate::material::MaterialId;
-use crate::quantity::{Density, Grams, Millilitres, Percent};
+use crate::quantity::{Density, Grams};
 use crate::weigh_sheet::Scales;
 use rust_decimal::Decimal;
-use serde::{Deserialize, Serialize};
-
-/// Most containers in one batch.
-pub const MOST_CONTAINERS: u32 = 100_000;
-/// Largest share of a container left empty, and largest share of a batch lost, in percent.
-pub const LARGEST_ALLOWANCE: Decimal = Decimal::from_parts(90, 0, 0, false, 0);
-
-/// What the maker asks for. The numbers of every way are kept, so that going back and forth loses none.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct BatchPlan {
-    /// Which of the ways counts.
-    pub way: BatchWay,
-    /// Batch mass asked for.
-    pub mass: Grams,
-    /// Containers to fill.
-    pub containers: Containers,
-    /// What is left of materials.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub stock: Vec<Stock>,
-}
-
-/// The ways a maker asks for a batch.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(rename_all = "kebab-case")]
-pub enum BatchWay {
-    /// So many grams.
-    #[default]
-    Mass,
-    /// Enough to fill so many containers.
-    Containers,
-    /// As much as the materials at hand allow.
-    Stock,
-}
-
-/// Containers to fill.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct Containers {
-    /// How many.
-    pub count: u32,
-    /// Volume of each.
-    pub volume: Millilitres,
-    /// Share of each left empty.
-    pub headspace: Percent,
-    /// Share of the batch that stays on walls and tools.
-    pub loss: Percent,
-    /// Density of the product if the maker measured it; else it is estimated.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub density: Option<Density>,
-}
-
-/// What is left of a material.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct Stock {
-    /// The material.
-    pub material: MaterialId,
-    /// How much of it.
-    pub available: Grams,
-}
-
-impl Default for BatchPlan {
-    fn default() -> Self {
-        Self {
-            way: BatchWay::Mass,
-            mass: Grams::from_hundredths(10_000),
-            containers: Containers {
-                count: 4,
-                volume: Millilitres::from_hundredths(3_000),
-                headspace: Percent::ZERO,
-                loss: Percent::from_hundredths(400),
-                density: None,
-            },
-            stock: Vec::new(),
-        }
-    }
-}
 
 /// Why no batch can be computed.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -136,7 +58,8 @@ impl ScalingError {
 ///
 /// ```
 /// use rust_decimal::dec;
-/// use stillroom_core::scaling::{Containers, mass_to_fill};
+/// use stillroom_core::batch_plan::Containers;
+/// use stillroom_core::scaling::mass_to_fill;
 /// use stillroom_core::{Density, Millilitres, Percent};
 /// let bottles = Containers {
 ///     count: 7,
@@ -248,7 +171,9 @@ pub fn round_up_to_scale(mass: Grams, scales: &Scales) -> Option<Grams> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::batch_plan::BatchPlan;
     use crate::formula::LineId;
+    use crate::quantity::Percent;
     use crate::weigh_sheet::lay_out;
     use proptest::prelude::*;
     use rust_decimal::dec;

@@ -3,7 +3,7 @@
 //! A record of a newer schema is reported, never guessed at and never overwritten by what could not read it.
 
 use crate::json::{Damage, Document, Value, Writer};
-use stillroom_core::scaling::{BatchPlan, Containers, Stock};
+use stillroom_core::batch_plan::{BatchPlan, Containers, Stock};
 use stillroom_core::{
     Amount, Constituent, ConstituentId, Formula, FormulaId, Line, LineId, Makeup, Material, Part, Phase, PhaseId,
     ProductKind, Purpose, SetAside,

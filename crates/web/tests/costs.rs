@@ -243,7 +243,7 @@ fn another_currency_is_said_and_not_added() {
 #[test]
 fn containers_are_counted_by_what_comes_out_and_their_walls_are_judged() {
     let mut desk = Desk::open();
-    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
+    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Mass });
     desk.send(BenchCommand::SetBatchMass { text: "500".into() });
     desk.fill("batch.volume", "50");
     desk.fill("batch.loss", "4");
@@ -300,7 +300,7 @@ fn every_price_is_noted_with_its_day() {
     let remarks = later.bought("Betaine").holding.remarks.join("\n").replace('\u{a0}', " ");
     assert!(remarks.contains("Before that: 12.00 EUR for 100 g, noted on 28 November 2026."), "{remarks}");
     // With shipping 16.50 a pack: of 100 g, 2 g go into a batch of 100 g.
-    later.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
+    later.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Mass });
     later.send(BenchCommand::SetBatchMass { text: "100".into() });
     assert_eq!(later.line("Betaine").cost, "0.33 EUR");
 }
@@ -340,7 +340,7 @@ fn prices_go_out_as_a_table_and_come_back_with_what_they_would_change() {
 #[test]
 fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
     let mut desk = Desk::open();
-    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
+    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Mass });
     desk.send(BenchCommand::SetBatchMass { text: "200".into() });
     let act = |desk: &mut Desk, word: &str, on: &str, text: &str| {
         desk.send(hands::at_bench(word, on, text).unwrap_or_else(|| panic!("no act {word}")))

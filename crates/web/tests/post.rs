@@ -368,7 +368,7 @@ fn nothing_private_leaves() {
     let line = desk.0.formula().unwrap().lines().find(|line| line.material == own).unwrap().id;
     desk.send(FormulaCommand::SetAmount { line, text: text("1") });
     // What is left of it counts for the batch.
-    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Stock });
+    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Stock });
     for (field, planted) in [
         ("lot", "PLANTEDPRODUCTLOT"),
         ("person", "PLANTEDPERSON"),
@@ -382,7 +382,7 @@ fn nothing_private_leaves() {
     let key = findings.items.first().unwrap().key.clone();
     desk.send(FindingsCommand::SetAsideFinding { key, text: text("PLANTEDREASON") });
     // A batch with a private note in its journal.
-    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
+    desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Mass });
     let formula = desk.0.open_formula().unwrap();
     desk.send(BatchesCommand::BeginBatch { formula: Some(formula) });
     desk.send(BatchesCommand::SetLot { text: text("PLANTEDBATCHLOT") });

@@ -3,8 +3,8 @@
 
 use proptest::prelude::*;
 use stillroom_catalogue::Filter;
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use stillroom_web::contract::KeepState;
 use stillroom_web::lazy::{Piece, set_here};

@@ -5,6 +5,7 @@ use crate::texts;
 use crate::workspace::{Workspace, capture};
 use anyhow::Result;
 use serde_json::Value;
+use std::collections::{BTreeMap, BTreeSet};
 use std::process::Command;
 
 /// What each crate of ours may depend on among ours. The arrows run one way.
@@ -47,6 +48,7 @@ pub fn check(workspace: &Workspace) -> Result<Vec<Verdict>> {
     let verdict = |rule, broken| Verdict { rule, broken };
     Ok(vec![
         verdict("crates depend on each other one way", wrong_arrows(&packages)),
+        verdict("the modules of core need each other one way", circles_in_core(&files)),
         verdict("only the web crate knows the browser", browser_knowledge(&packages)),
         verdict("the bindings generator and the bindings have one version", unequal_pins(&packages)),
         verdict("foundations forbid unsafe code and say what they own", careless_foundations(&files)),
@@ -108,6 +110,36 @@ fn wrong_arrows(packages: &[Value]) -> Vec<String> {
         }
     }
     broken
+}
+
+/// Modules of core, by the name that stands below `crate::`, that need each other in a circle. Tests may look anywhere.
+fn circles_in_core(files: &[TextFile]) -> Vec<String> {
+    let mut needs: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for file in files {
+        let Some(path) = file.path.strip_prefix("crates/core/src/").and_then(|path| path.strip_suffix(".rs")) else {
+            continue;
+        };
+        if path == "lib" || path.ends_with("/tests") {
+            continue;
+        }
+        let module = path.split('/').next().unwrap_or_default();
+        let code = file.content.split("#[cfg(test)]").next().unwrap_or_default();
+        let code = code.lines().filter(|line| !line.trim_start().starts_with("//"));
+        let named = code.flat_map(|line| line.split("crate::").skip(1)).map(|rest| {
+            let end = rest.find(|letter: char| !letter.is_ascii_lowercase() && letter != '_').unwrap_or(rest.len());
+            &rest[..end]
+        });
+        needs.entry(module).or_default().extend(named.filter(|other| *other != module));
+    }
+    // What needs nothing that is left stands below all others: taken away, again and again, it leaves the circles.
+    loop {
+        let left: BTreeSet<&str> = needs.keys().copied().collect();
+        let before = needs.len();
+        needs.retain(|_, others| others.iter().any(|other| left.contains(other)));
+        if needs.len() == before {
+            return needs.into_keys().map(str::to_owned).collect();
+        }
+    }
 }
 
 fn browser_knowledge(packages: &[Value]) -> Vec<String> {
@@ -347,6 +379,22 @@ mod tests {
         assert_eq!(wrong_arrows(&turned), ["stillroom-core depends on stillroom-catalogue"]);
         turned.remove(0);
         assert_eq!(wrong_arrows(&turned), ["stillroom-core is missing from the workspace"]);
+    }
+
+    #[test]
+    fn modules_that_need_each_other_are_found() {
+        let files = |third: &str| -> Vec<TextFile> {
+            [
+                ("formula", "use crate::amount::Amount;\nfn f(x: &crate::batch::Plan) {}"),
+                ("amount", "/// As in [`crate::formula`].\n#[cfg(test)]\nuse crate::formula;"),
+                ("batch/plan", third),
+            ]
+            .into_iter()
+            .flat_map(|(module, content)| file(&format!("crates/core/src/{module}.rs"), content))
+            .collect()
+        };
+        assert_eq!(circles_in_core(&files("use crate::amount::Amount;")), Vec::<String>::new());
+        assert_eq!(circles_in_core(&files("use crate::formula::Formula;")), ["batch", "formula"]);
     }
 
     #[test]

@@ -9,11 +9,12 @@ use super::facts::{
     OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use super::finding::{Finding, subject_of};
+use crate::amount::Amount;
 use crate::chemistry::ph::{AcidBase, Cation, Solution};
 use crate::chemistry::solubility::{Curve, Point};
 use crate::composition::Makeups;
 use crate::evaluation::{self, evaluate};
-use crate::formula::{Amount, Formula, LineId};
+use crate::formula::{Formula, LineId};
 use crate::material::{Constituent, ConstituentId, Makeup, Material, MaterialId, MaterialSource};
 use crate::product::ProductKind;
 use crate::quantity::{Celsius, Percent, Ph};

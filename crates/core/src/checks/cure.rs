@@ -2,7 +2,8 @@
 
 use super::contents::{Contents, water_share};
 use super::finding::{Value, Values};
-use crate::formula::{Amount, Formula, LineId, PhaseId};
+use crate::amount::Amount;
+use crate::formula::{Formula, LineId, PhaseId};
 use crate::material::{ConstituentId, MaterialId};
 use crate::quantity::{Celsius, Grams, Percent, Ph};
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};

@@ -7,11 +7,12 @@
 use super::answer::{Answer, NoAnswer};
 use super::question::{Aim, Grid, Offer, Question, Wish};
 use super::stand_in::StandIn;
+use crate::amount::Amount;
 use crate::checks::facts::Cosolvent;
 use crate::checks::{About, Conditions, Contents, Demand, Knowledge};
 use crate::composition::Makeups;
 use crate::evaluation::{Bench, Evaluation, evaluate};
-use crate::formula::{Amount, Formula, Line, LineId};
+use crate::formula::{Formula, Line, LineId};
 use crate::material::{ConstituentId, Makeup, MaterialId, MaterialSource};
 use crate::quantity::{Density, Grams, Percent};
 use crate::{Class, PhaseKind, WrittenIn};

@@ -1,7 +1,8 @@
 //! Filling with what really came out, and the yield.
 
+use crate::batch_plan::{Containers, LARGEST_ALLOWANCE};
 use crate::quantity::{Density, Grams, Percent};
-use crate::scaling::{Containers, LARGEST_ALLOWANCE, ScalingError};
+use crate::scaling::ScalingError;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, RoundingStrategy};
 
@@ -33,7 +34,7 @@ pub struct FillPlan {
 /// ```
 /// use rust_decimal::dec;
 /// use stillroom_core::run::filling::plan_filling;
-/// use stillroom_core::scaling::Containers;
+/// use stillroom_core::batch_plan::Containers;
 /// use stillroom_core::{Density, Grams, Millilitres, Percent};
 /// let jars = Containers {
 ///     count: 7,

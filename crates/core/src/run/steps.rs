@@ -163,7 +163,7 @@ pub fn steps_of(formula: &Formula, first: &[PhaseId]) -> Vec<Step> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::formula::Amount;
+    use crate::amount::Amount;
     use crate::material::MaterialId;
 
     fn formula(kinds: &[PhaseKind]) -> Formula {

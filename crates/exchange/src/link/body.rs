@@ -9,7 +9,7 @@ use crate::parcel::{Parcel, references_of_formula, references_of_material};
 use crate::record::OwnMaterial;
 use rust_decimal::Decimal;
 use std::collections::BTreeSet;
-use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
+use stillroom_core::batch_plan::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
     Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, ProductKind, Purpose, SetAside,

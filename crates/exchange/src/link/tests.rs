@@ -2,7 +2,7 @@ use super::*;
 use crate::record::OwnMaterial;
 use proptest::prelude::*;
 use rust_decimal::Decimal;
-use stillroom_core::scaling::{BatchPlan, BatchWay, Containers, Stock};
+use stillroom_core::batch_plan::{BatchPlan, BatchWay, Containers, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Density, Formula, FormulaId, Grams, Line, LineId, Makeup,
     Material, MaterialId, Millilitres, Percent, Ph, Phase, PhaseId, PhaseKind, ProductKind, Purpose, SetAside,

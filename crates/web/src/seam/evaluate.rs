@@ -9,8 +9,8 @@ use crate::rooms::update::Update;
 use crate::session::keeping::{MemoryStore, Store as _};
 use crate::session::{FORMULA_KEY, MATERIAL_KEY, Session};
 use serde::{Deserialize, Serialize};
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::scaling::BatchWay;
 use tsify::Tsify;
 
 /// How a formula is to be worked out and written.

@@ -3,8 +3,8 @@
 
 use super::hands::at_bench;
 use std::collections::{BTreeMap, HashMap};
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::scaling::BatchWay;
 use stillroom_core::{Class, Formula, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
 use stillroom_exchange::extract::ExtractKind;
 use stillroom_web::lazy::{Piece, set_here};

@@ -1,6 +1,7 @@
 use super::*;
+use crate::amount::Amount;
 use crate::chemistry::ph::{AcidBase, Cation, Solver};
-use crate::formula::{Amount, Formula};
+use crate::formula::Formula;
 use crate::run::state::{RunState, replay};
 use crate::run::steps::Step;
 use crate::run::{Deed, Event, RunPlan};

@@ -3,7 +3,7 @@
 use crate::contract::commands::commands;
 use crate::session::settings::SettingName;
 use stillroom_core::MaterialId;
-use stillroom_core::scaling::BatchWay;
+use stillroom_core::batch_plan::BatchWay;
 
 commands! {
     /// What the page can ask of the bench. Text fields carry what was typed, as it was typed.

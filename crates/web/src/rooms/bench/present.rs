@@ -4,9 +4,10 @@ use crate::messages::sentences;
 use crate::rooms::bench::view::{AtHandView, BatchView, SettingsView, StockView};
 use crate::session::Session;
 use rust_decimal::Decimal;
+use stillroom_core::batch_plan::{BatchPlan, BatchWay};
 use stillroom_core::evaluation::{BatchBasis, Evaluation};
 use stillroom_core::number::{DecimalMark, decimals_of, write_between, write_fixed};
-use stillroom_core::scaling::{BatchPlan, BatchWay, StockAnswer};
+use stillroom_core::scaling::StockAnswer;
 use stillroom_core::unit::{MassUnit, VolumeUnit};
 use stillroom_core::{Density, Formula, Grams, Millilitres};
 

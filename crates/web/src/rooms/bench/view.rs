@@ -1,7 +1,7 @@
 //! What the page sees of the bench.
 
 use serde::Serialize;
-use stillroom_core::scaling::BatchWay;
+use stillroom_core::batch_plan::BatchWay;
 use tsify::Tsify;
 
 /// Settings of this device.

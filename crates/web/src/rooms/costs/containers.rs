@@ -9,10 +9,10 @@ use crate::rooms::extracts::view::FigureView;
 use crate::rooms::findings::sentences as sentences_findings;
 use crate::session::Session;
 use rust_decimal::{Decimal, RoundingStrategy};
+use stillroom_core::batch_plan::Containers;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
 use stillroom_core::packaging::{DensityBand, Filled, fill, misfits};
-use stillroom_core::scaling::Containers;
 use stillroom_core::source::Citation;
 use stillroom_core::{Class, Formula, Grams, MaterialSource, Millilitres, Percent};
 

@@ -9,8 +9,8 @@ use crate::rooms::formula::edit::about;
 use crate::session::Session;
 use rust_decimal::Decimal;
 use stillroom_core::Currency;
+use stillroom_core::batch_plan::{BatchWay, MOST_CONTAINERS};
 use stillroom_core::number::{NumberError, read_plain};
-use stillroom_core::scaling::{BatchWay, MOST_CONTAINERS};
 use stillroom_exchange::label::LabelFields;
 
 /// Whether the page shows the costs.

@@ -216,7 +216,7 @@ impl Session {
                         && !mass.is_zero()
                     {
                         formula.batch.mass = mass;
-                        formula.batch.way = stillroom_core::scaling::BatchWay::Mass;
+                        formula.batch.way = stillroom_core::batch_plan::BatchWay::Mass;
                     }
                 });
             }

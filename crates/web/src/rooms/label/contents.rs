@@ -5,10 +5,10 @@ use crate::rooms::label::fields::Filled;
 use crate::session::Session;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive as _;
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::label::{Market, NetContents};
 use stillroom_core::number::{with_unit, write_between};
-use stillroom_core::scaling::BatchWay;
 use stillroom_core::unit::{MassUnit, VolumeUnit};
 use stillroom_core::{Density, Formula};
 

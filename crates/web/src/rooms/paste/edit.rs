@@ -10,7 +10,7 @@ use crate::session::history::Slot;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 use stillroom_catalogue::Recognised;
-use stillroom_core::scaling::BatchWay;
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Formula, Grams, LineId, Makeup, Material, MaterialId,
     MaterialSource, Percent, PhaseKind, WrittenIn,

@@ -13,7 +13,7 @@ use crate::session::history::Slot;
 use litemap::LiteMap;
 use rust_decimal::{Decimal, dec};
 use std::rc::Rc;
-use stillroom_core::scaling::{BatchPlan, Stock};
+use stillroom_core::batch_plan::{BatchPlan, Stock};
 use stillroom_core::{
     Amount, Celsius, Class, Density, Formula, FormulaId, Grams, Makeup, Material, MaterialId, Part, Percent, Ph,
     PhaseKind,

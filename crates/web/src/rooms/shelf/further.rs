@@ -5,7 +5,7 @@ use crate::messages::{examples as says, sentences};
 use crate::rooms::shelf::command::Example;
 use crate::rooms::shelf::example::percent;
 use rust_decimal::{Decimal, dec};
-use stillroom_core::scaling::BatchPlan;
+use stillroom_core::batch_plan::BatchPlan;
 use stillroom_core::{Amount, Celsius, Formula, Grams, MaterialId, Ph, PhaseKind, Purpose};
 
 /// Catalogue numbers of what the examples are made of.
