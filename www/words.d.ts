@@ -907,6 +907,23 @@ export interface PasteWords {
   nothing: string;
   caution: string;
   total: string;
+  columns: string;
+  holds: {
+    'name': string;
+    'percent': string;
+    'grams': string;
+    'amount': string;
+    'unit': string;
+    'phase': string;
+    'inci': string;
+    'note': string;
+    'price': string;
+    'left-out': string;
+  };
+  first: (values: { name: string | number }) => string;
+  bringBack: string;
+  dropHere: string;
+  oneFile: string;
 }
 export interface AboutWords {
   title: string;

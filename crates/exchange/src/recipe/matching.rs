@@ -128,6 +128,7 @@ pub fn settle(recipe: Recipe, mark: DecimalMark, recognise: &mut dyn FnMut(&str)
         }
         matched.others.push(entry);
     }
+    matched.size = matched.size.or(matched.grams_beside);
     matched
 }
 

@@ -8,6 +8,7 @@
 mod amount;
 mod cells;
 mod columns;
+pub mod file;
 pub mod heading;
 pub mod matching;
 pub mod shares;
