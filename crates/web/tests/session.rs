@@ -53,7 +53,7 @@ fn a_material_past_its_date_is_said_beside_its_line() {
     };
     // It is 25 November 2026.
     let update = session.apply(set("2026-11-24"));
-    assert!(line(&update, "Rosehip").problem.contains("2026-11-24"), "{:?}", update.lines);
+    assert!(line(&update, "Rosehip").problem.contains("24\u{a0}November\u{a0}2026"), "{:?}", update.lines);
     let update = session.apply(set("2026-11-25"));
     assert_eq!(line(&update, "Rosehip").problem, "");
 }

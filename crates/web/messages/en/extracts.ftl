@@ -30,22 +30,6 @@ act-other = extract
 
 ## Days.
 
-day =
-    { $day } { $month ->
-        [1] January
-        [2] February
-        [3] March
-        [4] April
-        [5] May
-        [6] June
-        [7] July
-        [8] August
-        [9] September
-        [10] October
-        [11] November
-       *[12] December
-    } { $year }
-
 ## Why an extract comes to nothing yet.
 
 no-plant-water = How much water is in the plant is not known yet. Choose a plant, type its percent of water, or weigh a sample, dry it until it loses no more, and weigh it again.
