@@ -107,6 +107,8 @@ export interface ShelfWords {
   due: string;
   dueLook: string;
   dueUse: string;
+  tags: string;
+  tagged: string;
 }
 export interface FormulaWords {
   title: string;
@@ -235,6 +237,11 @@ export interface BenchWords {
 export interface EmbedWords {
   batch: string;
   unit: string;
+  temperatures: string;
+  degrees: {
+    'c': string;
+    'f': string;
+  };
   mark: string;
   marks: {
     'point': string;
@@ -310,6 +317,7 @@ export interface DocsWords {
   link: string;
   batch: (values: { example: string | number }) => string;
   unit: (values: { g: string | number; kg: string | number; oz: string | number; lb: string | number }) => string;
+  temperature: (values: { c: string | number; f: string | number }) => string;
   mark: (values: { point: string | number; comma: string | number }) => string;
   asFrame: string;
   frameHelp: string;

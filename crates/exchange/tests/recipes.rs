@@ -278,19 +278,17 @@ fn the_columns_of_a_table_are_told_apart_as_a_reader_would() {
 fn what_a_maker_says_of_a_column_counts() {
     let text = "Distilled water\t70\t12\nGlycerin\t30\t88\n";
     let plain = matched(text);
-    assert_eq!(plain.columns.iter().map(|column| column.holds).collect::<Vec<_>>(), [
-        Column::Name,
-        Column::Percent,
-        Column::LeftOut
-    ]);
+    assert_eq!(
+        plain.columns.iter().map(|column| column.holds).collect::<Vec<_>>(),
+        [Column::Name, Column::Percent, Column::LeftOut]
+    );
     let mark = DecimalMark::Point;
     let chosen = BTreeMap::from([(2, Column::Percent)]);
     let other = settle(read_columns(text, mark, &chosen).unwrap(), mark, &mut recognise);
-    assert_eq!(other.columns.iter().map(|column| column.holds).collect::<Vec<_>>(), [
-        Column::Name,
-        Column::LeftOut,
-        Column::Percent
-    ]);
+    assert_eq!(
+        other.columns.iter().map(|column| column.holds).collect::<Vec<_>>(),
+        [Column::Name, Column::LeftOut, Column::Percent]
+    );
     assert_eq!(said(&other.lines[1].amount), ("88".into(), "%".into()));
     // Nothing that is chosen drops a line.
     for place in 0..3 {

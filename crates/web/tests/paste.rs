@@ -132,8 +132,7 @@ const SHEET: &str = "Phase\tIngredient\t%\tGrams\tCost\nA\tDistilled water\t70\t
 fn a_table_says_what_its_columns_were_taken_for_and_what_is_left_out() {
     let mut session = open();
     let view = session.read_recipe(SHEET, "");
-    let holds: Vec<(&str, &str)> =
-        view.columns.iter().map(|column| (column.name.as_str(), column.holds)).collect();
+    let holds: Vec<(&str, &str)> = view.columns.iter().map(|column| (column.name.as_str(), column.holds)).collect();
     assert_eq!(
         holds,
         [("Phase", "phase"), ("Ingredient", "name"), ("%", "percent"), ("Grams", "grams"), ("Cost", "price")]
@@ -175,7 +174,9 @@ fn a_file_is_read_in_its_own_letters_or_refused_by_what_it_is() {
     let view = session.read_recipe_file(b"Mandel\xf6l 30");
     assert_eq!(view.text.as_deref(), Some("Mandel\u{f6}l 30"));
     assert!(view.said.contains("Latin-1"), "{}", view.said);
-    for (bytes, word) in [(&b"PK\x03\x04"[..], "workbook"), (b"\x00\x01\x02", "no text"), (b"", "empty"), (&[b'a'; 300_000], "larger")] {
+    for (bytes, word) in
+        [(&b"PK\x03\x04"[..], "workbook"), (b"\x00\x01\x02", "no text"), (b"", "empty"), (&[b'a'; 300_000], "larger")]
+    {
         let view = session.read_recipe_file(bytes);
         assert!(view.text.is_none() && view.said.contains(word), "{word}: {}", view.said);
     }

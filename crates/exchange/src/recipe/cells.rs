@@ -53,7 +53,10 @@ pub(super) fn rows(text: &str) -> Vec<(usize, String)> {
     let mut at = 0;
     while let Some(line) = lines.get(at) {
         let closes = opens_a_quote(line)
-            .then(|| (at + 1..lines.len().min(at + LONGEST_CELL)).find(|last| closes_a_quote(lines.get(*last).copied().unwrap_or_default())))
+            .then(|| {
+                (at + 1..lines.len().min(at + LONGEST_CELL))
+                    .find(|last| closes_a_quote(lines.get(*last).copied().unwrap_or_default()))
+            })
             .flatten();
         let last = closes.unwrap_or(at);
         rows.push((at + 1, lines.get(at..=last).unwrap_or_default().join("\n")));
@@ -68,8 +71,9 @@ const LONGEST_CELL: usize = 8;
 /// Whether a cell begins with a quote that the line does not end.
 fn opens_a_quote(line: &str) -> bool {
     let is_open = line.matches('"').count() % 2 == 1;
-    let begins_a_cell =
-        line.match_indices('"').any(|(at, _)| line.get(..at).is_some_and(|before| before.is_empty() || before.ends_with(['\t', ';', ','])));
+    let begins_a_cell = line
+        .match_indices('"')
+        .any(|(at, _)| line.get(..at).is_some_and(|before| before.is_empty() || before.ends_with(['\t', ';', ','])));
     is_open && begins_a_cell
 }
 

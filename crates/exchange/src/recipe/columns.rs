@@ -117,11 +117,7 @@ pub(super) struct Sheet {
 
 /// Finds out what the columns of a table hold. `rows` are its lines with more than one cell filled, each with its place among
 /// all lines; `chosen` is what a maker says of a column.
-pub(super) fn columns_in(
-    rows: &[(usize, Vec<String>)],
-    mark: DecimalMark,
-    chosen: &BTreeMap<usize, Column>,
-) -> Sheet {
+pub(super) fn columns_in(rows: &[(usize, Vec<String>)], mark: DecimalMark, chosen: &BTreeMap<usize, Column>) -> Sheet {
     let width = rows.iter().map(|(_, cells)| cells.len()).max().unwrap_or(0).min(MOST_COLUMNS);
     let worded = rows.iter().take(HEAD_WITHIN).position(|(_, cells)| is_head(cells, mark));
     let head = worded.or_else(|| has_strange_head(rows, width, mark).then_some(0));
@@ -160,7 +156,12 @@ pub(super) fn columns_in(
         }
     }
     make_room_for(&mut columns, chosen);
-    Sheet { head: head.and_then(|head| rows.get(head)).map(|(line, _)| *line), columns, is_worded: worded.is_some(), is_certain: worded.is_some() || !chosen.is_empty() }
+    Sheet {
+        head: head.and_then(|head| rows.get(head)).map(|(line, _)| *line),
+        columns,
+        is_worded: worded.is_some(),
+        is_certain: worded.is_some() || !chosen.is_empty(),
+    }
 }
 
 /// What a maker says of a column counts, and takes from the others what only one can be.
@@ -203,8 +204,7 @@ impl Look {
         let mut look = Self { filled: cells.len(), ..Self::default() };
         for cell in cells {
             let amount = amount_alone(cell, mark);
-            look.with_percent +=
-                usize::from(matches!(amount, Written::Number { unit: Some(Unit::Percent), .. }));
+            look.with_percent += usize::from(matches!(amount, Written::Number { unit: Some(Unit::Percent), .. }));
             look.amounts += usize::from(!matches!(amount, Written::NotRead(_) | Written::Missing));
             look.units += usize::from(unit_alone(cell).is_some());
             look.prices += usize::from(has_currency(cell));
@@ -283,7 +283,9 @@ fn settled(by_word: &[Option<Column>], looks: &[Look], is_worded: bool, has_head
     let has_number = |holds: &[Option<Column>]| holds.iter().flatten().any(|column| column.is_a_number());
     // A limit is an amount where there is no other.
     if is_worded && !has_number(&holds) {
-        let limit = by_word.iter().zip(looks).position(|(word, look)| *word == Some(Column::Note) && look.with_percent + look.amounts > 0 && look.is_number());
+        let limit = by_word.iter().zip(looks).position(|(word, look)| {
+            *word == Some(Column::Note) && look.with_percent + look.amounts > 0 && look.is_number()
+        });
         if let Some(place) = limit.and_then(|place| holds.get_mut(place)) {
             *place = Some(Column::Percent);
         }
@@ -338,11 +340,10 @@ fn settled_numbers(places: &[usize], look: &dyn Fn(usize) -> Look) -> BTreeMap<u
     {
         found.insert(rest.remove(at), Column::LeftOut);
     }
-    let percent = rest
-        .iter()
-        .copied()
-        .find(|place| look(*place).mostly(look(*place).with_percent))
-        .or_else(|| (rest.len() > 1).then(|| rest.iter().copied().find(|place| look(*place).makes(Decimal::ONE_HUNDRED, HUNDRED_WITHIN)))?);
+    let percent = rest.iter().copied().find(|place| look(*place).mostly(look(*place).with_percent)).or_else(|| {
+        (rest.len() > 1)
+            .then(|| rest.iter().copied().find(|place| look(*place).makes(Decimal::ONE_HUNDRED, HUNDRED_WITHIN)))?
+    });
     let mut grams_are_given = false;
     for place in rest.iter().copied() {
         found.insert(
@@ -378,8 +379,12 @@ fn has_strange_head(rows: &[(usize, Vec<String>)], width: usize, mark: DecimalMa
     let no_digit = first.iter().all(|cell| !cell.chars().any(|letter| letter.is_ascii_digit()));
     let mut numbers = 0;
     for place in 0..width {
-        let cells: Vec<&str> =
-            rest.iter().filter_map(|(_, cells)| cells.get(place)).map(String::as_str).filter(|cell| !cell.is_empty()).collect();
+        let cells: Vec<&str> = rest
+            .iter()
+            .filter_map(|(_, cells)| cells.get(place))
+            .map(String::as_str)
+            .filter(|cell| !cell.is_empty())
+            .collect();
         let look = Look::of(&cells, mark);
         if look.amounts == look.filled && look.filled > 2 {
             numbers += 1;
@@ -394,7 +399,9 @@ fn has_strange_head(rows: &[(usize, Vec<String>)], width: usize, mark: DecimalMa
 
 fn is_phase_letter(cell: &str) -> bool {
     let mut letters = cell.trim_end_matches(['.', ')', ':']).chars();
-    letters.next().is_some_and(|letter| matches!(letter, 'A'..='H')) && letters.all(|letter| letter.is_ascii_digit()) && cell.len() <= 3
+    letters.next().is_some_and(|letter| matches!(letter, 'A'..='H'))
+        && letters.all(|letter| letter.is_ascii_digit())
+        && cell.len() <= 3
 }
 
 /// Whether a cell names a phase in words. `Aqueous extract` does not.
@@ -405,13 +412,19 @@ pub(super) fn is_phase_name(cell: &str, mark: DecimalMark) -> bool {
 
 fn has_currency(cell: &str) -> bool {
     cell.contains(['€', '$', '£', '¥'])
-        || cell.split(|letter: char| !letter.is_ascii_alphabetic()).any(|word| matches!(word, "EUR" | "USD" | "GBP" | "CHF" | "CAD" | "AUD"))
+        || cell
+            .split(|letter: char| !letter.is_ascii_alphabetic())
+            .any(|word| matches!(word, "EUR" | "USD" | "GBP" | "CHF" | "CAD" | "AUD"))
 }
 
 /// The unit that a heading names: `Weight (oz)`, `Menge in kg`.
 fn unit_in_head(heading: &str) -> Option<Unit> {
-    let words = heading.split(|letter: char| letter.is_whitespace() || matches!(letter, '(' | ')' | '[' | ']' | ',' | '/'));
-    words.filter(|word| !word.is_empty()).filter_map(unit_alone).find(|unit| matches!(unit, Unit::Mass(_) | Unit::Volume(_) | Unit::Parts))
+    let words =
+        heading.split(|letter: char| letter.is_whitespace() || matches!(letter, '(' | ')' | '[' | ']' | ',' | '/'));
+    words
+        .filter(|word| !word.is_empty())
+        .filter_map(unit_alone)
+        .find(|unit| matches!(unit, Unit::Mass(_) | Unit::Volume(_) | Unit::Parts))
 }
 
 fn speaks_for_itself(heading: &str) -> bool {
@@ -424,13 +437,54 @@ fn has_word(words: &str, list: &[&str]) -> bool {
 
 // Words that stand above columns in three languages, folded; common practice.
 const PRICES: [&str; 19] = [
-    "price", "prices", "cost", "costs", "preis", "preise", "kosten", "einkaufspreis", "stuckpreis", "prix", "cout", "couts",
-    "tarif", "per kg", "per kilo", "pro kg", "au kilo", "value", "betrag",
+    "price",
+    "prices",
+    "cost",
+    "costs",
+    "preis",
+    "preise",
+    "kosten",
+    "einkaufspreis",
+    "stuckpreis",
+    "prix",
+    "cout",
+    "couts",
+    "tarif",
+    "per kg",
+    "per kilo",
+    "pro kg",
+    "au kilo",
+    "value",
+    "betrag",
 ];
 const LIMITS: [&str; 27] = [
-    "usage", "use rate", "max", "maximum", "min", "minimum", "recommended", "range", "limit", "allowed", "permitted", "guideline",
-    "einsatz", "einsatzkonzentration", "empfohlen", "hochst", "hochstmenge", "bereich", "grenze", "erlaubt", "dosierung",
-    "recommande", "conseille", "plage", "limite", "autorise", "dosage",
+    "usage",
+    "use rate",
+    "max",
+    "maximum",
+    "min",
+    "minimum",
+    "recommended",
+    "range",
+    "limit",
+    "allowed",
+    "permitted",
+    "guideline",
+    "einsatz",
+    "einsatzkonzentration",
+    "empfohlen",
+    "hochst",
+    "hochstmenge",
+    "bereich",
+    "grenze",
+    "erlaubt",
+    "dosierung",
+    "recommande",
+    "conseille",
+    "plage",
+    "limite",
+    "autorise",
+    "dosage",
 ];
 const PERCENTS: [&str; 9] =
     ["percent", "percentage", "pct", "prozent", "prozentsatz", "prozentanteil", "pourcentage", "pourcent", "pour cent"];
@@ -439,22 +493,100 @@ const PHASES: [&str; 6] = ["phase", "phasen", "phases", "part", "teil", "partie"
 const GRAMS: [&str; 6] = ["gram", "grams", "gramm", "grammes", "gramme", "g"];
 const UNITS: [&str; 6] = ["unit", "units", "einheit", "einheiten", "unite", "unites"];
 const AMOUNTS: [&str; 26] = [
-    "amount", "amounts", "quantity", "qty", "weight", "mass", "menge", "mengen", "gewicht", "masse", "einwaage", "quantite",
-    "quantites", "poids", "anteil", "anteile", "dose", "ounces", "oz", "lb", "kg", "mg", "ml", "batch", "ansatz", "share",
+    "amount",
+    "amounts",
+    "quantity",
+    "qty",
+    "weight",
+    "mass",
+    "menge",
+    "mengen",
+    "gewicht",
+    "masse",
+    "einwaage",
+    "quantite",
+    "quantites",
+    "poids",
+    "anteil",
+    "anteile",
+    "dose",
+    "ounces",
+    "oz",
+    "lb",
+    "kg",
+    "mg",
+    "ml",
+    "batch",
+    "ansatz",
+    "share",
 ];
 const NAMES: [&str; 30] = [
-    "ingredient", "ingredients", "material", "materials", "raw material", "raw materials", "name", "item", "product", "trade name",
-    "common name", "rohstoff", "rohstoffe", "zutat", "zutaten", "inhaltsstoff", "inhaltsstoffe", "stoff", "bezeichnung",
-    "handelsname", "matiere", "matieres", "matiere premiere", "matieres premieres", "nom", "substance", "component", "composant",
-    "designation", "produit",
+    "ingredient",
+    "ingredients",
+    "material",
+    "materials",
+    "raw material",
+    "raw materials",
+    "name",
+    "item",
+    "product",
+    "trade name",
+    "common name",
+    "rohstoff",
+    "rohstoffe",
+    "zutat",
+    "zutaten",
+    "inhaltsstoff",
+    "inhaltsstoffe",
+    "stoff",
+    "bezeichnung",
+    "handelsname",
+    "matiere",
+    "matieres",
+    "matiere premiere",
+    "matieres premieres",
+    "nom",
+    "substance",
+    "component",
+    "composant",
+    "designation",
+    "produit",
 ];
 const PLAIN_NOTES: [&str; 18] = [
-    "note", "notes", "remark", "remarks", "comment", "comments", "function", "purpose", "funktion", "zweck", "fonction", "role",
-    "bemerkung", "bemerkungen", "notiz", "kommentar", "remarque", "remarques",
+    "note",
+    "notes",
+    "remark",
+    "remarks",
+    "comment",
+    "comments",
+    "function",
+    "purpose",
+    "funktion",
+    "zweck",
+    "fonction",
+    "role",
+    "bemerkung",
+    "bemerkungen",
+    "notiz",
+    "kommentar",
+    "remarque",
+    "remarques",
 ];
 const NOTES: [&str; 14] = [
-    "lot", "batch no", "charge", "supplier", "lieferant", "fournisseur", "vendor", "source", "herkunft", "origine", "cas", "stock",
-    "bestand", "expiry",
+    "lot",
+    "batch no",
+    "charge",
+    "supplier",
+    "lieferant",
+    "fournisseur",
+    "vendor",
+    "source",
+    "herkunft",
+    "origine",
+    "cas",
+    "stock",
+    "bestand",
+    "expiry",
 ];
 
 /// The column that a cell of a table's head names.

@@ -80,7 +80,8 @@ pub fn text_of(bytes: &[u8]) -> Result<FileText, FileError> {
     }
     // A text has line ends and tabs; other signs that steer a machine, or letters that could not be read, it has none of.
     let odd = |letter: &char| {
-        *letter == char::REPLACEMENT_CHARACTER || (letter.is_control() && !matches!(letter, '\n' | '\r' | '\t' | '\u{c}'))
+        *letter == char::REPLACEMENT_CHARACTER
+            || (letter.is_control() && !matches!(letter, '\n' | '\r' | '\t' | '\u{c}'))
     };
     if text.chars().filter(odd).count() * 50 > text.chars().count() || text.contains('\0') {
         return Err(FileError::NoText);
@@ -118,8 +119,8 @@ fn decoded(bytes: &[u8]) -> Result<(String, Letters), FileError> {
 /// 0x80 to 0x9f are those of ISO 8859-1.
 fn letter_of(byte: u8) -> char {
     const MIDDLE: [char; 32] = [
-        '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž', '\u{8f}', '\u{90}', '‘', '’',
-        '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
+        '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž', '\u{8f}', '\u{90}', '‘',
+        '’', '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}', 'ž', 'Ÿ',
     ];
     let place = usize::from(byte).checked_sub(0x80);
     place.and_then(|place| MIDDLE.get(place)).copied().unwrap_or(char::from(byte))
@@ -144,10 +145,7 @@ mod tests {
             (wide(u16::to_le_bytes), Letters::Utf16),
             (wide(u16::to_be_bytes), Letters::Utf16),
             // ö, € and ’ in Windows-1252.
-            (
-                [b"Mandel\xf6l;20 \x80\nEau de fleur d\x92oranger;70\n".as_slice()].concat(),
-                Letters::Latin1,
-            ),
+            ([b"Mandel\xf6l;20 \x80\nEau de fleur d\x92oranger;70\n".as_slice()].concat(), Letters::Latin1),
         ];
         for (bytes, letters) in cases {
             assert_eq!(text_of(&bytes), Ok(FileText { text: RECIPE.to_owned(), letters }), "{bytes:?}");

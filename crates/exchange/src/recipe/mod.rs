@@ -235,7 +235,10 @@ impl Reader {
         let is_above = sheet.is_worded && sheet.head.is_some_and(|head| place < head);
         if is_above && self.seen > 1 {
             let read = self.read_free(&only);
-            return read.into_iter().map(|what| if matches!(what, What::Material(_)) { What::Note } else { what }).collect();
+            return read
+                .into_iter()
+                .map(|what| if matches!(what, What::Material(_)) { What::Note } else { what })
+                .collect();
         }
         // A number alone under the others is their sum.
         let is_sum = self.seen > 2 && matches!(amount_alone(&only, self.mark), Written::Number { to: None, .. });
@@ -370,7 +373,8 @@ impl Reader {
 
     /// Whether a row without a name holds nothing but numbers, under lines that have some.
     fn sums_up(&self, cells: &[String]) -> bool {
-        let is_amount = |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
+        let is_amount =
+            |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
         self.seen > 2 && cells.iter().filter(|cell| !cell.is_empty()).all(is_amount)
     }
 
@@ -381,7 +385,8 @@ impl Reader {
             let places = sheet.columns.iter().zip(cells).filter(move |(column, _)| wanted(column.holds));
             places.map(|(_, cell)| cell).find(|cell| !cell.is_empty())
         };
-        let is_amount = |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
+        let is_amount =
+            |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
         let name_is_none = held(|column| column == Column::Name).is_none_or(is_amount);
         let amount_is_elsewhere =
             held(Column::is_a_number).is_none_or(|cell| !is_amount(cell)) && cells.iter().any(is_amount);

@@ -23,6 +23,7 @@ act-formula-purpose = Anwendung des Produkts
 act-formula-ph = pH-Wert
 act-formula-measured-ph = gemessener pH-Wert
 act-formula-kind = Art des Produkts
+act-formula-tags = Stichworte
 act-formula-notes = Notizen
 act-formula-steps = Herstellungsanweisung
 act-formula-write-in = Prozent und Gramm

@@ -23,6 +23,7 @@ act-formula-purpose = use of the product
 act-formula-ph = pH
 act-formula-measured-ph = measured pH
 act-formula-kind = kind of product
+act-formula-tags = tags
 act-formula-notes = notes
 act-formula-steps = method
 act-formula-write-in = percent and grams

@@ -23,6 +23,7 @@ act-formula-purpose = usage du produit
 act-formula-ph = pH
 act-formula-measured-ph = pH mesuré
 act-formula-kind = type de produit
+act-formula-tags = mots-clés
 act-formula-notes = notes
 act-formula-steps = mode opératoire
 act-formula-write-in = pour cent et grammes

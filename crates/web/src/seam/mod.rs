@@ -22,9 +22,9 @@ use crate::seam::evaluate::EvaluationOptions;
 use crate::seam::pieces::{
     add_photo, add_records, begin_backup, choose_in_recipe, compare_version, count_findings, evaluate_beside, finish,
     forget_backup, formula_id, link_of, photo_of_backup, photo_was_lost, predict_ph, read_backup, read_beside,
-    read_beside_without, read_colour, read_link, read_link_without, read_log, read_prices, read_recipe, read_recipe_file, read_table,
-    rest, set_recipe_column, solve_by_chance, sources, storage_remarks, stray_photos, versions_of, write_backup, write_prices,
-    write_table, write_up, write_up_with_substitutions,
+    read_beside_without, read_colour, read_link, read_link_without, read_log, read_prices, read_recipe,
+    read_recipe_file, read_table, rest, set_recipe_column, solve_by_chance, sources, storage_remarks, stray_photos,
+    versions_of, write_backup, write_prices, write_table, write_up, write_up_with_substitutions,
 };
 use crate::session::Session;
 use crate::session::keeping::{LoggedStore, MemoryStore, Written};

@@ -13,8 +13,8 @@ use std::rc::Rc;
 use stillroom_core::extract::{Liquid, Plan};
 use stillroom_core::number::{read_mass, read_plain, read_temperature, read_volume};
 use stillroom_core::{
-    Amount, Class, Constituent, ConstituentId, Density, Formula, Grams, Makeup, Material, MaterialId, MaterialSource, Part,
-    Percent, PhaseId, PhaseKind,
+    Amount, Class, Constituent, ConstituentId, Density, Formula, Grams, Makeup, Material, MaterialId, MaterialSource,
+    Part, Percent, PhaseId, PhaseKind,
 };
 use stillroom_exchange::extract::{Extract, ExtractId, ExtractKind, ExtractRecord};
 use stillroom_exchange::record::OwnMaterial;

@@ -15,9 +15,9 @@ use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Formula, Grams, LineId, Makeup, Material, MaterialId,
     MaterialSource, Percent, PhaseKind, WrittenIn,
 };
+use stillroom_exchange::recipe::file::{FileError, Letters, text_of};
 use stillroom_exchange::recipe::matching::{Matched, settle};
 use stillroom_exchange::recipe::shares::{Doubt, Meaning, Weighable, Weighed, weigh};
-use stillroom_exchange::recipe::file::{FileError, Letters, text_of};
 use stillroom_exchange::recipe::{Column, RecipeError, What, read_columns};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 

@@ -2,14 +2,16 @@
 
 use crate::messages::{paste as says, sentences};
 use crate::rooms::paste::edit::{Choice, Pasted, meaning_word};
-use crate::rooms::paste::view::{RecipeChoiceView, RecipeColumnView, RecipeLineView, RecipeOtherView, RecipePhaseView, RecipeView};
+use crate::rooms::paste::view::{
+    RecipeChoiceView, RecipeColumnView, RecipeLineView, RecipeOtherView, RecipePhaseView, RecipeView,
+};
 use crate::session::Session;
 use stillroom_catalogue::Confidence;
 use stillroom_core::number::{write_between, write_fixed};
 use stillroom_core::{Class, Layer, MaterialId, MaterialSource, Percent};
 use stillroom_exchange::recipe::matching::Matched;
-use stillroom_exchange::recipe::{Column, ColumnFound, What};
 use stillroom_exchange::recipe::shares::{Doubt, Meaning};
+use stillroom_exchange::recipe::{Column, ColumnFound, What};
 
 /// Decimals of percents: recipes are weighed to hundredths.
 const DECIMALS: u32 = 2;
