@@ -1054,6 +1054,27 @@ export interface TermsWords {
     'brix': string;
     'hydrometer': string;
     'stock-solution': string;
+    'buffer': string;
+    'buffer-capacity': string;
+    'pka': string;
+    'free-acid': string;
+    'titration': string;
+    'temperature-coefficient': string;
+    'batch-lot': string;
+    'deviation': string;
+    'yield': string;
+    'colour-difference': string;
+    'wastage': string;
+    'margin': string;
+    'nominal-content': string;
+    'e-mark': string;
+    'pao': string;
+    'minimum-durability': string;
+    'responsible-person': string;
+    'colour-index': string;
+    'nanomaterial': string;
+    'markdown': string;
+    'embedding': string;
   };
   meanings: {
     'qs': string;
@@ -1087,6 +1108,27 @@ export interface TermsWords {
     'brix': string;
     'hydrometer': string;
     'stock-solution': string;
+    'buffer': string;
+    'buffer-capacity': string;
+    'pka': string;
+    'free-acid': string;
+    'titration': string;
+    'temperature-coefficient': string;
+    'batch-lot': string;
+    'deviation': string;
+    'yield': string;
+    'colour-difference': string;
+    'wastage': string;
+    'margin': string;
+    'nominal-content': string;
+    'e-mark': string;
+    'pao': string;
+    'minimum-durability': string;
+    'responsible-person': string;
+    'colour-index': string;
+    'nanomaterial': string;
+    'markdown': string;
+    'embedding': string;
   };
 }
 export interface SwapWords {
