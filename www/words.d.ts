@@ -721,6 +721,7 @@ export interface ExtractsWords {
     'strong': string;
     'weak': string;
   };
+  byHydrometer: string;
 }
 export interface BatchesWords {
   title: string;

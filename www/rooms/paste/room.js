@@ -142,10 +142,12 @@ export function furnish(place, session) {
     say(said, view?.said ?? '');
   }
 
-  // A file can be dropped anywhere in the room: beside it the browser would leave the page for it.
+  // A file can be dropped anywhere in the room; elsewhere on the page it is taken for a backup.
   place.addEventListener('dragover', (event) => {
     if (!event.dataTransfer?.types.includes('Files')) return;
     event.preventDefault();
+    event.stopPropagation();
+    document.body.classList.remove('dropping');
     place.classList.add('recipe-drop');
   });
   place.addEventListener('dragleave', () => place.classList.remove('recipe-drop'));
@@ -154,6 +156,7 @@ export function furnish(place, session) {
     const [first, ...others] = event.dataTransfer?.files ?? [];
     if (!first) return;
     event.preventDefault();
+    event.stopPropagation();
     if (others.length > 0) say(said, words.oneFile);
     else void take(first);
   });

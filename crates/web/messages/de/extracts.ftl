@@ -460,3 +460,4 @@ page-alcoholOf = Dieses Volumen gilt für
 page-alcoholOfs--mixture = die Mischung
 page-alcoholOfs--strong = den stärkeren
 page-alcoholOfs--weak = den schwächeren
+page-byHydrometer = Auch mit dem Aräometer

@@ -407,3 +407,4 @@ page-alcoholOf = That volume is of
 page-alcoholOfs--mixture = the mixture
 page-alcoholOfs--strong = the stronger
 page-alcoholOfs--weak = the weaker
+page-byHydrometer = By a hydrometer, too

@@ -460,3 +460,4 @@ page-alcoholOf = Ce volume concerne
 page-alcoholOfs--mixture = le mélange
 page-alcoholOfs--strong = le plus fort
 page-alcoholOfs--weak = le plus faible
+page-byHydrometer = Aussi au densimètre
