@@ -56,7 +56,7 @@ for (const scheme of /** @type {const} */ (['light', 'dark'])) {
     expect(await coloursOf(page, page.locator('.room[data-room="jar"] svg').first())).toBeGreaterThanOrEqual(5);
     // What another room draws before its list does not stand before this one's.
     const before = await page
-      .locator('.legend li')
+      .locator('.room[data-room="jar"] .legend li')
       .first()
       .evaluate((item) => getComputedStyle(item, '::before').content);
     expect(before).toBe('none');

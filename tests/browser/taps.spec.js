@@ -221,4 +221,5 @@ test('a glycerite is planned, verified and used', async ({ page }) => {
   await goTo(page, 'formula');
   await expect(page.locator('.line-name', { hasText: 'Cucumber, spring' })).toBeVisible();
   expect(hands.counts.taps).toBeLessThan(9);
+  expect(hands.counts.scrolled, 'less than a screen').toBeLessThan(844);
 });
