@@ -185,6 +185,7 @@ export function furnish(place, session) {
     show(result, view.ready);
     show(clear, area.value !== '');
     columns.show(view.columns, view.leftOut);
+    area.wrap = view.columns.length > 0 ? 'off' : 'soft';
     meanings.show(view.hasBare, view.meaning);
     setText(name, view.name);
     setText(total, `${view.total}\u00a0%`);

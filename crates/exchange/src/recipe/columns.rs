@@ -144,7 +144,7 @@ pub(super) fn columns_in(rows: &[(usize, Vec<String>)], mark: DecimalMark, chose
             sample: cells.first().copied().unwrap_or_default().to_owned(),
             holds: Column::Empty,
             unit: unit_in_head(&heading),
-            says_heading: !heading.is_empty() && !(word == Some(Column::Note) && speaks_for_itself(&heading)),
+            says_heading: !(heading.is_empty() || (word == Some(Column::Note) && speaks_for_itself(&heading))),
             heading,
         });
     }
@@ -268,13 +268,12 @@ fn settled(by_word: &[Option<Column>], looks: &[Look], is_worded: bool, has_head
         let seen = holds.clone();
         let is_taken = |column: Column| seen.contains(&Some(column));
         holds.push(match word {
-            // Only a heading, and nothing under it.
-            Some(_) if look.filled == 0 => Some(Column::Empty),
+            // Nothing, or only a heading.
+            _ if look.filled == 0 => Some(Column::Empty),
             Some(Column::Name) if is_taken(Column::Name) => Some(Column::Inci),
             Some(one @ (Column::Percent | Column::Phase)) if is_taken(*one) => Some(Column::Note),
             Some(one @ (Column::Grams | Column::Amount | Column::Unit)) if is_taken(*one) => Some(Column::LeftOut),
             Some(word) => Some(*word),
-            None if look.filled == 0 => Some(Column::Empty),
             None if look.mostly(look.prices) => Some(Column::Price),
             None => None,
         });

@@ -162,7 +162,7 @@ note-evaporation = Reckon with it from now on
 ## Readings of instruments.
 
 verified = { $percent } % glycerin, between { $low } and { $high } %.
-agrees-with-plan = The { $percent } % reckoned lie within that.
+agrees-with-plan = The calculated { $percent } % lies within that.
 differs-from-plan = The reading disagrees with the plan ({ $percent } %). Stir and measure again, then trust the reading.
 solids-counted = Dissolved plant sugars raise both instruments: counted here are { $low } to { $high } % of them. A refractometer and a hydrometer together narrow the range.
 solids-found = Both readings together leave { $low } to { $high } % of plant solids.
