@@ -7,6 +7,7 @@
 
 mod amount;
 mod cells;
+mod column_words;
 mod columns;
 pub mod file;
 pub mod heading;
@@ -16,8 +17,9 @@ pub mod shares;
 use amount::{Found, amount_alone, amounts_in, is_only_separators, unit_alone};
 pub use amount::{Household, Unit, Written};
 use cells::{Parted, cleaned, parted, rows, without_bullet};
+use column_words::column_of;
 pub use columns::{Column, ColumnFound, MOST_COLUMNS};
-use columns::{Sheet, column_of, columns_in, is_phase_name};
+use columns::{Sheet, columns_in, is_phase_name};
 pub use heading::Heading;
 use heading::{Opens, bare, heading_of, is_rule, is_total};
 use rust_decimal::Decimal;
