@@ -64,6 +64,28 @@ export interface BackupView {
 }
 
 /**
+ * A column of a table.
+ */
+export interface RecipeColumnView {
+    /**
+     * Its place, counted from 0.
+     */
+    place: number;
+    /**
+     * What stands above it, or its number.
+     */
+    name: string;
+    /**
+     * The first of what stands in it.
+     */
+    sample: string;
+    /**
+     * What it holds.
+     */
+    holds: "name" | "percent" | "grams" | "amount" | "unit" | "phase" | "inci" | "note" | "price" | "left-out";
+}
+
+/**
  * A curve with its points. Places are in percent of its width and height, from the top left.
  */
 export interface CurveView {
@@ -979,6 +1001,14 @@ export interface RecipeView {
      * Whether it can be made a formula.
      */
     ready: boolean;
+    /**
+     * The columns of the table it is; none where it is none.
+     */
+    columns: RecipeColumnView[];
+    /**
+     * What of a table does not get into the formula, in sentences.
+     */
+    leftOut: string[];
 }
 
 /**
@@ -1386,6 +1416,10 @@ export interface ReadingOptions {
      */
     massUnit?: string | undefined;
     /**
+     * Unit of temperature: `°C` or `°F`.
+     */
+    temperatureUnit?: string | undefined;
+    /**
      * Step of the reader's scale, as typed.
      */
     scaleStep?: string | undefined;
@@ -1705,6 +1739,10 @@ export interface ShelfCard {
      * Lines, use and state in a few words.
      */
     about: string;
+    /**
+     * What it is filed under, with commas between.
+     */
+    tags: string;
     /**
      * Whether its amounts make a formula.
      */
@@ -3343,9 +3381,31 @@ export interface ShelfView {
      */
     total: string;
     /**
+     * Every tag there is, by name.
+     */
+    tags: string[];
+    /**
+     * The one that every card shown has; empty where none is asked for.
+     */
+    tag: string;
+    /**
      * The one that is open.
      */
     open?: string;
+}
+
+/**
+ * The text of a file, or why it has none.
+ */
+export interface RecipeFileView {
+    /**
+     * What it says; none where it could not be read.
+     */
+    text?: string;
+    /**
+     * What has to be known about it, or why it was not read, in a sentence; may be empty.
+     */
+    said: string;
 }
 
 /**
@@ -3792,7 +3852,7 @@ export type PostCommand = { do: "look-at-post"; looking: boolean; address: strin
 /**
  * What the page can ask of the shelf. Text fields carry what was typed, as it was typed.
  */
-export type ShelfCommand = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "delete-formula"; formula: string } | { do: "see-example"; example: Example } | { do: "search-shelf"; text: string } | { do: "sort-shelf"; order: "changed" | "name" } | { do: "look-at-shelf"; looking: boolean } | { do: "look-further" };
+export type ShelfCommand = { do: "new-formula"; basis: "percent" | "grams" } | { do: "open-formula"; formula: string } | { do: "duplicate-formula"; formula: string } | { do: "rename-formula"; formula: string; name: string } | { do: "tag-formula"; formula: string; text: string } | { do: "show-tag"; tag: string } | { do: "delete-formula"; formula: string } | { do: "see-example"; example: Example } | { do: "search-shelf"; text: string } | { do: "sort-shelf"; order: "changed" | "name" } | { do: "look-at-shelf"; looking: boolean } | { do: "look-further" };
 
 /**
  * What the page can ask whatever the room: taking back, and what another page changed. Text fields carry what was typed, as it was typed.
@@ -4039,6 +4099,13 @@ export class Stillroom {
      */
     readPrices(bytes: Uint8Array | number[]): PricesView;
     /**
+     * Reads the text of a file that holds a recipe.
+     *
+     * # Errors
+     * Never by what a file holds.
+     */
+    readRecipeFile(bytes: Uint8Array | number[]): RecipeFileView;
+    /**
      * Reads a recipe as people write them. Nothing is kept. `meaning` says what numbers without a unit are; empty where the
      * recipe decides.
      *
@@ -4067,6 +4134,13 @@ export class Stillroom {
      * If `filter` is not what its type says.
      */
     search(query: string, filter: SearchFilter): MaterialHit[];
+    /**
+     * Says what a column of that recipe's table holds.
+     *
+     * # Errors
+     * Never by what a person did.
+     */
+    setRecipeColumn(place: number, holds: string): RecipeView;
     /**
      * Everything there is to show.
      *
@@ -4230,9 +4304,11 @@ export interface InitOutput {
     readonly stillroom_readLinkWithout: (a: number, b: number, c: number, d: number, e: number, f: any) => [number, number, number];
     readonly stillroom_readPrices: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_readRecipe: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
+    readonly stillroom_readRecipeFile: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_readTable: (a: number, b: number, c: number) => [number, number, number];
     readonly stillroom_rest: (a: number) => [number, number, number];
     readonly stillroom_search: (a: number, b: number, c: number, d: any) => [number, number, number, number];
+    readonly stillroom_setRecipeColumn: (a: number, b: number, c: number, d: number) => [number, number, number];
     readonly stillroom_showEverything: (a: number) => [number, number, number];
     readonly stillroom_solveByChance: (a: number, b: number, c: number, d: number) => number;
     readonly stillroom_sources: (a: number) => [number, number, number, number];

@@ -107,6 +107,8 @@ export interface ShelfWords {
   due: string;
   dueLook: string;
   dueUse: string;
+  tags: string;
+  tagged: string;
 }
 export interface FormulaWords {
   title: string;
@@ -235,6 +237,11 @@ export interface BenchWords {
 export interface EmbedWords {
   batch: string;
   unit: string;
+  temperatures: string;
+  degrees: {
+    'c': string;
+    'f': string;
+  };
   mark: string;
   marks: {
     'point': string;
@@ -310,6 +317,7 @@ export interface DocsWords {
   link: string;
   batch: (values: { example: string | number }) => string;
   unit: (values: { g: string | number; kg: string | number; oz: string | number; lb: string | number }) => string;
+  temperature: (values: { c: string | number; f: string | number }) => string;
   mark: (values: { point: string | number; comma: string | number }) => string;
   asFrame: string;
   frameHelp: string;
@@ -713,6 +721,7 @@ export interface ExtractsWords {
     'strong': string;
     'weak': string;
   };
+  byHydrometer: string;
 }
 export interface BatchesWords {
   title: string;
@@ -907,6 +916,23 @@ export interface PasteWords {
   nothing: string;
   caution: string;
   total: string;
+  columns: string;
+  holds: {
+    'name': string;
+    'percent': string;
+    'grams': string;
+    'amount': string;
+    'unit': string;
+    'phase': string;
+    'inci': string;
+    'note': string;
+    'price': string;
+    'left-out': string;
+  };
+  first: (values: { name: string | number }) => string;
+  bringBack: string;
+  dropHere: string;
+  oneFile: string;
 }
 export interface AboutWords {
   title: string;
@@ -1029,6 +1055,27 @@ export interface TermsWords {
     'brix': string;
     'hydrometer': string;
     'stock-solution': string;
+    'buffer': string;
+    'buffer-capacity': string;
+    'pka': string;
+    'free-acid': string;
+    'titration': string;
+    'temperature-coefficient': string;
+    'batch-lot': string;
+    'deviation': string;
+    'yield': string;
+    'colour-difference': string;
+    'wastage': string;
+    'margin': string;
+    'nominal-content': string;
+    'e-mark': string;
+    'pao': string;
+    'minimum-durability': string;
+    'responsible-person': string;
+    'colour-index': string;
+    'nanomaterial': string;
+    'markdown': string;
+    'embedding': string;
   };
   meanings: {
     'qs': string;
@@ -1062,6 +1109,27 @@ export interface TermsWords {
     'brix': string;
     'hydrometer': string;
     'stock-solution': string;
+    'buffer': string;
+    'buffer-capacity': string;
+    'pka': string;
+    'free-acid': string;
+    'titration': string;
+    'temperature-coefficient': string;
+    'batch-lot': string;
+    'deviation': string;
+    'yield': string;
+    'colour-difference': string;
+    'wastage': string;
+    'margin': string;
+    'nominal-content': string;
+    'e-mark': string;
+    'pao': string;
+    'minimum-durability': string;
+    'responsible-person': string;
+    'colour-index': string;
+    'nanomaterial': string;
+    'markdown': string;
+    'embedding': string;
   };
 }
 export interface SwapWords {

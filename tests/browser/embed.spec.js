@@ -113,6 +113,10 @@ test('the element works under a strict policy and a hostile style sheet, and sev
     await expect(page.locator('#two').locator('tr', { hasText: 'glycerite' }).first()).toContainText('30,0');
     await page.locator('#two').getByLabel('Weigh in').selectOption('oz');
     await expect(page.locator('#two').locator('thead').first()).toContainText('oz');
+    // 70 °C of the heated phases, as 1.8 t + 32 says it.
+    await expect(page.locator('#two').locator('.group').first()).toContainText('70 °C');
+    await page.locator('#two').getByLabel('Temperatures in').selectOption('°F');
+    await expect(page.locator('#two').locator('.group').first()).toContainText('158 °F');
     await expect(page.locator('#two').getByRole('link', { name: 'Open at my bench' })).toHaveAttribute(
       'href',
       `${origin}/#${example}`,

@@ -90,7 +90,7 @@ test('a maker plans a glycerite, adjusts it, reads it, shelves it and uses it in
   const verify = page.locator('.tool', { hasText: 'Verify' });
   if ((await verify.getAttribute('open')) === null) await verify.locator(':scope > summary').click();
   await field(page, 'optical-value').fill('51');
-  await expect(page.locator('.offer-lines').filter({ hasText: 'lie within that' })).toBeVisible();
+  await expect(page.locator('.offer-lines').filter({ hasText: 'lies within that' })).toBeVisible();
   await field(page, 'optical-value').fill('30');
   await expect(page.locator('.offer-lines').filter({ hasText: 'disagrees with the plan' })).toBeVisible();
   await field(page, 'optical-value').fill('51');

@@ -19,6 +19,11 @@ test('a word of the trade opens its meaning in the room it stands in, fetched on
     ['findings', 'challenge test', 'No calculation replaces it'],
     ['extracts', 'menstruum', 'draws something out of a plant'],
     ['materials', 'INCI', 'on a label'],
+    ['ph', 'pKa', 'given its proton away'],
+    ['swap', 'HLB', 'leans to water'],
+    ['costs', 'margin', 'makes a price of 16'],
+    ['label', 'e-mark (℮)', '76/211/EEC'],
+    ['post', 'Markdown', 'headings, lists and tables'],
   ])) {
     await goTo(page, room);
     if (room === 'formula') expect(asked.filter((url) => url.includes('/words/en/terms.js'))).toEqual([]);

@@ -58,6 +58,8 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
           readPrices: () => session.readPrices(new Uint8Array([1, 2, 3])),
           writePrices: () => session.writePrices(),
           readRecipe: () => session.readRecipe('water 70 %', ''),
+          setRecipeColumn: () => session.setRecipeColumn(0, 'name'),
+          readRecipeFile: () => session.readRecipeFile(new Uint8Array([1, 2, 3])),
           chooseInRecipe: () => session.chooseInRecipe(0, 'own'),
           readColour: () => session.readColour('0', new Uint8Array(4), new Uint8Array(4)),
           rest: () => session.rest(),

@@ -215,10 +215,11 @@ test('a glycerite is planned, verified and used', async ({ page }) => {
   await hands.tap(step('Measure and use'));
   await hands.tap(field('optical-value'));
   await hands.type('49');
-  await expect(page.locator('.offer-lines').filter({ hasText: 'lie within that' })).toBeVisible();
+  await expect(page.locator('.offer-lines').filter({ hasText: 'lies within that' })).toBeVisible();
   await hands.tap(page.getByRole('button', { name: /^Put it among the materials and add 12\s% to/ }));
   hands.print('a glycerite planned, verified and used', '9 taps on a page of 4,400 px');
   await goTo(page, 'formula');
   await expect(page.locator('.line-name', { hasText: 'Cucumber, spring' })).toBeVisible();
   expect(hands.counts.taps).toBeLessThan(9);
+  expect(hands.counts.scrolled, 'less than a screen').toBeLessThan(844);
 });

@@ -84,11 +84,11 @@ const watcher = new IntersectionObserver(
 
 /**
  * Attributes: `link` (an address, its fragment, or what stands behind `#f=`; without it the first link inside counts),
- * `batch` (as typed, such as `250 g`), `unit` (`g`, `oz`, `kg`, `lb`), `mark` (`point`, `comma`) and `without` (what a reader
+ * `batch` (as typed, such as `250 g`), `unit` (`g`, `oz`, `kg`, `lb`), `temperature` (`C`, `F`), `mark` (`point`, `comma`) and `without` (what a reader
  * lacks, as the sheet hands it to the page it prints).
  */
 class StillroomFormula extends HTMLElement {
-  static observedAttributes = ['link', 'batch', 'unit', 'mark', 'without'];
+  static observedAttributes = ['link', 'batch', 'unit', 'temperature', 'mark', 'without'];
 
   /** @type {ShadowRoot} */
   #root;
@@ -140,6 +140,7 @@ class StillroomFormula extends HTMLElement {
         read: (options) => readShared(link, options),
         batch: this.getAttribute('batch') ?? undefined,
         unit: this.getAttribute('unit') ?? 'g',
+        temperature: this.getAttribute('temperature') === 'F' ? '°F' : '°C',
         mark:
           this.getAttribute('mark') === 'comma'
             ? 'comma'
@@ -147,11 +148,12 @@ class StillroomFormula extends HTMLElement {
               ? 'point'
               : usualMark(),
         bench: address,
-        print: ({ batch, massUnit, decimalMark }, without) => {
+        print: ({ batch, massUnit, temperatureUnit, decimalMark }, without) => {
           const page = new URL('embed/frame.html', bench);
           page.search = new URLSearchParams({
             batch: batch ?? '',
             unit: massUnit ?? '',
+            temperature: temperatureUnit === '°F' ? 'F' : 'C',
             mark: decimalMark ?? '',
             without,
             print: 'yes',

@@ -11,7 +11,7 @@ const asked = new URLSearchParams(location.search);
 /** Draws the formula of the address. */
 function draw() {
   const element = make(/** @type {'div'} */ (/** @type {string} */ ('stillroom-formula')), { link: location.hash });
-  for (const name of ['batch', 'unit', 'mark', 'without']) {
+  for (const name of ['batch', 'unit', 'temperature', 'mark', 'without']) {
     const value = asked.get(name);
     if (value) element.setAttribute(name, value);
   }

@@ -23,6 +23,7 @@ let words;
  * @property {(options: ReadingOptions) => ReadingView | undefined} read works the formula out
  * @property {string} [batch] batch to begin with, as typed
  * @property {string} [unit] unit of mass to begin with; without one the reader's settings count and no unit is asked for
+ * @property {string} [temperature] unit of temperature to begin with; asked for where the unit of mass is
  * @property {'point' | 'comma'} [mark] decimal mark to begin with
  * @property {(options: ReadingOptions, without: string) => boolean | void} [print] `false` where the page around does not let
  *   it be; hears what the reader lacks, as `without` takes it
@@ -43,6 +44,7 @@ export function createSheet(options) {
   const heading = (/** @type {number} */ deeper) => /** @type {'h2'} */ (`h${level + deeper}`);
   let batch = options.batch;
   let unit = options.unit;
+  let temperature = options.temperature;
   let mark = options.mark;
 
   const batchField = make('input', {
@@ -70,6 +72,15 @@ export function createSheet(options) {
       show();
     },
   });
+  const temperatureChoice = chooser({
+    label: words.temperatures,
+    choices: { '°C': words.degrees.c, '°F': words.degrees.f },
+    class: 'sheet-field',
+    onChoice: (chosen) => {
+      temperature = chosen;
+      show();
+    },
+  });
   const markChoice = chooser({
     label: words.mark,
     choices: words.marks,
@@ -81,6 +92,7 @@ export function createSheet(options) {
     },
   });
   unitChoice.show(unit ?? 'g');
+  temperatureChoice.show(temperature ?? '°C');
   markChoice.show(mark ?? 'point');
 
   const name = make(heading(0), { class: 'sheet-name', dir: 'auto' });
@@ -102,7 +114,7 @@ export function createSheet(options) {
     { class: 'sheet-controls' },
     make('div', { class: 'sheet-field' }, make('label', { for: batchField.id }, words.batch), batchField, message),
   );
-  if (unit !== undefined) controls.append(unitChoice.root, markChoice.root);
+  if (unit !== undefined) controls.append(unitChoice.root, temperatureChoice.root, markChoice.root);
   const acts = make('div', { class: 'sheet-acts' });
   const refused = make('p', { class: 'message', role: 'alert' });
   if (options.print) {
@@ -135,7 +147,7 @@ export function createSheet(options) {
 
   /** @returns {ReadingOptions} */
   function asked() {
-    return { decimalMark: mark ?? 'point', batch, massUnit: unit };
+    return { decimalMark: mark ?? 'point', batch, massUnit: unit, temperatureUnit: temperature };
   }
 
   let isFirst = true;

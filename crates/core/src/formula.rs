@@ -147,6 +147,9 @@ pub struct Formula {
     /// What the maker filled in for its cost, written as the label is. It stays on the device: no link carries it.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub costs: String,
+    /// What the maker files it under, parted by a comma and a space. It stays on the device: no link carries it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub tags: String,
     /// How large a batch is wanted.
     #[serde(default)]
     pub batch: BatchPlan,

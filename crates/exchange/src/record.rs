@@ -218,6 +218,7 @@ impl Kept for Formula {
             notes: value.text_field("notes")?,
             label: value.text_field("label")?,
             costs: value.text_field("costs")?,
+            tags: value.text_field("tags")?,
             batch: value.field("batch")?.map(|value| BatchPlan::read(&value)).transpose()?.unwrap_or_default(),
             set_aside: match value.field("set_aside")? {
                 Some(set_aside) => read_list(&set_aside, SetAside::read)?,
@@ -241,6 +242,7 @@ impl Kept for Formula {
         writer.text_field("notes", &self.notes);
         writer.text_field("label", &self.label);
         writer.text_field("costs", &self.costs);
+        writer.text_field("tags", &self.tags);
         writer.field("batch").object(|writer| self.batch.write(writer));
         if !self.set_aside.is_empty() {
             write_list(writer.field("set_aside"), &self.set_aside);
@@ -494,6 +496,11 @@ mod tests {
         let golden = include_str!("../golden/formula-1-costs.json");
         let record: FormulaRecord = read(golden).unwrap();
         assert_eq!(record.formula.costs, "labour-minutes=90\nmargin=60\nprice=0.85\nwastage=3");
+        assert_eq!((read::<FormulaRecord>(&write(&record)), record.formula.tags.as_str()), (Ok(record.clone()), ""));
+        // And then what it is filed under.
+        let golden = include_str!("../golden/formula-1-tags.json");
+        let record: FormulaRecord = read(golden).unwrap();
+        assert_eq!(record.formula.tags, "winter, for gifts");
         assert_eq!(read::<FormulaRecord>(&write(&record)), Ok(record));
     }
 

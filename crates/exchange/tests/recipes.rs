@@ -12,7 +12,7 @@ use stillroom_catalogue::{Catalogue, Confidence, MaterialIndex, Recognised};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{MaterialId, MaterialSource, PhaseKind};
 use stillroom_exchange::recipe::matching::{Matched, MatchedLine, settle};
-use stillroom_exchange::recipe::{Household, Unit, What, Written, read};
+use stillroom_exchange::recipe::{Column, Household, Unit, What, Written, read, read_columns};
 
 fn index() -> &'static MaterialIndex {
     static INDEX: OnceLock<MaterialIndex> = OnceLock::new();
@@ -139,7 +139,7 @@ fn lines_are_read_and_matched_as_a_reader_would() {
     for row in expected() {
         by_sample.entry(row.sample.clone()).or_default().push(row);
     }
-    assert!(by_sample.len() >= 60, "{} samples", by_sample.len());
+    assert!(by_sample.len() >= 75 + 15, "{} samples", by_sample.len());
     let (mut lines, mut right, mut offered, mut materials, mut amounts, mut wrong) = (0, 0, 0, 0, 0, 0);
     let mut missed = Vec::new();
     for (sample, rows) in &by_sample {
@@ -227,8 +227,14 @@ fn lines_with_something(text: &str) -> Vec<usize> {
 }
 
 fn lines_that_came_back(recipe: &Matched) -> Vec<usize> {
-    let mut lines: Vec<usize> =
-        recipe.lines.iter().map(|line| line.line).chain(recipe.others.iter().map(|entry| entry.line)).collect();
+    let materials = recipe.lines.iter().map(|line| (line.line, &line.raw));
+    let others = recipe.others.iter().map(|entry| (entry.line, &entry.raw));
+    // A cell in quotes may hold line ends.
+    let all = materials.chain(others).flat_map(|(line, raw)| {
+        let seen = lines_with_something(raw).into_iter().map(move |within| line + within - 1);
+        seen.chain([line]).collect::<Vec<_>>()
+    });
+    let mut lines: Vec<usize> = all.collect();
     lines.sort_unstable();
     lines.dedup();
     lines
@@ -245,11 +251,76 @@ fn no_line_of_a_sample_is_dropped() {
     }
 }
 
+#[test]
+fn the_columns_of_a_table_are_told_apart_as_a_reader_would() {
+    let mut reader = csv::Reader::from_path(folder().join("columns.csv")).unwrap();
+    let mut wanted: BTreeMap<String, Vec<String>> = BTreeMap::new();
+    for row in reader.records() {
+        let row = row.unwrap();
+        wanted.entry(row[0].to_owned()).or_default().push(row[2].to_owned());
+    }
+    let (mut columns, mut right) = (0, 0);
+    let mut missed = Vec::new();
+    for (sample, wanted) in &wanted {
+        let text = std::fs::read_to_string(folder().join(format!("{sample}.txt"))).unwrap();
+        let found: Vec<&str> = matched(&text).columns.iter().map(|column| column.holds.word()).collect();
+        columns += wanted.len();
+        right += wanted.iter().zip(&found).filter(|(wanted, found)| wanted == *found).count();
+        if found != *wanted {
+            missed.push(format!("{sample} should be {wanted:?}; is {found:?}"));
+        }
+    }
+    println!("{} tables, {columns} columns, {right} told right\n{}", wanted.len(), missed.join("\n"));
+    assert!(wanted.len() >= 15 && right == columns && missed.is_empty(), "{missed:?}");
+}
+
+#[test]
+fn what_a_maker_says_of_a_column_counts() {
+    let text = "Distilled water\t70\t12\nGlycerin\t30\t88\n";
+    let plain = matched(text);
+    assert_eq!(
+        plain.columns.iter().map(|column| column.holds).collect::<Vec<_>>(),
+        [Column::Name, Column::Percent, Column::LeftOut]
+    );
+    let mark = DecimalMark::Point;
+    let chosen = BTreeMap::from([(2, Column::Percent)]);
+    let other = settle(read_columns(text, mark, &chosen).unwrap(), mark, &mut recognise);
+    assert_eq!(
+        other.columns.iter().map(|column| column.holds).collect::<Vec<_>>(),
+        [Column::Name, Column::LeftOut, Column::Percent]
+    );
+    assert_eq!(said(&other.lines[1].amount), ("88".into(), "%".into()));
+    // Nothing that is chosen drops a line.
+    for place in 0..3 {
+        for holds in Column::ALL {
+            let chosen = BTreeMap::from([(place, holds)]);
+            let recipe = settle(read_columns(text, mark, &chosen).unwrap(), mark, &mut recognise);
+            assert_eq!(lines_that_came_back(&recipe), [1, 2], "{place} {holds:?}");
+        }
+    }
+}
+
+#[test]
+fn grams_beside_percents_say_what_the_whole_weighs() {
+    let text = "Ingredient\t%\tGrams\nDistilled water\t70\t140\nGlycerin\t30\t60\n";
+    assert_eq!(matched(text).grams_beside.map(|grams| grams.value().to_string()), Some("200".into()));
+    assert_eq!(matched("Ingredient\t%\nDistilled water\t70\nGlycerin\t30\n").grams_beside, None);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(160))]
 
     #[test]
     fn any_text_is_read_and_no_line_of_it_is_dropped(text in "(\\PC{0,40}[\\n\\r\\t]{0,2}){0,12}") {
+        let recipe = matched(&text);
+        prop_assert_eq!(lines_that_came_back(&recipe), lines_with_something(&text));
+    }
+
+    #[test]
+    fn tables_are_read_and_no_line_of_them_is_dropped(
+        lines in prop::collection::vec("((water|Glycerin|oil phase|Total|A|%|INCI|[0-9]{1,3}|€ 2|\"|\"x|)[\t;,]){1,5}(5 g|note)?", 0..10),
+    ) {
+        let text = lines.join("\n");
         let recipe = matched(&text);
         prop_assert_eq!(lines_that_came_back(&recipe), lines_with_something(&text));
     }

@@ -136,6 +136,27 @@ fn the_whole_path_from_the_plan_to_the_jar_is_undone_step_by_step() {
 }
 
 #[test]
+fn what_is_used_before_it_is_a_material_is_taken_back_as_one_act() {
+    let store = MemoryStore::default();
+    let mut session = open(&store);
+    cucumber(&mut session);
+    let lines = session.formula().unwrap().lines().count();
+    let before = (session.formula().unwrap().clone(), session.written_records(0));
+    let used = take(&mut session, "use");
+    assert!(used.answer.unwrap().made.is_some());
+    assert_eq!(used.notices.iter().map(|notice| notice.code).collect::<Vec<_>>(), ["extract.used"]);
+    assert_eq!(session.formula().unwrap().lines().count(), lines + 1);
+    let hits = session.search("Cucumber, spring", &Filter::default());
+    assert!(hits.iter().any(|hit| hit.name == "Cucumber, spring, lot 8"));
+    let after = session.written_records(0);
+    session.apply(DeskCommand::Undo {});
+    assert_eq!((session.formula().unwrap().clone(), session.written_records(0)), before);
+    assert!(session.search("Cucumber, spring", &Filter::default()).iter().all(|hit| !hit.name.contains("lot 8")));
+    session.apply(DeskCommand::Redo {});
+    assert_eq!(session.written_records(0), after);
+}
+
+#[test]
 fn what_is_planned_is_there_at_the_next_visit() {
     let store = MemoryStore::default();
     let mut session = open(&store);

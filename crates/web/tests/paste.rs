@@ -124,3 +124,61 @@ fn a_maker_says_what_bare_numbers_are() {
     let view = session.read_recipe(text, "grams");
     assert_eq!(percent_of(&view, "Water, distilled"), "75.00");
 }
+
+const SHEET: &str = "Phase\tIngredient\t%\tGrams\tCost\nA\tDistilled water\t70\t140\t\u{a3}0.06\nA\tGlycerin\t5\t10\t\u{a3}0.05\n\
+    B\tSunflower oil\t25\t50\t\u{a3}0.40\nTotal\t\t100\t200\t\u{a3}0.51\n";
+
+#[test]
+fn a_table_says_what_its_columns_were_taken_for_and_what_is_left_out() {
+    let mut session = open();
+    let view = session.read_recipe(SHEET, "");
+    let holds: Vec<(&str, &str)> = view.columns.iter().map(|column| (column.name.as_str(), column.holds)).collect();
+    assert_eq!(
+        holds,
+        [("Phase", "phase"), ("Ingredient", "name"), ("%", "percent"), ("Grams", "grams"), ("Cost", "price")]
+    );
+    assert!(view.left_out[0].ends_with("Cost") && view.left_out[1].ends_with("Grams"), "{:?}", view.left_out);
+    assert_eq!((view.summary.as_str(), view.size.as_str()), ("3 of 3 lines found", "200 g in all"));
+    let others: Vec<(&str, &str)> =
+        view.others.iter().map(|other| (&other.raw[..5], other.taken_for.as_str())).collect();
+    assert_eq!(others, [("Phase", "head of the table"), ("Total", "sum, not needed")]);
+    let formula = made(&mut session);
+    assert_eq!(formula.batch.mass.value(), dec!(200));
+    assert!(formula.lines().all(|line| line.note.is_empty()), "no price is noted");
+}
+
+#[test]
+fn a_column_is_set_right_and_stays_so_while_the_table_is_the_same() {
+    let mut session = open();
+    let text = "water\t70\t60\nglycerin\t30\t40\n";
+    assert_eq!(percent_of(&session.read_recipe(text, ""), "Water, distilled"), "70.00");
+    let view = session.set_recipe_column(2, "percent");
+    assert_eq!(percent_of(&view, "Water, distilled"), "60.00");
+    assert_eq!(view.columns.iter().map(|column| column.holds).collect::<Vec<_>>(), ["name", "left-out", "percent"]);
+    let view = session.read_recipe("water\t70\t55\nglycerin\t30\t45\n", "");
+    assert_eq!(percent_of(&view, "Water, distilled"), "55.00");
+    // Another table is another question.
+    let view = session.read_recipe("water\t70\nglycerin\t30\n", "");
+    assert_eq!(percent_of(&view, "Water, distilled"), "70.00");
+    let view = session.set_recipe_column(0, "no such thing");
+    assert_eq!(view.columns[0].holds, "name");
+}
+
+#[test]
+fn a_file_is_read_in_its_own_letters_or_refused_by_what_it_is() {
+    let session = open();
+    let wide: Vec<u8> = "\u{feff}Mandel\u{f6}l 30".encode_utf16().flat_map(u16::to_le_bytes).collect();
+    let view = session.read_recipe_file(&wide);
+    assert_eq!(view.text.as_deref(), Some("Mandel\u{f6}l 30"));
+    assert!(view.said.contains("UTF-16"), "{}", view.said);
+    let view = session.read_recipe_file(b"Mandel\xf6l 30");
+    assert_eq!(view.text.as_deref(), Some("Mandel\u{f6}l 30"));
+    assert!(view.said.contains("Latin-1"), "{}", view.said);
+    let too_large = vec![b'a'; 300_000];
+    for (bytes, word) in
+        [(&b"PK\x03\x04"[..], "workbook"), (b"\x00\x01\x02", "no text"), (b"", "empty"), (&too_large, "larger")]
+    {
+        let view = session.read_recipe_file(bytes);
+        assert!(view.text.is_none() && view.said.contains(word), "{word}: {}", view.said);
+    }
+}

@@ -53,7 +53,7 @@ fn a_material_past_its_date_is_said_beside_its_line() {
     };
     // It is 25 November 2026.
     let update = session.apply(set("2026-11-24"));
-    assert!(line(&update, "Rosehip").problem.contains("2026-11-24"), "{:?}", update.lines);
+    assert!(line(&update, "Rosehip").problem.contains("24\u{a0}November\u{a0}2026"), "{:?}", update.lines);
     let update = session.apply(set("2026-11-25"));
     assert_eq!(line(&update, "Rosehip").problem, "");
 }
@@ -618,6 +618,43 @@ fn the_shelf_is_searched_and_sorted() {
     assert_eq!(names(found), ["cream of the morning", "Cucumber and oat gel cream"]);
     let nothing = session.apply(ShelfCommand::SearchShelf { text: "soap".into() }).shelf.unwrap();
     assert_eq!((nothing.cards.len(), nothing.more, nothing.all), (0, 0, 3), "how many there are is said even so");
+}
+
+#[test]
+fn formulas_are_filed_under_tags_that_stay_on_the_device() {
+    let mut session = open();
+    let gel = session.open_formula().unwrap();
+    let made = session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
+    let balm = FormulaId::try_from(made.formula.unwrap().id.unwrap()).unwrap();
+    let tag = |formula, text: &str| ShelfCommand::TagFormula { formula, text: text.to_owned() };
+    session.apply(tag(gel, " summer;  gifts , summer,"));
+    let view = session.apply(tag(balm, "Gifts, winter")).shelf.unwrap();
+    let card = view.cards.iter().find(|card| card.id == gel.to_string()).unwrap();
+    assert_eq!(card.tags, "summer, gifts");
+    assert_eq!((view.tags.join("|").to_lowercase(), view.tag.as_str()), ("gifts|summer|winter".to_owned(), ""));
+    // What is filed under it is shown, whatever its letters.
+    let shown = session.apply(ShelfCommand::ShowTag { tag: view.tags[0].clone() }).shelf.unwrap();
+    assert_eq!((shown.cards.len(), shown.all, &shown.tag), (2, 2, &view.tags[0]));
+    let shown = session.apply(ShelfCommand::ShowTag { tag: "winter".into() }).shelf.unwrap();
+    assert_eq!(shown.cards.iter().map(|card| card.id.clone()).collect::<Vec<_>>(), [balm.to_string()]);
+    // A tag that is gone hides nothing, and a change is taken back.
+    let all = session.apply(tag(balm, "")).shelf.unwrap();
+    assert_eq!((all.cards.len(), all.tag.as_str(), all.tags.len()), (2, "", 2));
+    assert!(session.apply(DeskCommand::Undo {}).shelf.unwrap().tags.contains(&"winter".to_owned()));
+    let found = session.apply(ShelfCommand::SearchShelf { text: "winter".into() }).shelf.unwrap();
+    assert_eq!(found.cards.len(), 1);
+    // Too many, or too long: said beside the field, and nothing changes.
+    let many = (0..13).map(|at| at.to_string()).collect::<Vec<_>>().join(",");
+    for text in [many.as_str(), &"x".repeat(41)] {
+        let answer = session.apply(tag(gel, text)).answer.unwrap();
+        assert_eq!(answer.field, Some(format!("formula.tags:{gel}")));
+        assert!(answer.error.unwrap().contains("12 tags"));
+    }
+    let record = session.written_records(0).values().find(|text| text.contains("gifts")).unwrap().clone();
+    assert!(record.contains(r#""tags":"summer, gifts""#), "{record}");
+    // No link carries them.
+    let parcel = stillroom_exchange::link::read(&session.link_of(gel, "https://example.org/").fragment).unwrap();
+    assert_eq!(parcel.formula.tags, "");
 }
 
 #[test]

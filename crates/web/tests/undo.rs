@@ -182,3 +182,22 @@ fn the_beginning_of_what_is_not_understood_counts_nothing() {
     session.apply(FormulaCommand::SetAmount { line: id, text: "x".to_owned() });
     assert_eq!(amount(&mut session), "3.00");
 }
+
+/// A formula is open whenever the shelf holds one; taking something back opens none where it holds none.
+#[test]
+fn what_is_taken_back_while_no_formula_is_there_opens_none() {
+    let mut session = open();
+    while let Some(formula) = session.open_formula() {
+        session.apply(ShelfCommand::DeleteFormula { formula });
+    }
+    session.apply(MaterialsCommand::NewMaterial { composite: false, name: "mine".to_owned() });
+    session.apply(DeskCommand::Undo {});
+    assert_eq!(session.open_formula(), None);
+    session.apply(DeskCommand::Redo {});
+    assert_eq!(session.open_formula(), None);
+    let made = new_formula(&mut session);
+    session.apply(DeskCommand::Undo {});
+    assert_eq!(session.open_formula(), None);
+    session.apply(DeskCommand::Redo {});
+    assert_eq!(session.open_formula(), Some(made));
+}

@@ -7,6 +7,7 @@ import { createJournal } from './journal.js';
 import { createList } from './list.js';
 import { createRecord } from './record.js';
 import { createRun } from './run.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -33,6 +34,7 @@ export function furnish(place, session) {
     record.root,
     journal.root,
   );
+  finished.append(explained('batch-lot', 'lot', 'deviation', 'yield', 'colour-difference', 'challenge-test'));
   place.append(list.root, finished, run.root);
 
   session.listen(({ batches, run: view, journal: seen }) => {

@@ -9,6 +9,7 @@ import { keyed } from '../../dom/list.js';
 import { createBuying } from './buying.js';
 import { createLines } from './lines.js';
 import { createPrices } from './prices.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -71,6 +72,7 @@ export function furnish(place, session) {
     make('p', { class: 'acts' }, make('a', { href: '#formula' }, text.toFormula), ' ', print),
     problem,
     body,
+    onScreen(explained('wastage', 'loss', 'headspace', 'margin', 'lot')),
   );
 
   session.listen(({ costs }) => {

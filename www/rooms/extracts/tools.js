@@ -51,6 +51,18 @@ function fold(title, ...inside) {
  */
 function createVerify(session, form) {
   const offer = createOffer(session, 'verify', { class: 'main-act' });
+  const floats = make(
+    'details',
+    {},
+    make('summary', {}, text.byHydrometer),
+    make(
+      'div',
+      { class: 'grid' },
+      form.field('gravity-value', text.gravityValue, BARE).root,
+      form.field('gravity-step', text.gravityStep, BARE).root,
+      form.field('calibrated', text.calibrated, DEGREES).root,
+    ),
+  );
   const root = fold(
     text.verify,
     make(
@@ -60,14 +72,20 @@ function createVerify(session, form) {
       form.field('optical-value', text.opticalValue, BARE).root,
       form.field('optical-step', text.opticalStep, BARE).root,
       form.field('reading-temperature', text.readingTemperature, DEGREES).root,
-      form.field('gravity-value', text.gravityValue, BARE).root,
-      form.field('gravity-step', text.gravityStep, BARE).root,
-      form.field('calibrated', text.calibrated, DEGREES).root,
     ),
+    floats,
     offer.root,
     explained('brix', 'hydrometer'),
   );
-  return { root, show: offer.show };
+  return {
+    root,
+    /** @param {ExtractView} view */
+    show(view) {
+      offer.show(view);
+      // What was read is never out of sight.
+      if (view.fields.some(({ field, text: read }) => field === 'gravity-value' && read !== '')) floats.open = true;
+    },
+  };
 }
 
 /**

@@ -49,15 +49,10 @@ export function createUse(session, form) {
     'div',
     {},
     make('h3', {}, text.use),
-    make(
-      'div',
-      { class: 'grid' },
-      dateField,
-      form.field('lot', text.lot, { keyboard: 'text' }).root,
-      form.field('note', text.note, { keyboard: 'text', class: 'wide' }).root,
-    ),
-    shelve.root,
+    make('div', { class: 'grid' }, dateField, form.field('lot', text.lot, { keyboard: 'text' }).root),
     make('div', { class: 'row' }, percent.root, use.root),
+    make('div', { class: 'grid' }, form.field('note', text.note, { keyboard: 'text', class: 'wide' }).root),
+    shelve.root,
     about,
     table,
   );

@@ -8,6 +8,7 @@ import { createDescribedFields } from '../../dom/described.js';
 import { createFigures, remarks } from '../../dom/figures.js';
 import { keyed } from '../../dom/list.js';
 import { drawLabel, drawSheets } from './art.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -75,12 +76,25 @@ export function furnish(place, session) {
     ),
   );
   place.setAttribute('aria-labelledby', 'label-title');
+  const terms = explained(
+    'inci',
+    'allergen',
+    'nominal-content',
+    'e-mark',
+    'batch-lot',
+    'minimum-durability',
+    'pao',
+    'responsible-person',
+    'colour-index',
+    'nanomaterial',
+  );
   place.append(
     make('h2', { id: 'label-title' }, text.title),
     make('p', { class: 'quiet' }, text.intro),
     make('p', { class: 'acts' }, make('a', { href: '#formula' }, text.toFormula)),
     problem,
     body,
+    terms,
     sheets,
   );
 

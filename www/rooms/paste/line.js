@@ -3,6 +3,7 @@
 // A line of a recipe: what was written, what it means, how much; and the question where somebody has to say it.
 
 import { button, freshId, make, say, setText, show } from '../../dom/element.js';
+import { icon } from '../../dom/icon.js';
 import { askForMaterial } from '../materials/picker.js';
 import { words } from './words.js';
 
@@ -46,7 +47,11 @@ export function createLine(session, choose) {
   const written = createWritten();
   /** @type {LineView | undefined} */
   let now;
-  const change = button('…', () => now && search(session, now, choose), { class: 'plain recipe-change' });
+  const change = make(
+    'button',
+    { type: 'button', class: 'icon-act recipe-change', onclick: () => now && search(session, now, choose) },
+    icon('more'),
+  );
   return {
     root: make('li', { class: 'recipe-line' }, ...written.parts, change),
     /** @param {LineView} view */

@@ -6,6 +6,7 @@ import { button, freshId, make, say, setText, show } from '../../dom/element.js'
 import { keyed } from '../../dom/list.js';
 import { go } from '../../router.js';
 import { explained } from '../terms/explained.js';
+import { createColumns } from './columns.js';
 import { createLine, createQuestion } from './line.js';
 import { words } from './words.js';
 
@@ -38,6 +39,11 @@ export function furnish(place, session) {
     onchange: () => void readFile(),
   });
   const clear = button(words.clear, () => fill(''), { class: 'plain' });
+  /** What stood in the area before a file or nothing took its place. */
+  let before = '';
+  const bringBack = button(words.bringBack, () => fill(before), { class: 'plain', hidden: true });
+  const said = make('p', { class: 'quiet', role: 'status', hidden: true });
+  const columns = createColumns((place, holds) => draw(session.ask((seam) => seam.setRecipeColumn(place, holds))));
   /** What the maker says that numbers without a unit are. @type {Meaning | ''} */
   let meaning = '';
   const meanings = choices(words.numbers, (chosen) => {
@@ -55,7 +61,7 @@ export function furnish(place, session) {
   const name = make('span', { class: 'recipe-name', dir: 'auto' });
   const total = make('span', { class: 'recipe-total number' });
   const leftOpen = make('p', { class: 'quiet', hidden: true });
-  const take = button(words.make, () => makeFormula(), { class: 'main-act' });
+  const makeIt = button(words.make, () => makeFormula(), { class: 'main-act' });
   const result = make(
     'section',
     { class: 'recipe-result', 'aria-label': words.recognised, hidden: true },
@@ -66,7 +72,7 @@ export function furnish(place, session) {
     otherLines,
     leftOpen,
     make('p', { class: 'quiet' }, words.caution),
-    make('div', { class: 'acts recipe-take' }, take),
+    make('div', { class: 'acts recipe-take' }, makeIt),
   );
   place.setAttribute('aria-labelledby', 'paste-title');
   place.append(
@@ -85,10 +91,14 @@ export function furnish(place, session) {
           { class: 'acts' },
           button(words.file, () => file.click()),
           clear,
+          bringBack,
         ),
+        said,
         meanings.root,
         error,
+        columns.root,
         nothing,
+        make('p', { class: 'quiet recipe-by-hand' }, words.dropHere),
         explained('qs', 'phase'),
       ),
       result,
@@ -109,17 +119,47 @@ export function furnish(place, session) {
 
   /** @param {string} text */
   function fill(text) {
+    before = area.value;
     area.value = text;
     meaning = '';
+    say(said, '');
     read();
+    show(bringBack, before !== '' && before !== text);
     area.focus();
   }
 
   async function readFile() {
     const chosen = file.files?.[0];
     file.value = '';
-    if (chosen) fill(await chosen.text());
+    if (chosen) await take(chosen);
   }
+
+  /** @param {File} chosen */
+  async function take(chosen) {
+    const bytes = new Uint8Array(await chosen.arrayBuffer());
+    const view = session.ask((seam) => seam.readRecipeFile(bytes));
+    if (view?.text !== undefined) fill(view.text);
+    say(said, view?.said ?? '');
+  }
+
+  // A file can be dropped anywhere in the room; elsewhere on the page it is taken for a backup.
+  place.addEventListener('dragover', (event) => {
+    if (!event.dataTransfer?.types.includes('Files')) return;
+    event.preventDefault();
+    event.stopPropagation();
+    document.body.classList.remove('dropping');
+    place.classList.add('recipe-drop');
+  });
+  place.addEventListener('dragleave', () => place.classList.remove('recipe-drop'));
+  place.addEventListener('drop', (event) => {
+    place.classList.remove('recipe-drop');
+    const [first, ...others] = event.dataTransfer?.files ?? [];
+    if (!first) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (others.length > 0) say(said, words.oneFile);
+    else void take(first);
+  });
 
   /** @param {number} line @param {string} material */
   const choose = (line, material) => draw(session.ask((seam) => seam.chooseInRecipe(line, material)));
@@ -129,7 +169,10 @@ export function furnish(place, session) {
     if (timer) read();
     if (!session.send({ do: 'make-of-recipe' }).answer?.made) return;
     area.value = '';
+    before = '';
     meaning = '';
+    say(said, '');
+    show(bringBack, false);
     read();
     go('formula');
   }
@@ -141,6 +184,8 @@ export function furnish(place, session) {
     show(nothing, !view.ready && !view.error);
     show(result, view.ready);
     show(clear, area.value !== '');
+    columns.show(view.columns, view.leftOut);
+    area.wrap = view.columns.length > 0 ? 'off' : 'soft';
     meanings.show(view.hasBare, view.meaning);
     setText(name, view.name);
     setText(total, `${view.total}\u00a0%`);
@@ -156,7 +201,7 @@ export function furnish(place, session) {
     show(otherLines, view.others.length > 0);
     keyed(others, view.others, createOther);
     say(leftOpen, view.leftOpen);
-    take.disabled = !view.ready;
+    makeIt.disabled = !view.ready;
   }
 
   show(clear, false);

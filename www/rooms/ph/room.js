@@ -9,6 +9,7 @@ import { createFigures, remarks } from '../../dom/figures.js';
 import { keyed, texts } from '../../dom/list.js';
 import { createPhOffer } from './offer.js';
 import { drawPlot } from './plot.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -76,6 +77,7 @@ export function furnish(place, session) {
     ),
     problem,
     body,
+    explained('buffer', 'buffer-capacity', 'pka', 'undissociated', 'free-acid', 'titration', 'temperature-coefficient'),
   );
 
   session.listen(({ ph }) => {

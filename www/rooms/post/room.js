@@ -9,6 +9,7 @@ import { button, make, say, setText, show } from '../../dom/element.js';
 import { fileName, saveFile } from '../../dom/save.js';
 import { createArticle } from './article.js';
 import { createPicture } from './picture.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -53,6 +54,7 @@ export function furnish(place, session) {
     make('p', { class: 'acts no-print' }, make('a', { href: '#share' }, text.back)),
     problem,
     body,
+    explained('markdown', 'embedding', 'inci', 'leave-on', 'patch-test'),
   );
 
   session.listen(({ post }) => {

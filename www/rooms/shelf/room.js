@@ -80,6 +80,7 @@ export function furnish(place, session) {
     },
     ...Object.entries(words.orders).map(([value, label]) => make('option', { value }, label)),
   );
+  const tagged = make('div', { class: 'shelf-tags', role: 'group', 'aria-label': words.tagged, hidden: true });
   const finding = make('div', { class: 'finding-row', hidden: true }, search, order);
   const head = make('div', { class: 'shelf-head' }, make('h2', { id: 'shelf-title' }, words.title), count);
   const due = createDue(session);
@@ -95,7 +96,7 @@ export function furnish(place, session) {
       large(JAR, words.example, words.exampleAbout, () => go('examples')),
     ),
     button(words.fromGrams, () => begin('grams'), { class: 'plain' }),
-    make('div', { class: 'shelf-desk' }, make('div', {}, head, finding, empty, list, further), due.root),
+    make('div', { class: 'shelf-desk' }, make('div', {}, head, finding, tagged, empty, list, further), due.root),
     make(
       'p',
       { class: 'small-print' },
@@ -112,9 +113,22 @@ export function furnish(place, session) {
   session.listen((update) => {
     if (update.due) due.show(update.due);
     if (!update.shelf) return;
-    const { cards, open, more, all, total } = update.shelf;
+    const { cards, open, more, all, total, tags, tag } = update.shelf;
     setText(count, total);
     show(finding, all > MANY);
+    show(tagged, tags.length > 0);
+    keyed(
+      tagged,
+      tags.map((name) => ({ name, chosen: name === tag })),
+      ({ name }) => {
+        const root = button(name, () => {
+          const chosen = root.getAttribute('aria-pressed') === 'true';
+          session.send({ do: 'show-tag', tag: chosen ? '' : name });
+        });
+        return { root, show: ({ chosen }) => root.setAttribute('aria-pressed', String(chosen)) };
+      },
+      ({ name }) => name,
+    );
     show(further, more > 0);
     setText(further, words.further({ more: more }));
     if (more > 0) watcher.observe(further);

@@ -9,6 +9,7 @@ import { Field } from '../../dom/field.js';
 import { keyed, texts } from '../../dom/list.js';
 import { createCompared } from './compared.js';
 import { createWays } from './ways.js';
+import { explained } from '../terms/explained.js';
 import { words as text } from './words.js';
 
 /** @typedef {import('../../session.js').Session} Session */
@@ -48,6 +49,7 @@ export function furnish(place, session) {
     problem,
     body,
     make('p', { class: 'quiet' }, text.cautions),
+    explained('active-matter', 'blend', 'hlb', 'humectant', 'constituent'),
   );
 
   session.listen(({ swap }) => {

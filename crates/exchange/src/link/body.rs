@@ -333,7 +333,7 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
     let written_in = if has(has::GRAMS) { WrittenIn::Grams } else { WrittenIn::Percent };
     let (kind, measured_ph) = (None, None);
     // What stays on the device of whoever wrote it.
-    let (label, costs) = (String::new(), String::new());
+    let (label, costs, tags) = (String::new(), String::new(), String::new());
     Ok(Formula {
         name,
         purpose,
@@ -346,6 +346,7 @@ fn read_formula(unpacking: &mut Unpacking, table: &Table) -> Result<Formula, Lin
         notes,
         label,
         costs,
+        tags,
         batch,
         set_aside,
         next_number,

@@ -128,6 +128,7 @@ fn formula() -> impl Strategy<Value = Formula> {
             steps,
             label: String::new(),
             costs: String::new(),
+            tags: String::new(),
             notes,
             batch,
             set_aside,

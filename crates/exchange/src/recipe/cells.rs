@@ -1,5 +1,8 @@
 //! Lines of a table taken apart.
 
+use super::amount::{Written, amount_alone};
+use stillroom_core::number::DecimalMark;
+
 /// What parts the cells of a text, where it is a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Parted {
@@ -10,7 +13,7 @@ pub(super) enum Parted {
 }
 
 /// What parts the cells of a text; `None` where it is none of a table.
-pub(super) fn parted(lines: &[&str]) -> Option<Parted> {
+pub(super) fn parted(lines: &[&str], mark: DecimalMark) -> Option<Parted> {
     let lines: Vec<&str> = lines.iter().copied().filter(|line| line.chars().any(char::is_alphanumeric)).collect();
     if lines.is_empty() {
         return None;
@@ -29,10 +32,57 @@ pub(super) fn parted(lines: &[&str]) -> Option<Parted> {
         return Some(Parted::Semicolon);
     }
     // Commas part sentences and decimals as well: only where the text is plainly a table.
-    let head = lines.first().map(|line| cells(line, Parted::Comma)).unwrap_or_default();
-    let is_head = head.len() > 1 && head.iter().all(|cell| super::heading::column_of(cell).is_some());
+    let is_head = lines.iter().take(6).any(|line| super::columns::is_head(&cells(line, Parted::Comma), mark));
     let is_quoted = lines.iter().any(|line| line.contains("\",") || line.contains(",\""));
-    (most(Parted::Comma, 1) && (is_head || is_quoted)).then_some(Parted::Comma)
+    let is_plain = lines.len() > 1 && lines.iter().all(|line| is_name_and_number(&cells(line, Parted::Comma), mark));
+    (most(Parted::Comma, 1) && (is_head || is_quoted || is_plain)).then_some(Parted::Comma)
+}
+
+/// Whether cells are a name without a number in it and one that is nothing else: `Wasser,61,5` may be two of them or one.
+fn is_name_and_number(cells: &[String], mark: DecimalMark) -> bool {
+    let [name, amount] = cells else { return false };
+    let is_amount = matches!(amount_alone(amount, mark), Written::Number { to: None, .. });
+    is_amount && name.chars().any(char::is_alphabetic) && !name.chars().any(|letter| letter.is_ascii_digit())
+}
+
+/// The lines of a text, each with its number, counted from 1. A cell in quotes may hold line ends: its lines are one.
+pub(super) fn rows(text: &str) -> Vec<(usize, String)> {
+    let lines: Vec<&str> =
+        text.split('\n').flat_map(|line| line.strip_suffix('\r').unwrap_or(line).split('\r')).collect();
+    let mut rows = Vec::new();
+    let mut at = 0;
+    while let Some(line) = lines.get(at) {
+        let closes = opens_a_quote(line)
+            .then(|| {
+                (at + 1..lines.len().min(at + LONGEST_CELL))
+                    .find(|last| closes_a_quote(lines.get(*last).copied().unwrap_or_default()))
+            })
+            .flatten();
+        let last = closes.unwrap_or(at);
+        rows.push((at + 1, lines.get(at..=last).unwrap_or_default().join("\n")));
+        at = last + 1;
+    }
+    rows
+}
+
+/// Most lines that a cell has.
+const LONGEST_CELL: usize = 8;
+
+/// Whether a cell begins with a quote that the line does not end.
+fn opens_a_quote(line: &str) -> bool {
+    let is_open = line.matches('"').count() % 2 == 1;
+    let begins_a_cell = line
+        .match_indices('"')
+        .any(|(at, _)| line.get(..at).is_some_and(|before| before.is_empty() || before.ends_with(['\t', ';', ','])));
+    is_open && begins_a_cell
+}
+
+/// Whether a line ends a quote that was open before it, and a cell with it.
+fn closes_a_quote(line: &str) -> bool {
+    let ends_a_cell = line.match_indices('"').any(|(at, _)| {
+        line.get(at + 1..).is_some_and(|after| after.trim_end().is_empty() || after.starts_with(['\t', ';', ',']))
+    });
+    line.matches('"').count() % 2 == 1 && ends_a_cell
 }
 
 /// The cells of a line.

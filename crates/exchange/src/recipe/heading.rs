@@ -126,7 +126,7 @@ const MATERIALS: [&str; 12] = [
     "ingredients list",
     "recette",
 ];
-const TOTAL: [&str; 12] = [
+const TOTAL: [&str; 21] = [
     "total",
     "totals",
     "grand total",
@@ -139,6 +139,15 @@ const TOTAL: [&str; 12] = [
     "in all",
     "zusammen",
     "total general",
+    "subtotal",
+    "sub total",
+    "zwischensumme",
+    "teilsumme",
+    "sous total",
+    "endsumme",
+    "gesamtsumme",
+    "total percent",
+    "total gramm",
 ];
 
 /// Reads a line as a heading; `None` for anything else.
@@ -243,82 +252,4 @@ fn letter_of(words: &str) -> Option<char> {
 fn holds(words: &str, phrase: &str) -> bool {
     format!(" {words} ").contains(&format!(" {phrase} "))
         || (phrase.len() > 5 && !phrase.contains(' ') && words.split(' ').any(|word| word.starts_with(phrase)))
-}
-
-/// What a column of a table holds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Column {
-    Name,
-    Inci,
-    Phase,
-    Percent,
-    Grams,
-    /// An amount whose unit stands beside it or nowhere.
-    Amount,
-    Unit,
-    Note,
-}
-
-/// The column that a cell of a table's head names.
-pub(super) fn column_of(cell: &str) -> Option<Column> {
-    let words = folded(cell);
-    let has = |list: &[&str]| list.iter().any(|word| format!(" {words} ").contains(&format!(" {word} ")));
-    if cell.contains('%') || has(&["percent", "percentage", "prozent", "pourcentage", "pourcent"]) {
-        return Some(Column::Percent);
-    }
-    if has(&["inci"]) {
-        return Some(Column::Inci);
-    }
-    if has(&["phase", "part", "teil"]) {
-        return Some(Column::Phase);
-    }
-    if has(&["gram", "grams", "gramm", "grammes", "gramme", "g"]) {
-        return Some(Column::Grams);
-    }
-    if has(&["unit", "units", "einheit", "unite"]) {
-        return Some(Column::Unit);
-    }
-    if has(&[
-        "amount", "quantity", "qty", "weight", "mass", "menge", "gewicht", "masse", "quantite", "poids", "anteil",
-        "dose",
-    ]) {
-        return Some(Column::Amount);
-    }
-    if has(&[
-        "ingredient",
-        "ingredients",
-        "material",
-        "materials",
-        "raw material",
-        "name",
-        "rohstoff",
-        "rohstoffe",
-        "zutat",
-        "zutaten",
-        "matiere",
-        "matiere premiere",
-        "nom",
-        "substance",
-        "component",
-    ]) {
-        return Some(Column::Name);
-    }
-    if has(&[
-        "note",
-        "notes",
-        "remark",
-        "remarks",
-        "function",
-        "funktion",
-        "fonction",
-        "purpose",
-        "bemerkung",
-        "remarque",
-        "price",
-        "lot",
-        "supplier",
-    ]) {
-        return Some(Column::Note);
-    }
-    None
 }

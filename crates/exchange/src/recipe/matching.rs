@@ -1,7 +1,7 @@
 //! What the lines of a recipe mean: which material each names, what is its title, and which phase each belongs in.
 
 use super::heading::{Heading, Opens, heading_of};
-use super::{Entry, Mentioned, Reading, Recipe, Unit, What, Written};
+use super::{ColumnFound, Entry, Mentioned, Reading, Recipe, Unit, What, Written};
 use rust_decimal::Decimal;
 use stillroom_catalogue::{Confidence, Recognised};
 use stillroom_core::number::DecimalMark;
@@ -22,6 +22,10 @@ pub struct Matched {
     pub steps: Vec<String>,
     /// Every line that is none of a material, with what it was taken for.
     pub others: Vec<Entry>,
+    /// The columns of the table it is; none where it is none.
+    pub columns: Vec<ColumnFound>,
+    /// Sum of a column of grams that stands beside one of percents.
+    pub grams_beside: Option<Grams>,
 }
 
 /// A line that names a material.
@@ -73,6 +77,8 @@ pub fn settle(recipe: Recipe, mark: DecimalMark, recognise: &mut dyn FnMut(&str)
     let amounts_are_usual = recipe.entries.iter().filter(with_amount).count() * 2
         > recipe.entries.iter().filter(|entry| matches!(entry.what, What::Material(_))).count();
     let mut group: Option<usize> = None;
+    matched.columns = recipe.columns;
+    matched.grams_beside = recipe.grams_beside;
     for entry in recipe.entries {
         match entry.what {
             What::Title { ref name, size } => {
@@ -122,6 +128,7 @@ pub fn settle(recipe: Recipe, mark: DecimalMark, recognise: &mut dyn FnMut(&str)
         }
         matched.others.push(entry);
     }
+    matched.size = matched.size.or(matched.grams_beside);
     matched
 }
 

@@ -7,16 +7,23 @@
 
 mod amount;
 mod cells;
+mod column_words;
+mod columns;
+pub mod file;
 pub mod heading;
 pub mod matching;
 pub mod shares;
 
 use amount::{Found, amount_alone, amounts_in, is_only_separators, unit_alone};
 pub use amount::{Household, Unit, Written};
-use cells::{Parted, cleaned, parted, without_bullet};
+use cells::{Parted, cleaned, parted, rows, without_bullet};
+use column_words::column_of;
+pub use columns::{Column, ColumnFound, MOST_COLUMNS};
+use columns::{Sheet, columns_in, is_phase_name};
 pub use heading::Heading;
-use heading::{Column, Opens, bare, column_of, heading_of, is_rule, is_total};
+use heading::{Opens, bare, heading_of, is_rule, is_total};
 use rust_decimal::Decimal;
+use std::collections::BTreeMap;
 use stillroom_core::Grams;
 use stillroom_core::number::DecimalMark;
 use stillroom_core::unit::MassUnit;
@@ -126,6 +133,10 @@ pub struct Reading {
 pub struct Recipe {
     /// Every line with something in it, in order.
     pub entries: Vec<Entry>,
+    /// The columns of the table it is; none where it is none.
+    pub columns: Vec<ColumnFound>,
+    /// Sum of a column of grams that stands beside one of percents.
+    pub grams_beside: Option<Grams>,
 }
 
 /// How most lines of a text write their amounts: what decides where one line may be read in two ways.
@@ -140,62 +151,108 @@ struct Habit {
 /// # Errors
 /// `recipe.too-long`, `recipe.too-many-lines`.
 pub fn read(text: &str, mark: DecimalMark) -> Result<Recipe, RecipeError> {
+    read_columns(text, mark, &BTreeMap::new())
+}
+
+/// Reads a recipe, where a maker says what some columns of the table hold.
+///
+/// # Errors
+/// `recipe.too-long`, `recipe.too-many-lines`.
+pub fn read_columns(text: &str, mark: DecimalMark, chosen: &BTreeMap<usize, Column>) -> Result<Recipe, RecipeError> {
     if text.len() > LONGEST_TEXT {
         return Err(RecipeError::TooLong { bytes: text.len() });
     }
-    let raw: Vec<&str> =
-        text.split('\n').flat_map(|line| line.strip_suffix('\r').unwrap_or(line).split('\r')).collect();
-    if raw.len() > MOST_LINES {
-        return Err(RecipeError::TooManyLines { lines: raw.len() });
+    let raw = rows(text);
+    let lines = raw.last().map_or(0, |(number, last)| number + last.matches('\n').count());
+    if lines > MOST_LINES {
+        return Err(RecipeError::TooManyLines { lines });
     }
-    let clean: Vec<String> = raw.iter().map(|line| cleaned(line)).collect();
-    let table = parted(&clean.iter().map(String::as_str).collect::<Vec<_>>());
+    let clean: Vec<String> = raw.iter().map(|(_, line)| cleaned(line)).collect();
+    let table = parted(&clean.iter().map(String::as_str).collect::<Vec<_>>(), mark);
+    let sheet = table.map(|parting| {
+        let parts = clean.iter().enumerate().filter(|(_, line)| !is_rule(line));
+        let cells = parts.map(|(place, line)| (place, cells::cells(line, parting)));
+        let rows: Vec<(usize, Vec<String>)> =
+            cells.filter(|(_, cells)| cells.iter().filter(|cell| !cell.is_empty()).count() > 1).collect();
+        columns_in(&rows, mark, chosen)
+    });
     let letters_before = table.is_none() && letters_before_names(&clean);
     let habit = habit_of(&clean, mark);
-    let mut reader =
-        Reader { mark, habit, table, letters_before, columns: None, section: Opens::Materials, phase: None, seen: 0 };
+    let mut reader = Reader {
+        mark,
+        habit,
+        table: table.zip(sheet),
+        letters_before,
+        section: Opens::Materials,
+        phase: None,
+        seen: 0,
+        grams: Vec::new(),
+    };
     let mut recipe = Recipe::default();
-    for (number, (raw, line)) in (1..).zip(raw.iter().zip(&clean)) {
+    for (place, ((number, raw), line)) in raw.iter().zip(&clean).enumerate() {
         if line.trim().is_empty() {
             // What nobody sees is no line, but anything else is.
             continue;
         }
-        for what in reader.read_line(line) {
-            recipe.entries.push(Entry { line: number, raw: raw.trim().to_owned(), what });
+        for what in reader.read_line(place, line) {
+            recipe.entries.push(Entry { line: *number, raw: raw.trim().to_owned(), what });
         }
     }
+    recipe.grams_beside = reader.grams_beside();
+    recipe.columns = reader.table.map(|(_, sheet)| sheet.columns).unwrap_or_default();
     Ok(recipe)
 }
 
 struct Reader {
     mark: DecimalMark,
     habit: Habit,
-    table: Option<Parted>,
+    table: Option<(Parted, Sheet)>,
     letters_before: bool,
-    columns: Option<Vec<Option<Column>>>,
     section: Opens,
     /// The phase that the last row of the table named.
     phase: Option<String>,
     /// How many lines were read.
     seen: usize,
+    /// What stands in the column of grams, line by line.
+    grams: Vec<Option<Decimal>>,
 }
 
 impl Reader {
-    fn read_line(&mut self, line: &str) -> Vec<What> {
+    fn read_line(&mut self, place: usize, line: &str) -> Vec<What> {
         self.seen += 1;
         if is_rule(line) {
             return vec![What::Rule];
         }
-        if let Some(parting) = self.table {
-            let cells = cells::cells(line, parting);
-            let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
-            if filled > 1 {
-                return vec![self.read_row(&cells)];
-            }
-            let only: String = cells.concat();
-            return self.read_free(&only);
+        let Some((parting, sheet)) = &self.table else { return self.read_free(line) };
+        if sheet.head == Some(place) {
+            return vec![What::Head];
         }
-        self.read_free(line)
+        let cells = cells::cells(line, *parting);
+        let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
+        if filled > 1 {
+            return vec![self.read_row(&cells)];
+        }
+        let only: String = cells.concat();
+        // What stands above a head is what the table is called, when it was made, for whom.
+        let is_above = sheet.is_worded && sheet.head.is_some_and(|head| place < head);
+        if is_above && self.seen > 1 {
+            let read = self.read_free(&only);
+            return read
+                .into_iter()
+                .map(|what| if matches!(what, What::Material(_)) { What::Note } else { what })
+                .collect();
+        }
+        // A number alone under the others is their sum.
+        let is_sum = self.seen > 2 && matches!(amount_alone(&only, self.mark), Written::Number { to: None, .. });
+        if is_sum && cells.first().is_none_or(String::is_empty) { vec![What::Total] } else { self.read_free(&only) }
+    }
+
+    /// What the whole weighs, where a column of grams stands beside one of percents and no line lacks its own.
+    fn grams_beside(&self) -> Option<Grams> {
+        let (_, sheet) = self.table.as_ref()?;
+        let has = |wanted| sheet.columns.iter().any(|column| column.holds == wanted);
+        let sum = self.grams.iter().try_fold(Decimal::ZERO, |sum, grams| sum.checked_add((*grams)?))?;
+        (has(Column::Percent) && has(Column::Grams)).then(|| Grams::new(sum).ok())?.filter(|sum| !sum.is_zero())
     }
 
     fn read_free(&mut self, line: &str) -> Vec<What> {
@@ -240,36 +297,24 @@ impl Reader {
     /// Whether a line without cells holds nothing but what columns are called.
     fn is_head(&self, line: &str) -> bool {
         let words: Vec<&str> = line.split_whitespace().collect();
-        words.len() > 1 && self.seen <= 6 && words.iter().all(|word| column_of(word).is_some())
+        words.len() > 1 && self.seen <= 6 && words.iter().all(|word| column_of(word, self.mark).is_some())
     }
 
     fn read_row(&mut self, cells: &[String]) -> What {
-        if self.columns.is_none() {
-            let named: Vec<Option<Column>> = cells.iter().map(|cell| column_of(cell)).collect();
-            let filled = cells.iter().filter(|cell| !cell.is_empty()).count();
-            let known = named.iter().flatten().count();
-            let has_amount = cells
-                .iter()
-                .any(|cell| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing));
-            if known >= 2 && known * 3 >= filled * 2 && !has_amount {
-                self.columns = Some(named);
-                return What::Head;
-            }
-        }
-        let columns = self.columns.clone().unwrap_or_else(|| self.guessed_columns(cells));
+        let columns = self.columns_of(cells);
         let of = |wanted: Column| {
-            let places = columns.iter().enumerate().filter(move |(_, column)| **column == Some(wanted));
+            let places = columns.iter().enumerate().filter(move |(_, column)| column.holds == wanted);
             places
-                .filter_map(|(place, _)| cells.get(place))
-                .map(String::as_str)
-                .filter(|cell| !cell.is_empty())
+                .filter_map(|(place, column)| Some((cells.get(place)?.as_str(), column)))
+                .filter(|(cell, _)| !cell.is_empty())
                 .collect::<Vec<_>>()
         };
-        let name = of(Column::Name).first().copied().or_else(|| of(Column::Inci).first().copied()).unwrap_or_default();
-        if let Some(phase) = of(Column::Phase).first() {
-            self.phase = Some((*phase).to_owned());
+        let first = |wanted: Column| of(wanted).first().copied();
+        let name = first(Column::Name).or_else(|| first(Column::Inci)).map(|(cell, _)| cell).unwrap_or_default();
+        if let Some((phase, _)) = first(Column::Phase).filter(|(phase, _)| !is_total(phase)) {
+            self.phase = Some(phase.to_owned());
         }
-        if is_total(name) || (name.is_empty() && cells.iter().any(|cell| is_total(cell))) {
+        if is_total(name) || (name.is_empty() && self.sums_up(cells)) || cells.iter().any(|cell| is_total(cell)) {
             return What::Total;
         }
         if name.is_empty() {
@@ -278,20 +323,41 @@ impl Reader {
         if self.section == Opens::Method {
             return What::Step;
         }
-        let read = |cell: Option<&&str>, unit: Option<Unit>| match cell.map(|cell| amount_alone(cell, self.mark)) {
-            Some(Written::Number { value, to, unit: None }) => Some(Written::Number { value, to, unit }),
-            Some(Written::Missing) | None => None,
-            other => other,
+        if is_phase_name(name, self.mark)
+            && let Some(heading) = heading_of(name, self.mark)
+        {
+            self.phase = None;
+            return What::Heading(heading);
+        }
+        let read = |cell: Option<(&str, &ColumnFound)>, unit: Option<Unit>| {
+            let (cell, column) = cell?;
+            match amount_alone(cell, self.mark) {
+                Written::Number { value, to, unit: None } => {
+                    Some(Written::Number { value, to, unit: unit.or(column.unit) })
+                }
+                Written::Missing => None,
+                other => Some(other),
+            }
         };
-        let unit = of(Column::Unit).first().and_then(|cell| unit_alone(cell));
-        let amount = read(of(Column::Percent).first(), Some(Unit::Percent))
-            .or_else(|| read(of(Column::Amount).first(), unit))
-            .or_else(|| read(of(Column::Grams).first(), Some(Unit::Mass(MassUnit::Gram))));
+        let unit = first(Column::Unit).and_then(|(cell, _)| unit_alone(cell));
+        let in_percent = |column: &ColumnFound| column.unit.filter(|unit| *unit == Unit::Parts).or(Some(Unit::Percent));
+        let grams = read(first(Column::Grams), Some(Unit::Mass(MassUnit::Gram)));
+        let amount = read(first(Column::Percent), first(Column::Percent).and_then(|(_, column)| in_percent(column)))
+            .or_else(|| read(first(Column::Amount), unit))
+            .or_else(|| grams.clone());
+        self.grams.push(match grams {
+            Some(Written::Number { value, to: None, unit: Some(Unit::Mass(MassUnit::Gram)) }) => Some(value),
+            _ => None,
+        });
         let (name, brackets) = without_brackets(name);
         let mut also: Vec<String> =
-            of(Column::Inci).into_iter().map(str::to_owned).filter(|inci| *inci != name).collect();
+            of(Column::Inci).into_iter().map(|(cell, _)| cell.to_owned()).filter(|inci| *inci != name).collect();
         also.extend(brackets);
-        let remark = of(Column::Note).join("; ");
+        let notes = of(Column::Note).into_iter().map(|(cell, column)| {
+            if column.says_heading { format!("{}: {cell}", column.heading) } else { cell.to_owned() }
+        });
+        let beyond = cells.iter().skip(columns.len()).filter(|cell| !cell.is_empty()).cloned();
+        let remark = notes.chain(beyond).collect::<Vec<_>>().join("; ");
         let amount = amount.unwrap_or(Written::Missing);
         // A name may hold its own amount where no column does.
         let mut readings = vec![Reading {
@@ -301,39 +367,35 @@ impl Reader {
             remark: remark.clone(),
             until: 0,
         }];
-        if amount == Written::Missing {
+        if amount == Written::Missing && !columns.iter().any(|column| column.holds.is_a_number()) {
             readings = readings_of(&cells.join(" "), self.mark, self.habit);
         }
         What::Material(Mentioned { readings, phase: self.phase.clone(), may_be_title: false })
     }
 
-    /// What the columns of a table without a head hold, by this row.
-    fn guessed_columns(&self, cells: &[String]) -> Vec<Option<Column>> {
-        let mut named = false;
-        let mut counted = false;
-        let mut guess = Vec::new();
-        for (place, cell) in cells.iter().enumerate() {
-            let amount = amount_alone(cell, self.mark);
-            let is_letter =
-                cell.chars().count() <= 2 && cell.chars().next().is_some_and(|letter| letter.is_ascii_uppercase());
-            guess.push(if cell.is_empty() {
-                None
-            } else if place == 0 && is_letter {
-                Some(Column::Phase)
-            } else if unit_alone(cell).is_some() {
-                Some(Column::Unit)
-            } else if !matches!(amount, Written::NotRead(_) | Written::Missing) {
-                let first = !counted;
-                counted = true;
-                first.then_some(Column::Amount).or(Some(Column::Note))
-            } else if named {
-                Some(Column::Inci)
-            } else {
-                named = true;
-                Some(Column::Name)
-            });
+    /// Whether a row without a name holds nothing but numbers, under lines that have some.
+    fn sums_up(&self, cells: &[String]) -> bool {
+        let is_amount =
+            |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
+        self.seen > 2 && cells.iter().filter(|cell| !cell.is_empty()).all(is_amount)
+    }
+
+    /// What the cells of a row hold: by the columns of the table, or by the row itself where it does not fit them.
+    fn columns_of(&self, cells: &[String]) -> Vec<ColumnFound> {
+        let Some((_, sheet)) = &self.table else { return Vec::new() };
+        let held = |wanted: fn(Column) -> bool| {
+            let places = sheet.columns.iter().zip(cells).filter(move |(column, _)| wanted(column.holds));
+            places.map(|(_, cell)| cell).find(|cell| !cell.is_empty())
+        };
+        let is_amount =
+            |cell: &String| !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing);
+        let name_is_none = held(|column| column == Column::Name).is_none_or(is_amount);
+        let amount_is_elsewhere =
+            held(Column::is_a_number).is_none_or(|cell| !is_amount(cell)) && cells.iter().any(is_amount);
+        if sheet.is_certain || !(name_is_none || amount_is_elsewhere) {
+            return sheet.columns.clone();
         }
-        guess
+        columns_in(&[(0, cells.to_vec())], self.mark, &BTreeMap::new()).columns
     }
 }
 

@@ -23,6 +23,7 @@ act-formula-purpose = Anwendung des Produkts
 act-formula-ph = pH-Wert
 act-formula-measured-ph = gemessener pH-Wert
 act-formula-kind = Art des Produkts
+act-formula-tags = Stichworte
 act-formula-notes = Notizen
 act-formula-steps = Herstellungsanweisung
 act-formula-write-in = Prozent und Gramm
@@ -59,4 +60,19 @@ act-parts = Bestandteile einer Mischung
 storage-cleared = Der Browser hat gelöscht, was diese Seite auf diesem Gerät gespeichert hatte. Was hier offen ist, wurde wieder gespeichert; fehlen Rezepturen, die letzte Sicherungsdatei einlesen („Teilen“).
 clock-went-back = Die Uhr dieses Geräts steht vor der letzten Änderung ({ $last }). Nichts ist verloren; die Reihenfolge im Regal und bei den Fassungen kann falsch sein, bis sie richtig geht.
 # A moment, in a list and in a sentence.
+day =
+    { $day }. { $month ->
+        [1] Januar
+        [2] Februar
+        [3] März
+        [4] April
+        [5] Mai
+        [6] Juni
+        [7] Juli
+        [8] August
+        [9] September
+        [10] Oktober
+        [11] November
+       *[12] Dezember
+    } { $year }
 day-and-time = { $day }.{ $month }.{ $year }, { $hour }:{ $minute } Uhr

@@ -16,6 +16,7 @@ page-says = Was es angibt
 page-link = Der Link, anstelle des Links im Element.
 page-batch = Ansatzgröße zu Beginn, zum Beispiel { $example }. Ohne Angabe die der Rezeptur.
 page-unit = { $g }, { $kg }, { $oz } oder { $lb }. Ohne Angabe Gramm; wer liest, kann anders wählen.
+page-temperature = { $c } oder { $f }. Ohne Angabe Grad Celsius; wer liest, kann anders wählen.
 page-mark = { $point } oder { $comma }. Ohne Angabe das Dezimalzeichen, das beim Lesen eingestellt ist.
 page-asFrame = Als Rahmen
 page-frameHelp = Wo eine Seite keine fremden Skripte enthalten darf. Der Rahmen kann die Seite um ihn nicht sehen, und die Seite kann nicht in ihn hineinsehen.

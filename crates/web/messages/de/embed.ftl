@@ -1,6 +1,9 @@
 # Fixed texts of the page.
 page-batch = Ansatzgröße
 page-unit = Einwiegen in
+page-temperatures = Temperaturen in
+page-degrees--c = Grad Celsius
+page-degrees--f = Grad Fahrenheit
 page-mark = Dezimalzeichen
 page-marks--point = 1.5
 page-marks--comma = 1,5

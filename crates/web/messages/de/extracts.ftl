@@ -30,22 +30,6 @@ act-other = Auszug
 
 ## Days.
 
-day =
-    { $day }. { $month ->
-        [1] Januar
-        [2] Februar
-        [3] März
-        [4] April
-        [5] Mai
-        [6] Juni
-        [7] Juli
-        [8] August
-        [9] September
-        [10] Oktober
-        [11] November
-       *[12] Dezember
-    } { $year }
-
 ## Why an extract comes to nothing yet.
 
 no-plant-water = Wie viel Wasser in der Pflanze ist, ist noch nicht bekannt. Eine Pflanze wählen, den Wassergehalt in Prozent eingeben oder eine Probe wiegen, bis zur Massekonstanz trocknen und noch einmal wiegen.
@@ -476,3 +460,4 @@ page-alcoholOf = Dieses Volumen gilt für
 page-alcoholOfs--mixture = die Mischung
 page-alcoholOfs--strong = den stärkeren
 page-alcoholOfs--weak = den schwächeren
+page-byHydrometer = Auch mit dem Aräometer

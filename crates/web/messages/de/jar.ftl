@@ -3,14 +3,14 @@
 density-unknown = Dichte nicht bekannt
 density-estimate = Dichte etwa { $density } g/ml, geschätzt aus { $known } der Rezeptur
 layer-water = Wasser gesamt
-layer-humectants = Feuchthalter
+layer-humectants = Feucht­halter
 layer-thickeners = Verdicker
 layer-oils = Öle
 layer-solids = Wachse, Butter
-layer-emulsifiers = Emulgatoren
+layer-emulsifiers = Emul­gatoren
 layer-surfactants = Tenside
 layer-actives = Wirkstoffe
-layer-preservatives = Konservierung
+layer-preservatives = Konser­vierung
 layer-fragrance = Duft
 layer-minerals = Mineralien, Farbe
 layer-helpers = Sonstiges

@@ -46,10 +46,24 @@ doubt-enough = So viel wie nötig: eintragen, was gebraucht wurde
 doubt-second-rest = Eine zweite Zeile, die auffüllt: bitte eintragen
 doubt-too-large = Mehr als das Ganze: bitte eintragen
 
+## Spalten einer Tabelle, Dateien.
+
+column-number = Spalte { $number }
+prices-left-out = Preise gehören nicht in eine Rezeptur und bleiben weg: { $columns }
+columns-left-out = Nicht gebraucht, bleibt weg: { $columns }
+grams-beside = Es gelten die Prozente. Die Gramm daneben sagen nur, was das Ganze wiegt: { $columns }
+file-utf16 = Die Datei ist in UTF-16 geschrieben und wird so gelesen.
+file-latin1 = Die Datei sagt nicht, wie ihre Buchstaben geschrieben sind. Gelesen wird sie als Latin-1 (Windows-1252): Umlaute und Währungszeichen prüfen.
+file-too-large = Diese Datei ist größer als ein Rezept ({ $bytes } Bytes). Nichts wurde geändert. Nur die Liste der Rohstoffe speichern oder einfügen.
+file-packed = Das ist eine Arbeitsmappe oder ein gepacktes Dokument, kein reiner Text. Nichts wurde geändert. Als CSV oder Text speichern, oder die Zellen kopieren und einfügen.
+file-no-text = In dieser Datei steht kein Text. Nichts wurde geändert. Gelesen werden Text, CSV und Tabellen mit Tabulatoren.
+file-empty = Diese Datei ist leer. Nichts wurde geändert.
+
 ## Wofür andere Zeilen genommen wurden.
 
 taken-for-title = Name
 taken-for-size = Menge
+taken-for-head = Kopf der Tabelle
 taken-for-heading = Überschrift
 taken-for-total = Summe, nicht gebraucht
 taken-for-step = Arbeitsschritt
@@ -76,3 +90,18 @@ page-make = Daraus eine Rezeptur machen
 page-nothing = Oben ein Rezept einfügen oder eintippen. Prozent, Gramm, Unzen, Listen, Tabellen und Phasen werden verstanden. Nichts verlässt dieses Gerät.
 page-caution = Jede Zeile mit der Vorlage vergleichen. Ein fremdes Rezept kann falsch sein, und hier hat es niemand geprüft.
 page-total = Summe
+page-columns = Was in jeder Spalte steht
+page-holds--name = Rohstoff
+page-holds--percent = Prozent
+page-holds--grams = Gramm
+page-holds--amount = Menge
+page-holds--unit = Einheit
+page-holds--phase = Phase
+page-holds--inci = INCI oder anderer Name
+page-holds--note = Notiz, kommt mit
+page-holds--price = Preis, bleibt weg
+page-holds--left-out = nicht gebraucht, bleibt weg
+page-first = „{ $name }“ und so weiter
+page-bringBack = Text von vorhin zurückholen
+page-dropHere = Ein Text oder eine Tabelle lässt sich auch hierher ziehen.
+page-oneFile = Eine Datei auf einmal. Nichts wurde geändert.

@@ -34,6 +34,7 @@ count =
         [one] 1 Rezeptur
        *[other] { $formulas } Rezepturen
     }
+takes-tags = Höchstens 12 Stichworte mit je 40 Buchstaben.
 due-look = { $name }: { $day }
 due-batch = Ansatz { $lot } ansehen
 due-stock = { $until }, noch { $stock }
@@ -65,3 +66,5 @@ page-nothingFound = Nichts im Regal heißt so.
 page-due = Heute fällig
 page-dueLook = Ansehen
 page-dueUse = Zeigen
+page-tags = Stichworte, mit Komma getrennt
+page-tagged = Nur zeigen, was dieses Stichwort hat

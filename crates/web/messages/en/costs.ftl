@@ -50,8 +50,8 @@ no-container-price = The container has no price yet: every sum lacks it. A conta
 no-labour = No labour is counted.
 no-hourly = The hours are known, but not what an hour costs: no labour is counted.
 what-is-not-in-it = A line costs its part of the packs, with shipping and what is wasted. Rent, power, tools, tests and taxes are not in it.
-empty-pack = A pack that holds nothing cannot be reckoned with. Say what it holds.
-too-large = A number is too large to reckon with.
+empty-pack = A pack that holds nothing cannot be counted. Say what it holds.
+too-large = A number is too large to calculate with.
 
 ## Fields.
 
@@ -100,7 +100,7 @@ full-containers =
        *[other] { $count } of { $volume }
     }
 filled-measured = At the measured { $density }.
-filled-reckoned = At { $density }, reckoned from what is in it; it may lie between { $low } and { $high }, with air stirred in (common practice). Weigh one.
+filled-reckoned = At { $density }, calculated from what is in it; it may lie between { $low } and { $high }, with air stirred in (common practice). Weigh one.
 figure-left = Left over
 one-takes = One takes { $mass }.
 figure-gives = Can be got out of one

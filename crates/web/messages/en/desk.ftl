@@ -23,6 +23,7 @@ act-formula-purpose = use of the product
 act-formula-ph = pH
 act-formula-measured-ph = measured pH
 act-formula-kind = kind of product
+act-formula-tags = tags
 act-formula-notes = notes
 act-formula-steps = method
 act-formula-write-in = percent and grams
@@ -59,4 +60,19 @@ act-parts = parts of a composite
 storage-cleared = The browser cleared what this page kept on this device. What is open here was kept again; if formulas are missing, read your last backup file (Share and keep).
 clock-went-back = This device's clock stands before your last change ({ $last }). Nothing is lost; the order of the shelf and of versions may be off until it is right.
 # A moment, in a list and in a sentence.
+day =
+    { $day } { $month ->
+        [1] January
+        [2] February
+        [3] March
+        [4] April
+        [5] May
+        [6] June
+        [7] July
+        [8] August
+        [9] September
+        [10] October
+        [11] November
+       *[12] December
+    } { $year }
 day-and-time = { $year }-{ $month }-{ $day } { $hour }:{ $minute }

@@ -16,6 +16,7 @@ page-says = What it says
 page-link = The link, in place of the one inside.
 page-batch = Batch to begin with, such as { $example }. Without it, the batch of the formula.
 page-unit = { $g }, { $kg }, { $oz } or { $lb }. Without it, grams; the reader may choose another.
+page-temperature = { $c } or { $f }. Without it, degrees Celsius; the reader may choose another.
 page-mark = { $point } or { $comma }. Without it, the reader’s own.
 page-asFrame = As a frame
 page-frameHelp = Where a page may not hold scripts of others. The frame cannot look at the page around it, and the page cannot look into it.

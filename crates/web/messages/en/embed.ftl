@@ -1,6 +1,9 @@
 # Fixed texts of the page.
 page-batch = Batch to make
 page-unit = Weigh in
+page-temperatures = Temperatures in
+page-degrees--c = degrees Celsius
+page-degrees--f = degrees Fahrenheit
 page-mark = Decimal mark
 page-marks--point = 1.5
 page-marks--comma = 1,5

@@ -30,22 +30,6 @@ act-other = extract
 
 ## Days.
 
-day =
-    { $day } { $month ->
-        [1] January
-        [2] February
-        [3] March
-        [4] April
-        [5] May
-        [6] June
-        [7] July
-        [8] August
-        [9] September
-        [10] October
-        [11] November
-       *[12] December
-    } { $year }
-
 ## Why an extract comes to nothing yet.
 
 no-plant-water = How much water is in the plant is not known yet. Choose a plant, type its percent of water, or weigh a sample, dry it until it loses no more, and weigh it again.
@@ -178,7 +162,7 @@ note-evaporation = Reckon with it from now on
 ## Readings of instruments.
 
 verified = { $percent } % glycerin, between { $low } and { $high } %.
-agrees-with-plan = The { $percent } % reckoned lie within that.
+agrees-with-plan = The calculated { $percent } % lies within that.
 differs-from-plan = The reading disagrees with the plan ({ $percent } %). Stir and measure again, then trust the reading.
 solids-counted = Dissolved plant sugars raise both instruments: counted here are { $low } to { $high } % of them. A refractometer and a hydrometer together narrow the range.
 solids-found = Both readings together leave { $low } to { $high } % of plant solids.
@@ -423,3 +407,4 @@ page-alcoholOf = That volume is of
 page-alcoholOfs--mixture = the mixture
 page-alcoholOfs--strong = the stronger
 page-alcoholOfs--weak = the weaker
+page-byHydrometer = By a hydrometer, too

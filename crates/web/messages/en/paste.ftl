@@ -46,10 +46,24 @@ doubt-enough = As much as is needed: fill in what you used
 doubt-second-rest = A second line that fills up: fill it in
 doubt-too-large = More than the whole: fill it in
 
+## Columns of a table, and files.
+
+column-number = column { $number }
+prices-left-out = Prices are no part of a formula and are left out: { $columns }
+columns-left-out = Left out, not needed: { $columns }
+grams-beside = The percents count. The grams beside them only say what the whole weighs: { $columns }
+file-utf16 = The file was written in UTF-16 and is read so.
+file-latin1 = The file does not say how its letters are written. It is read as Latin-1 (Windows-1252): look at accents and the signs of currencies.
+file-too-large = This file is larger than a recipe ({ $bytes } bytes). Nothing was changed. Save the list of materials alone, or paste it.
+file-packed = This is a workbook or a packed document, not plain text. Nothing was changed. Save it as CSV or as text, or copy its cells and paste them.
+file-no-text = There is no text in this file. Nothing was changed. Text, CSV and tables parted by tabs are read.
+file-empty = This file is empty. Nothing was changed.
+
 ## What other lines were taken for.
 
 taken-for-title = name
 taken-for-size = size
+taken-for-head = head of the table
 taken-for-heading = heading
 taken-for-total = sum, not needed
 taken-for-step = step of the method
@@ -76,3 +90,18 @@ page-make = Make this a formula
 page-nothing = Paste or type a recipe above. Percent, grams, ounces, lists, tables and phases are understood. Nothing leaves this device.
 page-caution = Check every line against the original. A recipe from elsewhere may be wrong, and no one here has tested it.
 page-total = Total
+page-columns = What each column holds
+page-holds--name = material
+page-holds--percent = percent
+page-holds--grams = grams
+page-holds--amount = amount
+page-holds--unit = unit
+page-holds--phase = phase
+page-holds--inci = INCI or other name
+page-holds--note = note, goes along
+page-holds--price = price, left out
+page-holds--left-out = nothing needed, left out
+page-first = “{ $name }” and so on
+page-bringBack = Bring back the text from before
+page-dropHere = A text or table can be dropped here, too.
+page-oneFile = One file at a time. Nothing was changed.

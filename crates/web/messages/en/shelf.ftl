@@ -34,6 +34,7 @@ count =
         [one] 1 formula
        *[other] { $formulas } formulas
     }
+takes-tags = At most 12 tags of 40 letters each.
 due-look = { $name }: { $day }
 due-batch = Look at batch { $lot }
 due-stock = { $until }, { $stock } left
@@ -65,3 +66,5 @@ page-nothingFound = Nothing on the shelf is called that.
 page-due = Due today
 page-dueLook = Look
 page-dueUse = See it
+page-tags = Tags, with commas between
+page-tagged = Show only what has this tag

@@ -11,8 +11,8 @@ take = Put it into the formula
 
 no-unbalanced = The amounts do not make 100 % yet, or something in it is not known. Mend the formula first.
 no-nothing-at-hand = Nothing at hand makes this.
-no-too-many = More than { $most } materials at once are not reckoned with.
-no-too-large = So many materials and substances at once are not reckoned with. Mark fewer as at hand.
+no-too-many = At most { $most } materials at once.
+no-too-large = So many materials and substances at once are too many to work out. Mark fewer as at hand.
 no-failed = No amounts could be worked out.
 no-step-too-coarse = Amounts exist, but none in steps of 0.01 % that keep this: { $bounds }.
 no-conflict = This cannot all be kept: { $bounds }.

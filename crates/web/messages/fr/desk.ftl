@@ -23,6 +23,7 @@ act-formula-purpose = usage du produit
 act-formula-ph = pH
 act-formula-measured-ph = pH mesuré
 act-formula-kind = type de produit
+act-formula-tags = mots-clés
 act-formula-notes = notes
 act-formula-steps = mode opératoire
 act-formula-write-in = pour cent et grammes
@@ -59,4 +60,22 @@ act-parts = composants d’un mélange
 storage-cleared = Le navigateur a effacé ce que cette page avait enregistré sur cet appareil. Ce qui est ouvert ici a été enregistré de nouveau ; si des formules manquent, lire le dernier fichier de sauvegarde (« Partager »).
 clock-went-back = L’horloge de cet appareil est en retard sur la dernière modification ({ $last }). Rien n’est perdu ; l’ordre de l’étagère et des versions peut être faux tant qu’elle n’est pas à l’heure.
 # A moment, in a list and in a sentence.
+day =
+    { $day ->
+        [1] 1er
+       *[any] { $day }
+    } { $month ->
+        [1] janvier
+        [2] février
+        [3] mars
+        [4] avril
+        [5] mai
+        [6] juin
+        [7] juillet
+        [8] août
+        [9] septembre
+        [10] octobre
+        [11] novembre
+       *[12] décembre
+    } { $year }
 day-and-time = { $day }/{ $month }/{ $year } à { $hour } h { $minute }

@@ -16,6 +16,7 @@ page-says = Ce qu’il indique
 page-link = Le lien, à la place de celui qui est à l’intérieur.
 page-batch = Quantité au départ, par exemple { $example }. Sans lui, celle de la formule.
 page-unit = { $g }, { $kg }, { $oz } ou { $lb }. Sans lui, des grammes ; le lecteur peut choisir autre chose.
+page-temperature = { $c } ou { $f }. Sans lui, des degrés Celsius ; le lecteur peut choisir autre chose.
 page-mark = { $point } ou { $comma }. Sans lui, celui de la personne qui lit.
 page-asFrame = En cadre
 page-frameHelp = Là où une page ne peut pas contenir de scripts d’autrui. Le cadre ne voit pas la page autour de lui, et la page ne voit pas dans le cadre.

@@ -1,6 +1,9 @@
 # Fixed texts of the page.
 page-batch = Quantité à préparer
 page-unit = Peser en
+page-temperatures = Températures en
+page-degrees--c = degrés Celsius
+page-degrees--f = degrés Fahrenheit
 page-mark = Séparateur décimal
 page-marks--point = 1.5
 page-marks--comma = 1,5

@@ -30,25 +30,6 @@ act-other = extrait
 
 ## Days.
 
-day =
-    { $day ->
-        [1] 1er
-       *[any] { $day }
-    } { $month ->
-        [1] janvier
-        [2] février
-        [3] mars
-        [4] avril
-        [5] mai
-        [6] juin
-        [7] juillet
-        [8] août
-        [9] septembre
-        [10] octobre
-        [11] novembre
-       *[12] décembre
-    } { $year }
-
 ## Why an extract comes to nothing yet.
 
 no-plant-water = La teneur en eau de la plante n’est pas encore connue. Choisir une plante, saisir son pourcentage d’eau, ou peser un échantillon, le sécher jusqu’à masse constante et le repeser.
@@ -479,3 +460,4 @@ page-alcoholOf = Ce volume concerne
 page-alcoholOfs--mixture = le mélange
 page-alcoholOfs--strong = le plus fort
 page-alcoholOfs--weak = le plus faible
+page-byHydrometer = Aussi au densimètre

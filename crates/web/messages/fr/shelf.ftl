@@ -34,6 +34,7 @@ count =
         [one] 1 formule
        *[other] { $formulas } formules
     }
+takes-tags = Au plus 12 mots-clés de 40 lettres chacun.
 due-look = { $name } : { $day }
 due-batch = Examiner le lot { $lot }
 due-stock = { $until }, reste { $stock }
@@ -65,3 +66,5 @@ page-nothingFound = Rien sur l’étagère ne porte ce nom.
 page-due = À faire aujourd’hui
 page-dueLook = Examiner
 page-dueUse = Voir
+page-tags = Mots-clés, séparés par des virgules
+page-tagged = Ne montrer que ce qui porte ce mot-clé

@@ -157,8 +157,7 @@ fn what_the_core_calls_something_is_said_in_every_language() {
 
 #[test]
 fn a_day_is_written_as_each_language_writes_it() {
-    let days =
-        || [extracts::day("1", 12, "2025"), extracts::day("2", 12, "2025")].map(|day| day.replace('\u{a0}', " "));
+    let days = || [desk::day("1", 12, "2025"), desk::day("2", 12, "2025")].map(|day| day.replace('\u{a0}', " "));
     assert_eq!(days(), ["1 December 2025", "2 December 2025"]);
     speak_natively(Language::German);
     assert_eq!(days(), ["1. Dezember 2025", "2. Dezember 2025"]);

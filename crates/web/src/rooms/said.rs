@@ -62,6 +62,7 @@ pub(crate) fn act_name(act: &str) -> &'static str {
         "formula.ph" => desk::act_formula_ph(),
         "formula.measured-ph" => desk::act_formula_measured_ph(),
         "formula.kind" => desk::act_formula_kind(),
+        "formula.tags" => desk::act_formula_tags(),
         "formula.notes" => desk::act_formula_notes(),
         "formula.steps" => desk::act_formula_steps(),
         "formula.write-in" => desk::act_formula_write_in(),

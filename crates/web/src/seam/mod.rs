@@ -12,7 +12,7 @@ use crate::rooms::costs::view::PricesView;
 use crate::rooms::jar::view::TrailView;
 use crate::rooms::materials::view::MaterialHit;
 use crate::rooms::materials::view::{SourceView, TableView};
-use crate::rooms::paste::view::RecipeView;
+use crate::rooms::paste::view::{RecipeFileView, RecipeView};
 use crate::rooms::share::view::{ComparisonView, LinkView, ReadingOptions, ReadingView};
 use crate::rooms::share::view_backup::{BackupView, StrayPhotos, VersionView};
 use crate::rooms::swap::reading::{Lacks, ReaderView};
@@ -22,9 +22,9 @@ use crate::seam::evaluate::EvaluationOptions;
 use crate::seam::pieces::{
     add_photo, add_records, begin_backup, choose_in_recipe, compare_version, count_findings, evaluate_beside, finish,
     forget_backup, formula_id, link_of, photo_of_backup, photo_was_lost, predict_ph, read_backup, read_beside,
-    read_beside_without, read_colour, read_link, read_link_without, read_log, read_prices, read_recipe, read_table,
-    rest, solve_by_chance, sources, storage_remarks, stray_photos, versions_of, write_backup, write_prices,
-    write_table, write_up, write_up_with_substitutions,
+    read_beside_without, read_colour, read_link, read_link_without, read_log, read_prices, read_recipe,
+    read_recipe_file, read_table, rest, set_recipe_column, solve_by_chance, sources, storage_remarks, stray_photos,
+    versions_of, write_backup, write_prices, write_table, write_up, write_up_with_substitutions,
 };
 use crate::session::Session;
 use crate::session::keeping::{LoggedStore, MemoryStore, Written};
@@ -230,6 +230,24 @@ impl Stillroom {
         #[wasm_bindgen(unchecked_param_type = "'percent' | 'grams' | 'parts' | ''")] meaning: &str,
     ) -> Result<Ts<RecipeView>, JsError> {
         read_recipe(self, text, meaning)
+    }
+
+    /// Says what a column of that recipe's table holds.
+    ///
+    /// # Errors
+    /// Never by what a person did.
+    #[wasm_bindgen(js_name = setRecipeColumn)]
+    pub fn set_recipe_column(&mut self, place: usize, holds: &str) -> Result<Ts<RecipeView>, JsError> {
+        set_recipe_column(self, place, holds)
+    }
+
+    /// Reads the text of a file that holds a recipe.
+    ///
+    /// # Errors
+    /// Never by what a file holds.
+    #[wasm_bindgen(js_name = readRecipeFile)]
+    pub fn read_recipe_file(&self, bytes: &[u8]) -> Result<Ts<RecipeFileView>, JsError> {
+        read_recipe_file(self, bytes)
     }
 
     /// Says what a line of that recipe means: a material, `own` for one to be described, nothing to have it open again.

@@ -4,7 +4,7 @@ use super::{BackupPhoto, BackupWriter, Stillroom};
 use crate::lazy::lazy;
 use crate::rooms::costs::view::PricesView;
 use crate::rooms::materials::view::{SourceView, TableView};
-use crate::rooms::paste::view::RecipeView;
+use crate::rooms::paste::view::{RecipeFileView, RecipeView};
 use crate::rooms::share::view::{ComparisonView, LinkView, ReadingOptions, ReadingView};
 use crate::rooms::share::view_backup::{BackupView, StrayPhotos, VersionView};
 use crate::rooms::share::write_up::WrittenForm;
@@ -58,6 +58,18 @@ lazy! {
 lazy! {
     whole "b2" pub(super) fn choose_in_recipe(seam: &mut Stillroom, line: usize, material: &str) -> Handed<RecipeView> {
         Ok(seam.session.choose_in_recipe(line, material).into_ts()?)
+    } else { Err(not_here()) }
+}
+
+lazy! {
+    whole "d5" pub(super) fn set_recipe_column(seam: &mut Stillroom, place: usize, holds: &str) -> Handed<RecipeView> {
+        Ok(seam.session.set_recipe_column(place, holds).into_ts()?)
+    } else { Err(not_here()) }
+}
+
+lazy! {
+    whole "d6" pub(super) fn read_recipe_file(seam: &Stillroom, bytes: &[u8]) -> Handed<RecipeFileView> {
+        Ok(seam.session.read_recipe_file(bytes).into_ts()?)
     } else { Err(not_here()) }
 }
 

@@ -39,6 +39,7 @@ fn texts_of_formula(formula: &Formula) -> usize {
         + formula.notes.len()
         + formula.label.len()
         + formula.costs.len()
+        + formula.tags.len()
         + steps
         + notes
         + phases.sum::<usize>()

@@ -68,6 +68,8 @@ pub(crate) struct InSight {
     pub(crate) further: usize,
     /// What is looked for on the shelf, in small letters.
     pub(crate) sought: String,
+    /// The tag that every card shown has; empty where none is asked for.
+    pub(crate) tag: String,
     /// In which order the shelf stands.
     pub(crate) order: crate::rooms::shelf::command::ShelfOrder,
     /// Whether it shows the extracts.

@@ -13,8 +13,8 @@ use std::rc::Rc;
 use stillroom_core::extract::{Liquid, Plan};
 use stillroom_core::number::{read_mass, read_plain, read_temperature, read_volume};
 use stillroom_core::{
-    Amount, Class, Constituent, ConstituentId, Density, Grams, Makeup, Material, MaterialId, MaterialSource, Part,
-    Percent, PhaseKind,
+    Amount, Class, Constituent, ConstituentId, Density, Formula, Grams, Makeup, Material, MaterialId, MaterialSource,
+    Part, Percent, PhaseId, PhaseKind,
 };
 use stillroom_exchange::extract::{Extract, ExtractId, ExtractKind, ExtractRecord};
 use stillroom_exchange::record::OwnMaterial;
@@ -188,12 +188,10 @@ impl Session {
 
     fn take_offer(&mut self, offer: &str) -> Answer {
         let opened = |session: &Self| session.open_extract.and_then(|id| session.extracts.get(&id)).map(Rc::clone);
-        let Some(mut record) = opened(self) else { return Answer::default() };
-        // What is used is a material first: one act of the hand, two that can be taken back.
+        let Some(record) = opened(self) else { return Answer::default() };
+        // What is used is a material first: one act of the hand, and one that is taken back.
         if offer == "use" && self.formula().is_some() && self.shelved(&record.extract).is_none() {
-            self.take_offer("shelve");
-            let Some(shelved) = opened(self) else { return Answer::default() };
-            record = shelved;
+            return self.shelve_and_use(&record);
         }
         match self.effect_of(&record, offer) {
             Some(Effect::Amounts(plan)) => {
@@ -212,7 +210,12 @@ impl Session {
                 Answer::default()
             }
             Some(Effect::Blend(liquid)) => self.note_blend(&record.extract, liquid),
-            Some(Effect::Shelve { parts, density }) => self.shelve(&record.extract, parts, density),
+            Some(Effect::Shelve { parts, density }) => {
+                let Shelving { number, name, before, after } = self.shelving(&record.extract, parts, density);
+                self.commit("extract.shelve", None, self.open, before, after);
+                self.notice("extract.shelved", says::shelved(&name), true);
+                made(&MaterialId::Own(number))
+            }
             Some(Effect::Use(material, percent)) => self.use_in_formula(material, percent),
             None => Answer::default(),
         }
@@ -229,13 +232,34 @@ impl Session {
         self.put_extract("extract.blend", blend)
     }
 
-    /// Puts the extract among the maker's own materials, or brings the one that is there up to date.
-    fn shelve(
+    /// Puts the extract among the maker's own materials and a line of it into the open formula.
+    fn shelve_and_use(&mut self, record: &ExtractRecord) -> Answer {
+        let Some(Effect::Shelve { parts, density }) = self.effect_of(record, "shelve") else {
+            return Answer::default();
+        };
+        let Ok(percent) = record.extract.percent("use-percent") else { return Answer::default() };
+        let Some(formula) = self.open.and_then(|id| self.shelf.get(&id)).map(Rc::clone) else {
+            return Answer::default();
+        };
+        let Some(phase) = phase_for(&formula.formula, Some(USUAL_PHASE)) else { return Answer::default() };
+        let Shelving { number, name, mut before, mut after } = self.shelving(&record.extract, parts, density);
+        let mut changed = (*formula).clone();
+        let line = changed.formula.add_line(phase, MaterialId::Own(number), Amount::Percent(percent));
+        changed.changed_at = self.around.now();
+        before.push(Slot::Formula(formula.id, Some(Rc::clone(&formula))));
+        after.push(Slot::Formula(formula.id, Some(Rc::new(changed))));
+        self.commit("extract.use", None, self.open, before, after);
+        self.notice("extract.used", says::added_to(&name, &formula.formula.name), true);
+        line.map_or_else(Answer::default, |line| made(&line.0))
+    }
+
+    /// What puts the extract among the maker's own materials, or brings the one that is there up to date.
+    fn shelving(
         &mut self,
         extract: &Extract,
         parts: Vec<(Option<MaterialId>, Percent)>,
         density: Option<Density>,
-    ) -> Answer {
+    ) -> Shelving {
         let own = |id: Option<MaterialId>| match id {
             Some(MaterialId::Own(number)) => Some(number),
             _ => None,
@@ -264,8 +288,7 @@ impl Session {
                 id: MaterialId::Own(number),
                 name: name.clone(),
                 class: if extract.kind == ExtractKind::Glycerite { Class::Extract } else { class_of(extract, self) },
-                // What was drawn from a plant loses by heat what it was drawn for: it is added when the batch has cooled.
-                usual_phase: PhaseKind::CoolDown,
+                usual_phase: USUAL_PHASE,
                 density,
                 makeup: Makeup::Composite(parts),
             },
@@ -296,9 +319,7 @@ impl Session {
             before.push(was);
             after.push(is);
         }
-        self.commit("extract.shelve", None, self.open, before, after);
-        self.notice("extract.shelved", says::shelved(&name), true);
-        made(&MaterialId::Own(number))
+        Shelving { number, name, before, after }
     }
 
     fn note_for_shelf(&mut self, extract: &Extract) -> String {
@@ -311,8 +332,7 @@ impl Session {
         let Some(formula) = self.formula() else { return Answer::default() };
         let name = formula.name.clone();
         let usual = self.materials.material(material).map(|material| material.usual_phase);
-        let phase = formula.phases.iter().find(|phase| Some(phase.kind) == usual).or(formula.phases.first());
-        let Some(phase) = phase.map(|phase| phase.id) else { return Answer::default() };
+        let Some(phase) = phase_for(formula, usual) else { return Answer::default() };
         let mut line = None;
         self.change_formula("extract.use", None, |formula| {
             line = formula.add_line(phase, material, Amount::Percent(percent));
@@ -320,6 +340,24 @@ impl Session {
         self.notice("extract.used", says::added_to(&self.materials.name(material), &name), true);
         line.map_or_else(Answer::default, |line| made(&line.0))
     }
+}
+
+/// What was drawn from a plant loses by heat what it was drawn for: it is added when the batch has cooled.
+const USUAL_PHASE: PhaseKind = PhaseKind::CoolDown;
+
+/// An extract about to stand among the maker's own materials.
+struct Shelving {
+    /// The material.
+    number: u64,
+    name: String,
+    before: Vec<Slot>,
+    after: Vec<Slot>,
+}
+
+/// The phase of a formula that a material goes into, by the one it usually does.
+fn phase_for(formula: &Formula, usual: Option<PhaseKind>) -> Option<PhaseId> {
+    let phases = &formula.phases;
+    phases.iter().find(|phase| Some(phase.kind) == usual).or(phases.first()).map(|phase| phase.id)
 }
 
 /// Fills the amounts of a plan in, to a hundredth of a gram.

@@ -60,7 +60,7 @@ pub(crate) fn act_name(act: &str) -> &'static str {
 
 /// A day in words.
 pub(crate) fn day((year, month, day): Day) -> String {
-    says::day(&day.to_string(), usize::try_from(month).unwrap_or(1), &year.to_string())
+    crate::messages::desk::day(&day.to_string(), usize::try_from(month).unwrap_or(1), &year.to_string())
 }
 
 // ---- why an extract comes to nothing yet ---------------------------------------------------------------------------

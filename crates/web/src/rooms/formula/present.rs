@@ -222,7 +222,8 @@ impl Session {
         if expiry.is_empty() || *expiry >= *self.around.today() {
             String::new()
         } else {
-            crate::messages::formula::past_its_date(expiry)
+            let day = expiry.parse().map_or_else(|_| expiry.to_owned(), crate::rooms::batches::sentences::day);
+            crate::messages::formula::past_its_date(&day)
         }
     }
 

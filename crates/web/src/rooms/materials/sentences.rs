@@ -7,7 +7,7 @@ use stillroom_catalogue::{Basis, Property};
 use stillroom_core::number::DecimalMark;
 use stillroom_exchange::table::{LineProblem, TableError, TableProblem};
 
-/// A day of a record, in words where it is one.
+/// That what there is of a material should have been used by now.
 pub(crate) fn past_its_date(day: &str) -> String {
     let day = day.parse().map_or_else(|_| day.to_owned(), crate::rooms::batches::sentences::day);
     says::past_its_date(&day)

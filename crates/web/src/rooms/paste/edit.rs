@@ -4,7 +4,7 @@ use crate::contract::Answer;
 use crate::messages::{paste as says, sentences};
 use crate::rooms::formula::edit::{cut_name, cut_text, decimals_for, made};
 use crate::rooms::paste::command::PasteCommand;
-use crate::rooms::paste::view::RecipeView;
+use crate::rooms::paste::view::{RecipeFileView, RecipeView};
 use crate::session::Session;
 use crate::session::history::Slot;
 use std::collections::BTreeMap;
@@ -15,9 +15,10 @@ use stillroom_core::{
     Amount, Celsius, Class, Constituent, ConstituentId, Formula, Grams, LineId, Makeup, Material, MaterialId,
     MaterialSource, Percent, PhaseKind, WrittenIn,
 };
+use stillroom_exchange::recipe::file::{FileError, Letters, text_of};
 use stillroom_exchange::recipe::matching::{Matched, settle};
 use stillroom_exchange::recipe::shares::{Doubt, Meaning, Weighable, Weighed, weigh};
-use stillroom_exchange::recipe::{RecipeError, What, read};
+use stillroom_exchange::recipe::{Column, RecipeError, What, read_columns};
 use stillroom_exchange::record::{FormulaRecord, OwnMaterial};
 
 /// Most materials of a recipe. A formula takes no more lines either.
@@ -42,6 +43,11 @@ pub(super) struct Pasted {
     /// What was chosen for a name, however often the text is read anew.
     pub(super) chosen: BTreeMap<String, Choice>,
     meaning: Option<Meaning>,
+    /// The text, so that it can be read anew when a column is said to hold something else.
+    text: String,
+    /// What columns are said to hold, and of which table.
+    columns: BTreeMap<usize, Column>,
+    columns_of: Vec<String>,
     /// What names were recognised as, and among which materials.
     known: BTreeMap<String, Recognised>,
     known_within: u64,
@@ -92,7 +98,16 @@ impl Session {
             "parts" => Some(Meaning::Parts),
             _ => None,
         };
-        let recipe = match read(text, mark) {
+        let recipe = read_columns(text, mark, &BTreeMap::new()).and_then(|plain| {
+            let headings: Vec<String> = plain.columns.iter().map(|column| column.heading.clone()).collect();
+            if pasted.columns_of != headings {
+                pasted.columns.clear();
+                pasted.columns_of = headings;
+            }
+            if pasted.columns.is_empty() { Ok(plain) } else { read_columns(text, mark, &pasted.columns) }
+        });
+        text.clone_into(&mut pasted.text);
+        let recipe = match recipe {
             Ok(recipe) => recipe,
             Err(error) => {
                 pasted.matched = Matched::default();
@@ -111,6 +126,42 @@ impl Session {
         pasted.matched.lines.truncate(MOST_MATERIALS);
         *self.waiting.of() = pasted;
         self.present_recipe()
+    }
+
+    /// Says what a column of the table holds: the word of a [`Column`]; anything else leaves it as it is found.
+    pub fn set_recipe_column(&mut self, place: usize, holds: &str) -> RecipeView {
+        let pasted = self.waiting.of::<Pasted>();
+        match Column::with_word(holds) {
+            Some(column) => pasted.columns.insert(place, column),
+            None => pasted.columns.remove(&place),
+        };
+        let text = pasted.text.clone();
+        let meaning = pasted.meaning.map_or("", meaning_word);
+        self.read_recipe(&text, meaning)
+    }
+
+    /// Reads the text of a file; nothing is kept, and no recipe is read.
+    #[must_use]
+    pub fn read_recipe_file(&self, bytes: &[u8]) -> RecipeFileView {
+        match text_of(bytes) {
+            Ok(file) => RecipeFileView {
+                text: Some(file.text),
+                said: match file.letters {
+                    Letters::Utf8 => String::new(),
+                    Letters::Utf16 => says::file_utf16().to_owned(),
+                    Letters::Latin1 => says::file_latin1().to_owned(),
+                },
+            },
+            Err(error) => RecipeFileView {
+                text: None,
+                said: match error {
+                    FileError::TooLarge { bytes } => says::file_too_large(&bytes.to_string()),
+                    FileError::Packed => says::file_packed().to_owned(),
+                    FileError::NoText => says::file_no_text().to_owned(),
+                    FileError::Empty => says::file_empty().to_owned(),
+                },
+            },
+        }
     }
 
     /// Says what a line means: a material, `own` for one to be described, nothing to have it open again.
@@ -252,5 +303,13 @@ impl Session {
         let text = if described == 0 { says::made(&name) } else { says::made_with_own(described, &name) };
         self.notice("recipe.made", text, true);
         made(&id)
+    }
+}
+
+pub(super) const fn meaning_word(meaning: Meaning) -> &'static str {
+    match meaning {
+        Meaning::Percent => "percent",
+        Meaning::Grams => "grams",
+        Meaning::Parts => "parts",
     }
 }

@@ -1,14 +1,17 @@
 //! A pasted recipe as the page shows it.
 
 use crate::messages::{paste as says, sentences};
-use crate::rooms::paste::edit::{Choice, Pasted};
-use crate::rooms::paste::view::{RecipeChoiceView, RecipeLineView, RecipeOtherView, RecipePhaseView, RecipeView};
+use crate::rooms::paste::edit::{Choice, Pasted, meaning_word};
+use crate::rooms::paste::view::{
+    RecipeChoiceView, RecipeColumnView, RecipeLineView, RecipeOtherView, RecipePhaseView, RecipeView,
+};
 use crate::session::Session;
 use stillroom_catalogue::Confidence;
 use stillroom_core::number::{write_between, write_fixed};
 use stillroom_core::{Class, Layer, MaterialId, MaterialSource, Percent};
-use stillroom_exchange::recipe::What;
+use stillroom_exchange::recipe::matching::Matched;
 use stillroom_exchange::recipe::shares::{Doubt, Meaning};
+use stillroom_exchange::recipe::{Column, ColumnFound, What};
 
 /// Decimals of percents: recipes are weighed to hundredths.
 const DECIMALS: u32 = 2;
@@ -99,24 +102,63 @@ impl Session {
             size: size.map_or_else(String::new, |size| {
                 says::in_all(&write_between(unit.from_grams(size).round_dp(2), 0, 2, mark), unit.symbol())
             }),
-            meaning: match draft.weighed.meaning {
-                Meaning::Percent => "percent",
-                Meaning::Grams => "grams",
-                Meaning::Parts => "parts",
-            },
+            meaning: meaning_word(draft.weighed.meaning),
             has_bare: draft.weighed.has_bare,
             asked: (0..count).filter(|at| is_open(*at)).filter_map(line_view).collect(),
             phases,
             others: matched
                 .others
                 .iter()
-                .filter(|entry| !matches!(entry.what, What::Rule | What::Head))
+                .filter(|entry| !matches!(entry.what, What::Rule))
                 .map(|entry| RecipeOtherView { raw: entry.raw.clone(), taken_for: taken_for(&entry.what).to_owned() })
                 .collect(),
             left_open: if own == 0 { String::new() } else { says::left_open(own) },
             ready: count > 0,
+            columns: columns_of(matched),
+            left_out: left_out(matched),
         }
     }
+}
+
+/// The columns that hold something; of a text without columns none.
+fn columns_of(matched: &Matched) -> Vec<RecipeColumnView> {
+    let columns = matched.columns.iter().enumerate().filter(|(_, column)| column.holds != Column::Empty);
+    columns
+        .map(|(place, column)| RecipeColumnView {
+            place,
+            name: name_of_column(place, column),
+            sample: column.sample.clone(),
+            holds: column.holds.word(),
+        })
+        .collect()
+}
+
+fn name_of_column(place: usize, column: &ColumnFound) -> String {
+    if column.heading.is_empty() { says::column_number(&(place + 1).to_string()) } else { column.heading.clone() }
+}
+
+/// What of a table does not get into the formula, in a sentence for each kind.
+fn left_out(matched: &Matched) -> Vec<String> {
+    let named = |wanted: Column| -> Vec<String> {
+        let columns = matched.columns.iter().enumerate().filter(|(_, column)| column.holds == wanted);
+        columns.map(|(place, column)| name_of_column(place, column)).collect()
+    };
+    let mark = ", ";
+    let mut sentences = Vec::new();
+    let prices = named(Column::Price);
+    if !prices.is_empty() {
+        sentences.push(says::prices_left_out(&prices.join(mark)));
+    }
+    let others = named(Column::LeftOut);
+    if !others.is_empty() {
+        sentences.push(says::columns_left_out(&others.join(mark)));
+    }
+    // Of two measures of the same the percents count.
+    let grams = named(Column::Grams);
+    if !grams.is_empty() && !named(Column::Percent).is_empty() {
+        sentences.push(says::grams_beside(&grams.join(mark)));
+    }
+    sentences
 }
 
 fn taken_for(what: &What) -> &'static str {
@@ -126,7 +168,8 @@ fn taken_for(what: &What) -> &'static str {
         What::Heading(_) => says::taken_for_heading(),
         What::Total => says::taken_for_total(),
         What::Step => says::taken_for_step(),
-        What::Head | What::Rule | What::Note | What::Material(_) => says::taken_for_note(),
+        What::Head => says::taken_for_head(),
+        What::Rule | What::Note | What::Material(_) => says::taken_for_note(),
     }
 }
 

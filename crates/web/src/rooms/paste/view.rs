@@ -35,6 +35,38 @@ pub struct RecipeView {
     pub left_open: String,
     /// Whether it can be made a formula.
     pub ready: bool,
+    /// The columns of the table it is; none where it is none.
+    pub columns: Vec<RecipeColumnView>,
+    /// What of a table does not get into the formula, in sentences.
+    pub left_out: Vec<String>,
+}
+
+/// A column of a table.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct RecipeColumnView {
+    /// Its place, counted from 0.
+    pub place: usize,
+    /// What stands above it, or its number.
+    pub name: String,
+    /// The first of what stands in it.
+    pub sample: String,
+    /// What it holds.
+    #[tsify(
+        type = "\"name\" | \"percent\" | \"grams\" | \"amount\" | \"unit\" | \"phase\" | \"inci\" | \"note\" | \"price\" | \"left-out\""
+    )]
+    pub holds: &'static str,
+}
+
+/// The text of a file, or why it has none.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct RecipeFileView {
+    /// What it says; none where it could not be read.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub text: Option<String>,
+    /// What has to be known about it, or why it was not read, in a sentence; may be empty.
+    pub said: String,
 }
 
 /// A phase of the formula to be.

@@ -30,7 +30,11 @@ pub fn read_shared(text: &str, options: &ReadingOptions) -> ReadingView {
 pub(crate) fn open_reading(parcel: &Parcel, options: &ReadingOptions) -> Session {
     let settings = Settings { example_shown: true, ..Settings::default() };
     let mut reading = open_parcel(parcel, settings, options.decimal_mark);
-    for (name, text) in [(SettingName::MassUnit, &options.mass_unit), (SettingName::MainStep, &options.scale_step)] {
+    for (name, text) in [
+        (SettingName::MassUnit, &options.mass_unit),
+        (SettingName::TemperatureUnit, &options.temperature_unit),
+        (SettingName::MainStep, &options.scale_step),
+    ] {
         if let Some(text) = text {
             reading.act_on_bench(BenchCommand::SetSetting { name, text: text.clone() });
         }

@@ -16,6 +16,8 @@ pub struct ReadingOptions {
     pub batch: Option<String>,
     /// Unit of mass: `g`, `oz`, …
     pub mass_unit: Option<String>,
+    /// Unit of temperature: `°C` or `°F`.
+    pub temperature_unit: Option<String>,
     /// Step of the reader's scale, as typed.
     pub scale_step: Option<String>,
 }

@@ -60,6 +60,18 @@ commands! {
         /// Its name.
         name: String as "string",
     },
+    /// File a formula under words of the maker's own.
+    "tag-formula" TagFormula {
+        /// Which.
+        formula: FormulaId as "string",
+        /// Its tags, with commas between.
+        text: String as "string",
+    },
+    /// Show what is filed under a tag, and no more of what is not; empty for everything.
+    "show-tag" ShowTag {
+        /// The tag.
+        tag: String as "string",
+    },
     /// Take a formula off the shelf.
     "delete-formula" DeleteFormula {
         /// Which.

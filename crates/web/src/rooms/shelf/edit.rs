@@ -13,6 +13,28 @@ use stillroom_core::{Celsius, Formula, PhaseKind};
 use stillroom_exchange::label::for_another_batch;
 use stillroom_exchange::record::FormulaRecord;
 
+/// Most tags of a formula, and their longest, in characters.
+const MOST_TAGS: usize = 12;
+const LONGEST_TAG: usize = 40;
+
+/// The tags of a formula.
+pub(super) fn tags_in(tags: &str) -> impl Iterator<Item = &str> {
+    tags.split(", ").filter(|tag| !tag.is_empty())
+}
+
+/// Tags as they are kept, of what somebody typed: each once; `None` where they are too many or too long.
+fn read_tags(text: &str) -> Option<String> {
+    let mut tags: Vec<String> = Vec::new();
+    for tag in text.split([',', ';', '\n']) {
+        let tag = tag.split_whitespace().collect::<Vec<_>>().join(" ");
+        if !tag.is_empty() && !tags.contains(&tag) {
+            tags.push(tag);
+        }
+    }
+    let fits = tags.len() <= MOST_TAGS && tags.iter().all(|tag| tag.chars().count() <= LONGEST_TAG);
+    fits.then(|| tags.join(", "))
+}
+
 impl Session {
     pub(crate) fn act_on_shelf(&mut self, command: ShelfCommand) -> Answer {
         match command {
@@ -49,6 +71,20 @@ impl Session {
                     formula.name = name;
                 });
                 Answer { field: Some(field), ..Answer::default() }
+            }
+            ShelfCommand::TagFormula { formula, text } => {
+                let field = format!("formula.tags:{formula}");
+                let tags = read_tags(&text);
+                let error = tags.is_none().then(|| crate::messages::shelf::takes_tags().to_owned());
+                if let Some(tags) = tags {
+                    self.change_formula_of(formula, "formula.tags", Some(&field), |formula| formula.tags = tags);
+                }
+                Answer { field: Some(field), error, ..Answer::default() }
+            }
+            ShelfCommand::ShowTag { tag } => {
+                self.in_sight.tag = tag;
+                self.in_sight.further = 0;
+                Answer::default()
             }
             ShelfCommand::DeleteFormula { formula } => {
                 let Some(record) = self.shelf.get(&formula).map(Rc::clone) else { return Answer::default() };

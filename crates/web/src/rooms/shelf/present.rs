@@ -2,6 +2,7 @@
 
 use crate::messages::sentences;
 use crate::rooms::shelf::command::ShelfOrder;
+use crate::rooms::shelf::edit::tags_in;
 use crate::rooms::shelf::view::{ShelfCard, ShelfView};
 use crate::session::Session;
 use core::cmp::Reverse;
@@ -36,10 +37,25 @@ impl Session {
     pub(crate) fn present_shelf(&mut self) -> ShelfView {
         let mut records = self.records_by_change();
         let all = records.len();
-        let sought = self.in_sight.sought.trim();
-        if !sought.is_empty() {
-            records.retain(|record| folded(&record.formula.name).contains(sought));
+        let mut tags: Vec<String> = Vec::new();
+        for tag in records.iter().flat_map(|record| tags_in(&record.formula.tags)) {
+            if !tags.iter().any(|other| folded(other) == folded(tag)) {
+                tags.push(tag.to_owned());
+            }
         }
+        tags.sort_by_cached_key(|tag| folded(tag));
+        // A tag that no formula has any more hides nothing.
+        if !tags.contains(&self.in_sight.tag) {
+            self.in_sight.tag.clear();
+        }
+        let tag = self.in_sight.tag.clone();
+        let filed = folded(&tag);
+        let sought = self.in_sight.sought.trim();
+        records.retain(|record| {
+            let formula = &record.formula;
+            (sought.is_empty() || folded(&formula.name).contains(sought) || folded(&formula.tags).contains(sought))
+                && (tag.is_empty() || tags_in(&formula.tags).any(|other| folded(other) == filed))
+        });
         if self.in_sight.order == ShelfOrder::Name {
             records.sort_by_key(|record| folded(&record.formula.name));
         }
@@ -49,7 +65,7 @@ impl Session {
         records.truncate(shown);
         let cards = records.iter().map(|record| self.card_of(record)).collect();
         let total = crate::messages::shelf::count(all);
-        ShelfView { cards, more, all, total, open: self.open.map(|id| id.to_string()) }
+        ShelfView { cards, more, all, total, tags, tag, open: self.open.map(|id| id.to_string()) }
     }
 
     /// The card of a record, worked out anew only when the record or a material changed.
@@ -73,6 +89,7 @@ impl Session {
             id: record.id.to_string(),
             name: formula.name.clone(),
             about: sentences::about_formula(formula, &balance, self.mark()),
+            tags: formula.tags.clone(),
             sound: balance.is_sound() && composition.unresolved.is_empty(),
             layers: self.present_layers(&composition),
         });

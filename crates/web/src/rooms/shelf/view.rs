@@ -18,6 +18,10 @@ pub struct ShelfView {
     pub all: usize,
     /// The same in words.
     pub total: String,
+    /// Every tag there is, by name.
+    pub tags: Vec<String>,
+    /// The one that every card shown has; empty where none is asked for.
+    pub tag: String,
     /// The one that is open.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub open: Option<String>,
@@ -50,6 +54,8 @@ pub struct ShelfCard {
     pub name: String,
     /// Lines, use and state in a few words.
     pub about: String,
+    /// What it is filed under, with commas between.
+    pub tags: String,
     /// Whether its amounts make a formula.
     pub sound: bool,
     /// Layers of its jar.
