@@ -64,6 +64,32 @@ export interface BackupView {
 }
 
 /**
+ * A code, and where it stands.
+ */
+export interface LabelCodeView {
+    /**
+     * Left end of its empty edge.
+     */
+    x: number;
+    /**
+     * Upper end of its empty edge.
+     */
+    y: number;
+    /**
+     * How wide and high it is with its empty edge.
+     */
+    side: number;
+    /**
+     * Modules along a side, those of the empty edge among them.
+     */
+    modules: number;
+    /**
+     * Its dark modules as the path of a drawing in modules.
+     */
+    path: string;
+}
+
+/**
  * A curve with its points. Places are in percent of its width and height, from the top left.
  */
 export interface CurveView {
@@ -216,9 +242,9 @@ export interface LabelFieldView {
      */
     field: string;
     /**
-     * Where it stands: what is made, who makes it, how it is printed, what is fine matter.
+     * Where it stands: what is made, who makes it, the address on it, how it is printed, what is fine matter.
      */
-    group: "product" | "maker" | "print" | "nano";
+    group: "product" | "maker" | "link" | "print" | "nano";
     /**
      * How it is filled in: a choice, a number, a line or several lines of text.
      */
@@ -373,6 +399,10 @@ export interface LabelArtView {
      * The open jar of the period after opening.
      */
     openJar?: LabelJarView;
+    /**
+     * The code of an address.
+     */
+    code?: LabelCodeView;
 }
 
 /**
@@ -2709,6 +2739,10 @@ export interface LabelView {
      * Why it is not drawn.
      */
     tooSmall: string;
+    /**
+     * What is to be said of the address on it.
+     */
+    link: RemarkView[];
     /**
      * How large its letters are and have to be.
      */

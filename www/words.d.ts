@@ -827,6 +827,8 @@ export interface LabelWords {
   product: string;
   maker: string;
   makerHelp: string;
+  link: string;
+  linkHelp: string;
   drawn: string;
   lettering: string;
   printing: string;

@@ -88,6 +88,7 @@ impl Session {
             contents: held.text.clone(),
             opening: filled_opening(&filled, &usual),
             paragraphs: paragraphs(&filled, &usual, &stated, &declared),
+            code: None,
         };
         let mut view = LabelView {
             fields: fields(&filled, &usual, &self.may_be_nano(&reading, &filled), self.mark()),

@@ -17,11 +17,11 @@ use stillroom_core::checks::facts::Trait;
 use stillroom_core::label::{Declaration, Declared, ForLabel, Loaded, Market, Name, NewAllergens, flag, is_asked_for};
 use stillroom_core::{ConstituentId, Formula};
 
-fn note(text: impl Into<String>) -> RemarkView {
+pub(crate) fn note(text: impl Into<String>) -> RemarkView {
     RemarkView { tone: "note", text: text.into() }
 }
 
-fn caution(text: impl Into<String>) -> RemarkView {
+pub(crate) fn caution(text: impl Into<String>) -> RemarkView {
     RemarkView { tone: "caution", text: text.into() }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::messages::label as says;
 use rust_decimal::Decimal;
-use stillroom_core::label::{Market, Statement};
+use stillroom_core::label::{LONGEST_LINK, LinkError, Market, Statement};
 use stillroom_core::number::{DecimalMark, write_fixed};
 
 /// A sentence of a label.
@@ -32,6 +32,18 @@ pub(crate) fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "label.volume" => says::takes_volume().to_owned(),
         "label.opening" => says::takes_months().to_owned(),
         _ => says::takes_count().to_owned(),
+    }
+}
+
+/// Why a text is no address for a label, and what is taken.
+pub(crate) fn wrong_link(error: &LinkError) -> String {
+    match error {
+        LinkError::Space => says::wrong_link_space().to_owned(),
+        LinkError::Letter(letter) => says::wrong_link_letter(&letter.to_string()),
+        LinkError::Scheme(scheme) => says::wrong_link_scheme(scheme),
+        LinkError::Host(host) if host.is_empty() => says::wrong_link_no_host().to_owned(),
+        LinkError::Host(host) => says::wrong_link_host(host),
+        LinkError::TooLong(letters) => says::wrong_link_too_long(&letters.to_string(), &LONGEST_LINK.to_string()),
     }
 }
 

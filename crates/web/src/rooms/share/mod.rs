@@ -4,7 +4,7 @@ pub(crate) mod backup;
 pub mod command;
 mod compare;
 pub mod edit;
-mod qr;
+pub(crate) mod qr;
 pub mod reading;
 pub(crate) mod sentences;
 mod versions;
