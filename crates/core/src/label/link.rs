@@ -111,7 +111,10 @@ mod tests {
         assert_eq!(code("https://.example"), "link.host");
         assert_eq!(code("https://-a.example"), "link.host");
         assert_eq!(code(&format!("maker.example/{}", "a".repeat(LONGEST_LINK))), "link.too-long");
-        assert_eq!(read_link("HTTPS://Maker.Example:8080/a?b=c#d"), Ok("https://Maker.Example:8080/a?b=c#d".to_owned()));
+        assert_eq!(
+            read_link("HTTPS://Maker.Example:8080/a?b=c#d"),
+            Ok("https://Maker.Example:8080/a?b=c#d".to_owned())
+        );
     }
 
     proptest! {

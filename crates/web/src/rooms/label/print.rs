@@ -6,9 +6,7 @@ use crate::rooms::findings::sentences as sentences_findings;
 use crate::rooms::label::contents::Held;
 use crate::rooms::label::fields::{Filled, LinkAs};
 use crate::rooms::label::remarks::{caution, note};
-use crate::rooms::label::view::{
-    LabelArtView, LabelCodeView, LabelJarView, LabelRunView, LabelSheetView, LabelView,
-};
+use crate::rooms::label::view::{LabelArtView, LabelCodeView, LabelJarView, LabelRunView, LabelSheetView, LabelView};
 use crate::rooms::share::qr;
 use crate::rooms::share::view::CodeView;
 use crate::session::Session;

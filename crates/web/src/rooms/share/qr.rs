@@ -33,7 +33,12 @@ pub(crate) fn draw(text: &str) -> Option<CodeView> {
     let exact = f64::from(side) * USUAL_MODULE;
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "at most 125 modules of 0.4 mm")]
     let millimetres = exact.ceil() as u32;
-    Some(CodeView { side, path: path_of(&code, QUIET_ZONE.cast_signed()), about: says::code_width(&millimetres.to_string()), millimetres })
+    Some(CodeView {
+        side,
+        path: path_of(&code, QUIET_ZONE.cast_signed()),
+        about: says::code_width(&millimetres.to_string()),
+        millimetres,
+    })
 }
 
 /// The dark modules, each run of a row as one bar.
