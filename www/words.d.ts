@@ -864,6 +864,11 @@ export interface CostsWords {
   sums: string;
   batch: string;
   containers: string;
+  kinds: string;
+  kindsHelp: string;
+  addKind: string;
+  removeKind: string;
+  buyContainers: string;
   sizes: string;
   work: string;
   workHelp: string;

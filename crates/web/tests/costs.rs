@@ -5,6 +5,7 @@
 use rust_decimal::Decimal;
 use stillroom_core::MaterialId;
 use stillroom_core::number::DecimalMark;
+use stillroom_core::scaling::BatchWay;
 use stillroom_web::contract::Answer;
 use stillroom_web::messages::{Language, speak_natively};
 use stillroom_web::rooms::bench::command::BenchCommand;
@@ -408,4 +409,78 @@ fn nothing_of_it_is_in_what_is_shared() {
         }
     }
     assert_eq!(parcel.formula.costs, "");
+}
+
+#[test]
+fn a_batch_goes_into_containers_of_several_kinds_each_counted_priced_and_bought() {
+    let mut desk = Desk::open();
+    desk.fill("batch.volume", "50");
+    desk.fill("batch.headspace", "0");
+    desk.fill("batch.loss", "0");
+    desk.fill("batch.density", "1");
+    desk.price("Betaine", "12", "100");
+    desk.send(BenchCommand::SetBatchWay { way: BatchWay::Mass });
+    desk.send(BenchCommand::SetBatchMass { text: "640".into() });
+    let one = desk.view();
+    assert!(one.kinds.is_empty() && one.plan_kinds.is_empty());
+    // Four bottles of 30 mL are filled first; jars of 50 mL take the rest: 640 g = 10 × 50 + 4 × 30 + 20.
+    desk.send(CostsCommand::AddContainerKind {});
+    desk.fill("cost.k2:name", "Bottle");
+    desk.fill("cost.k2:count", "4");
+    desk.fill("cost.price", "0.80");
+    let view = desk.view();
+    let figures: Vec<(String, String)> =
+        view.filling.iter().map(|each| (each.label.clone(), each.value.replace('\u{a0}', " "))).collect();
+    let is = |label: &str, value: &str| assert!(figures.contains(&(label.into(), value.into())), "{figures:?}");
+    is("Container of 50\u{a0}mL", "10 of 50 mL");
+    is("Bottle", "4 of 30 mL");
+    is("Left over", "20 g");
+    assert!(desk.said().contains("Containers without a price, which every sum lacks: Bottle"), "{}", desk.said());
+    desk.fill("cost.k2:price", "0.60");
+    assert!(!desk.said().contains("Containers without a price"));
+    // Packaging: 10 × 0.80 + 4 × 0.60; the units cost together what the batch costs.
+    assert_eq!(amount(&desk.line("Packaging").cost), Decimal::new(1040, 2));
+    let view = desk.view();
+    let costs = |label: &str| amount(&view.figures.iter().find(|each| each.label == label).unwrap().value);
+    let together =
+        costs("One unit: Container of 50\u{a0}mL") * Decimal::TEN + costs("One unit: Bottle") * Decimal::from(4);
+    assert!((together - costs("The batch")).abs() <= Decimal::new(7, 2), "{together}");
+    assert_eq!(view.headline_about, "at least, for one unit: Container of 50\u{a0}mL");
+    // The list counts each, for as many batches as are asked for.
+    desk.fill("cost.batches", "2");
+    let view = desk.view();
+    assert!(view.buy_text.contains("Container of 50\u{a0}mL: 20 pieces (16.00 EUR)"), "{}", view.buy_text);
+    assert!(view.buy_text.contains("Bottle: 8 pieces (4.80 EUR)"), "{}", view.buy_text);
+    assert!(view.buy_table.contains("Bottle,,,,8,,4.80,EUR"), "{}", view.buy_table);
+    // What is short is said, and a batch that fills all is planned at one tap.
+    desk.fill("cost.first", "number");
+    desk.fill("cost.k2:count", "20");
+    desk.send(BenchCommand::SetBatchMass { text: "500".into() });
+    let said = desk.view().kinds_said.iter().map(|each| each.text.clone()).collect::<String>();
+    assert!(said.contains("short: Bottle"), "{said}");
+    desk.send(CostsCommand::PlanContainerKinds {});
+    assert!(desk.view().kinds_said.is_empty());
+    // A wrong number is said beside its field, and what held stays.
+    for (field, wrong) in
+        [("cost.k2:count", "half"), ("cost.k2:volume", ""), ("cost.k2:headspace", "95"), ("cost.k2:price", "-1")]
+    {
+        let before = desk.view();
+        assert!(desk.fill(field, wrong).error.is_some(), "{field}");
+        assert_eq!(desk.view(), before, "{field}");
+    }
+    // Walls of each kind are looked at.
+    desk.fill("cost.k2:walls", "polyester");
+    assert!(!desk.view().misfits.is_empty());
+    for key in ["k3", "k4", "k5", "k6"] {
+        desk.send(CostsCommand::AddContainerKind {});
+        assert_eq!(desk.view().kinds.last().unwrap().key, key);
+    }
+    assert!(!desk.view().more_kinds);
+    for key in ["k2", "k3", "k4", "k5", "k6"] {
+        desk.send(CostsCommand::RemoveContainerKind { kind: key.into() });
+    }
+    let view = desk.view();
+    assert!(view.kinds.is_empty() && view.more_kinds);
+    desk.send(DeskCommand::Undo {});
+    assert_eq!(desk.view().kinds.len(), 1);
 }
