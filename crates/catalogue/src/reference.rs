@@ -427,6 +427,9 @@ tables! {
         language: text,
         /// `medicine`, `function`, `biocide`, `sun` or `claim`.
         kind: text,
+        /// Where it claims nothing: `caution`, as who warns of a wound does; `notes`, as who cleans tools does. Several have a
+        /// space between them.
+        silent_in: text,
     }
     /// Something about a substance that checks ask for.
     TraitOf traits "traits.csv" {

@@ -247,7 +247,12 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
     },
     ExtraTable {
         file: "label-wording.csv",
-        columns: &[("phrase", Column::Named), ("language", Column::Named), ("kind", Column::Named)],
+        columns: &[
+            ("phrase", Column::Named),
+            ("language", Column::Named),
+            ("kind", Column::Named),
+            ("silent_in", Column::Text),
+        ],
     },
     ExtraTable {
         file: "traits.csv",
