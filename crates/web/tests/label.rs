@@ -329,3 +329,32 @@ fn an_address_stands_on_the_label_as_the_maker_wishes_and_nothing_is_added_to_it
     assert!(texts(&view.link).contains("does not fit on this label") || view.art.is_none(), "{}", texts(&view.link));
     assert!(view.art.is_none_or(|art| art.code.is_none()));
 }
+
+#[test]
+fn a_sentence_that_the_law_asks_for_is_not_left_off_in_silence() {
+    let mut desk = Desk::open();
+    desk.add("salicylic acid", "0.4");
+    let sentence = "Not to be used for children under 3 years of age.";
+    let of = |view: &LabelView| view.statements.iter().find(|each| each.text == sentence).cloned().unwrap();
+    let view = desk.view();
+    let stated = of(&view);
+    assert!(
+        stated.there && stated.why.contains("asked for: Salicylic Acid") && stated.why.contains("III/98"),
+        "{}",
+        stated.why
+    );
+    assert!(!texts(&view.missing).contains("Left off"));
+    let drawn = |view: &LabelView| {
+        let runs = &view.art.as_ref().unwrap().runs;
+        runs.iter().map(|run| run.text.as_str()).collect::<Vec<_>>().join(" ")
+    };
+    assert!(drawn(&view).contains(sentence));
+    desk.fill(stated.field.strip_prefix("label.").unwrap(), "yes");
+    let view = desk.view();
+    assert!(!of(&view).there && !drawn(&view).contains(sentence));
+    let missing = texts(&view.missing);
+    assert!(missing.contains("Left off") && missing.contains(sentence) && missing.contains("III/98"), "{missing}");
+    // What is common practice only may be left off without a word.
+    desk.fill("leave:external-use", "yes");
+    assert_eq!(texts(&desk.view().missing).matches("Left off").count(), 1);
+}

@@ -24,6 +24,6 @@ pub use layout::{CodeSquare, LabelText, Layout, OpenJar, Outline, Paragraph, Run
 pub use lettering::{Least, Lettering, NetContents, lettering};
 pub use link::{LEAST_MODULE, LONGEST_LINK, LinkError, QUIET_ZONE, USUAL_MODULE, read_link};
 pub use sheet::{MOST_LABELS, Paper, Sheet, lay_sheets};
-pub use statements::{Stated, Statement, statements};
+pub use statements::{Condition, Stated, Statement, statements};
 pub use typeface::{FIGURE, SMALL_LETTER, width_of};
 pub use wording::{Flagged, Loaded, flag};

@@ -127,10 +127,15 @@ allergen-not-in-uk = in der Europäischen Union verlangt, hier nicht
 
 say-external-use = Nur zur äußerlichen Anwendung.
 say-eyes = Kontakt mit den Augen vermeiden.
-say-small-children = Nicht für Kinder unter drei Jahren.
+say-small-children = Nicht für Kinder unter 3 Jahren verwenden.
 say-vitamin-a = Enthält Vitamin A. Vor Verwendung die tägliche Aufnahme berücksichtigen.
 say-formaldehyde = Setzt Formaldehyd frei.
 say-sun = Macht die Haut empfindlicher für Sonne: Sonnenschutz verwenden.
+say-ammonia = Enthält Ammoniak.
+say-resorcinol = Enthält Resorcin.
+say-powder = Puder von Nase und Mund des Kindes fernhalten.
+say-nappy-area = Nicht im Windelbereich anwenden.
+say-under-ten = Nicht für Kinder unter 10 Jahren verwenden.
 say-stop = Nicht weiter verwenden, wenn die Haut rot wird, juckt oder brennt.
 say-out-of-reach = Außerhalb der Reichweite von Kindern aufbewahren.
 statement-asked = verlangt wegen { $about } ({ $source })
@@ -139,6 +144,7 @@ statement-advised = übliche Praxis
 
 ## Was fehlt.
 
+missing-sentence = Weggelassen, obwohl das Recht es verlangt: „{ $sentence }“ { $source }.
 missing-person-eu = Name und Anschrift der verantwortlichen Person in der Europäischen Union. Das Recht verlangt sie, wenn es verkauft oder verschenkt wird.
 missing-person-uk = Name und Anschrift der verantwortlichen Person im Vereinigten Königreich. Das Recht verlangt sie, wenn es verkauft oder verschenkt wird.
 missing-person-us = Name und Geschäftssitz von Hersteller, Abfüller oder Vertrieb.

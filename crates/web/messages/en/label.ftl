@@ -127,10 +127,15 @@ allergen-not-in-uk = asked for in the European Union, not here
 
 say-external-use = For external use only.
 say-eyes = Avoid contact with eyes.
-say-small-children = Not for children under three.
+say-small-children = Not to be used for children under 3 years of age.
 say-vitamin-a = Contains Vitamin A. Consider your daily intake before use.
 say-formaldehyde = Releases formaldehyde.
 say-sun = Makes skin more sensitive to the sun: use sun protection.
+say-ammonia = Contains ammonia.
+say-resorcinol = Contains resorcinol.
+say-powder = Keep powder away from children’s nose and mouth.
+say-nappy-area = Do not use on the nappy area.
+say-under-ten = Not to be used for children under 10 years of age.
 say-stop = Stop using it if skin reddens, itches or burns.
 say-out-of-reach = Keep out of reach of children.
 statement-asked = asked for: { $about } ({ $source })
@@ -139,6 +144,7 @@ statement-advised = common practice
 
 ## What is missing.
 
+missing-sentence = Left off, though the law asks for it: “{ $sentence }” { $source }.
 missing-person-eu = Name and address of the responsible person in the European Union. Law asks for it when it is sold or given away.
 missing-person-uk = Name and address of the responsible person in the United Kingdom. Law asks for it when it is sold or given away.
 missing-person-us = Name and place of business of the maker, packer or distributor.

@@ -127,10 +127,15 @@ allergen-not-in-uk = exigé dans l’Union européenne, pas ici
 
 say-external-use = Usage externe uniquement.
 say-eyes = Éviter le contact avec les yeux.
-say-small-children = Ne pas utiliser chez les enfants de moins de trois ans.
+say-small-children = Ne pas utiliser chez les enfants de moins de 3 ans.
 say-vitamin-a = Contient de la vitamine A. Tenir compte de votre apport journalier avant utilisation.
 say-formaldehyde = Libère du formaldéhyde.
 say-sun = Rend la peau plus sensible au soleil : se protéger du soleil.
+say-ammonia = Contient de l’ammoniaque.
+say-resorcinol = Contient du résorcinol.
+say-powder = Tenir la poudre à l’écart du nez et de la bouche de l’enfant.
+say-nappy-area = Ne pas utiliser sur le siège.
+say-under-ten = Ne pas utiliser chez les enfants de moins de 10 ans.
 say-stop = Cesser l’utilisation si la peau rougit, démange ou brûle.
 say-out-of-reach = Tenir hors de portée des enfants.
 statement-asked = exigé à cause de { $about } ({ $source })
@@ -139,6 +144,7 @@ statement-advised = usage courant
 
 ## Ce qui manque.
 
+missing-sentence = Omis, alors que la loi le demande : « { $sentence } » { $source }.
 missing-person-eu = Nom et adresse de la personne responsable dans l’Union européenne. La loi les exige si le produit est vendu ou offert.
 missing-person-uk = Nom et adresse de la personne responsable au Royaume-Uni. La loi les exige si le produit est vendu ou offert.
 missing-person-us = Nom et siège du fabricant, du conditionneur ou du distributeur.

@@ -14,7 +14,9 @@ use stillroom_catalogue::knowledge::cite;
 use stillroom_catalogue::reference::loaded_phrases;
 use stillroom_core::checks::Contents;
 use stillroom_core::checks::facts::Trait;
-use stillroom_core::label::{Declaration, Declared, ForLabel, Loaded, Market, Name, NewAllergens, flag, is_asked_for};
+use stillroom_core::label::{
+    Declaration, Declared, ForLabel, Loaded, Market, Name, NewAllergens, Stated, flag, is_asked_for,
+};
 use stillroom_core::{ConstituentId, Formula};
 
 pub(crate) fn note(text: impl Into<String>) -> RemarkView {
@@ -159,6 +161,17 @@ impl Session {
         };
         (shown, about)
     }
+}
+
+/// Sentences that the law asks for and that the maker left off.
+pub(crate) fn left_off(stated: &[Stated], filled: &Filled) -> Vec<RemarkView> {
+    let market = filled.market();
+    let off = stated.iter().filter(|each| each.is_asked && filled.leaves_off(each.statement.code()));
+    off.map(|each| {
+        let source = sentences_findings::citation(&each.citation);
+        caution(says::missing_sentence(sentences::statement(each.statement, market), &source))
+    })
+    .collect()
 }
 
 /// What is still missing on the label, and what no calculator can put there.

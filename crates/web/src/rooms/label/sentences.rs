@@ -16,6 +16,11 @@ pub(crate) fn statement(statement: Statement, market: Market) -> &'static str {
         // In the words that are asked for there.
         Statement::SunburnAlert if market == Market::UnitedStates => SUNBURN_ALERT,
         Statement::SunburnAlert | Statement::Sun => says::say_sun(),
+        Statement::Ammonia => says::say_ammonia(),
+        Statement::Resorcinol => says::say_resorcinol(),
+        Statement::Powder => says::say_powder(),
+        Statement::NappyArea => says::say_nappy_area(),
+        Statement::UnderTen => says::say_under_ten(),
         Statement::StopIfIrritated => says::say_stop(),
         Statement::OutOfReach => says::say_out_of_reach(),
     }
