@@ -349,6 +349,7 @@ export interface ShareWords {
   link: {
     'title': string;
     'intro': string;
+    'withNotes': string;
     'address': string;
     'copy': string;
     'copied': string;

@@ -395,7 +395,7 @@ fn nothing_of_it_is_in_what_is_shared() {
     desk.fill("cost.minutes", "90");
     let id = desk.0.show_everything().formula.unwrap().id.unwrap();
     let id = stillroom_core::FormulaId::try_from(id).unwrap();
-    let link = desk.0.link_of(id, "https://example.org/");
+    let link = desk.0.link_of(id, "https://example.org/", false);
     let parcel = stillroom_exchange::link::read(&link.fragment).unwrap();
     let mut shared = vec![("link", format!("{link:?}")), ("parcel", format!("{parcel:?}"))];
     for form in ["markdown", "html", "text", "csv"] {

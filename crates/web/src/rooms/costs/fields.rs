@@ -94,10 +94,6 @@ impl Costed {
         self.number(name).and_then(|value| Percent::new(value).ok()).unwrap_or(Percent::ZERO)
     }
 
-    pub(crate) fn walls(&self) -> Option<Walls> {
-        Walls::from_word(self.text("walls"))
-    }
-
     /// Whether as many of the kind of the plan are filled as there is enough for, and not so many.
     pub(crate) fn first_takes_rest(&self, formula: &Formula) -> bool {
         match self.text("first") {

@@ -4,6 +4,7 @@ pub(crate) mod backup;
 pub mod command;
 mod compare;
 pub mod edit;
+pub(crate) mod public;
 pub(crate) mod qr;
 pub mod reading;
 pub(crate) mod sentences;
