@@ -444,7 +444,7 @@ tables! {
     }
     /// A word that makes of a cosmetic something else in the eyes of the law, or promises what has to be shown.
     LoadedPhrase loaded_phrases "label-wording.csv" {
-        /// The phrase, in small letters; a star stands for whatever goes on.
+        /// The phrase, in small letters; a star stands for whatever goes on or leads up to it.
         phrase: text,
         /// Its language.
         language: text,

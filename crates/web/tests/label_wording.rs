@@ -70,6 +70,6 @@ fn words_are_judged_as_somebody_who_judges_labels_would() {
         }
     }
     speak_natively(Language::English);
-    assert_eq!(counted, [[10, 15]; 3]);
-    assert!(wrong.is_empty(), "{} of 75:\n{}", wrong.len(), wrong.join("\n"));
+    assert_eq!(counted, [[16, 21]; 3]);
+    assert!(wrong.is_empty(), "{} of 111:\n{}", wrong.len(), wrong.join("\n"));
 }

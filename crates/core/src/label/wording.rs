@@ -4,7 +4,8 @@
 /// A word or a phrase to look for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Loaded<'a> {
-    /// In small letters; with a star behind it whatever goes on from there counts, too.
+    /// In small letters; with a star behind it whatever goes on from there counts, too, and with one before it whatever
+    /// leads up to it, as words are put together in German.
     pub phrase: &'a str,
     /// What it makes of the product: a key.
     pub kind: &'a str,
@@ -46,9 +47,11 @@ pub fn flag<'a>(text: &str, list: &[Loaded<'a>]) -> Vec<Flagged<'a>> {
     let mut found: Vec<(usize, Flagged<'a>)> = Vec::new();
     for (place, loaded) in list.iter().enumerate() {
         let parts: Vec<&str> = loaded.phrase.split(' ').collect();
-        let is_it = |word: &str, part: &str| match part.strip_suffix('*') {
-            Some(stem) => word.starts_with(stem),
-            None => word == part,
+        let is_it = |word: &str, part: &str| match (part.strip_prefix('*'), part.strip_suffix('*')) {
+            (Some(rest), Some(_)) => word.contains(rest.trim_end_matches('*')),
+            (Some(end), None) => word.ends_with(end),
+            (None, Some(begin)) => word.starts_with(begin),
+            (None, None) => word == part,
         };
         // As in `l'eczéma` a word may begin with what is elided before it.
         let elided =
