@@ -338,18 +338,17 @@ fn prices_go_out_as_a_table_and_come_back_with_what_they_would_change() {
     assert_eq!(desk.bought("Betaine").holding.price, "12.00");
 }
 
-#[test]
-fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
-    let mut desk = Desk::open();
+/// Makes 200 g as planned, fills three jars with 50 g each and finishes.
+fn make_a_batch(desk: &mut Desk) {
     desk.send(BenchCommand::SetBatchWay { way: stillroom_core::scaling::BatchWay::Mass });
     desk.send(BenchCommand::SetBatchMass { text: "200".into() });
     let act = |desk: &mut Desk, word: &str, on: &str, text: &str| {
         desk.send(hands::at_bench(word, on, text).unwrap_or_else(|| panic!("no act {word}")))
     };
-    act(&mut desk, "look", "", "");
+    act(desk, "look", "", "");
     let formula = desk.0.show_everything().formula.unwrap().id.unwrap();
-    act(&mut desk, "new", &formula, "");
-    act(&mut desk, "start", "", "");
+    act(desk, "new", &formula, "");
+    act(desk, "start", "", "");
     let lines: Vec<(u32, String)> = {
         let formula = desk.0.formula().unwrap();
         let shares = formula.balance();
@@ -362,10 +361,43 @@ fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
             .collect()
     };
     for (line, mass) in &lines {
-        act(&mut desk, "pour", &line.to_string(), mass);
+        act(desk, "pour", &line.to_string(), mass);
     }
-    act(&mut desk, "fill", "", "3\n50");
-    act(&mut desk, "finish", "", "");
+    act(desk, "fill", "", "3\n50");
+    act(desk, "finish", "", "");
+}
+
+#[test]
+fn a_batch_that_was_made_costs_what_its_materials_cost_on_its_day() {
+    // 28 November 2026.
+    let room = QuietRoom::at(1_795_824_000_000, 1_000);
+    let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(room.clone()), DecimalMark::Point);
+    session.apply(CostsCommand::LookAtCosts { looking: true });
+    let mut desk = Desk(session);
+    desk.price("Betaine", "12", "100");
+    make_a_batch(&mut desk);
+    let then = desk.line("Betaine").cost;
+    assert!(desk.said().replace('\u{a0}', " ").contains("noted by 28 November 2026"), "{}", desk.said());
+    // Ten days later it costs twice as much, and another material gets its first price.
+    room.wait(10 * 24 * 3_600_000);
+    desk.price("Betaine", "24", "100");
+    desk.price("Squalane", "18.40", "100");
+    assert_eq!(desk.line("Betaine").cost, then, "the batch costs what it did");
+    let said = desk.said();
+    assert!(said.contains("with no price noted by then, at today’s: Squalane"), "{said}");
+    // What is bought now, and a batch that is planned, cost what it costs now.
+    desk.fill("cost.batches", "100");
+    assert!(desk.bought("Betaine").cost.ends_with("EUR") && amount(&desk.bought("Betaine").cost) >= Decimal::from(24));
+    desk.fill("cost.basis", "plan");
+    let off = amount(&desk.line("Betaine").cost) - amount(&then) * Decimal::TWO;
+    assert!(off.abs() <= Decimal::new(2, 2), "{then} {}", desk.line("Betaine").cost);
+    assert!(!desk.said().contains("noted by"));
+}
+
+#[test]
+fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
+    let mut desk = Desk::open();
+    make_a_batch(&mut desk);
     desk.fill("batch.volume", "50");
     desk.fill("batch.density", "1");
     let view = desk.view();

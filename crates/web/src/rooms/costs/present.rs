@@ -2,6 +2,7 @@
 
 use crate::messages::sentences as sentences_common;
 use crate::messages::{common, costs as says};
+use crate::rooms::batches::sentences as sentences_batches;
 use crate::rooms::batches::view::RemarkView;
 use crate::rooms::costs::edit::CostsDesk;
 use crate::rooms::costs::fields::{Costed, OfBatch, fields};
@@ -14,12 +15,13 @@ use crate::session::Session;
 use rust_decimal::Decimal;
 use stillroom_core::checks::can_check;
 use stillroom_core::cost::{Cost, CostError, Making, Need, reckon, shared_out};
+use stillroom_core::day::Day;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
 use stillroom_core::packaging::comes_out;
 use stillroom_core::scaling::{BatchWay, Containers};
 use stillroom_core::unit::VolumeUnit;
-use stillroom_core::{Grams, Layer};
+use stillroom_core::{Grams, Layer, MaterialId};
 use stillroom_exchange::record::FormulaRecord;
 
 /// Minutes of an hour.
@@ -32,6 +34,8 @@ struct Basis {
     came: String,
     units: u32,
     about: String,
+    /// The day whose prices count; today's where there is none.
+    day: Option<Day>,
 }
 
 impl Session {
@@ -92,6 +96,7 @@ impl Session {
                 match reckon(&needs, &making) {
                     Ok(cost) => {
                         self.show_lines(basis, &bought, &cost, &making, &mut view);
+                        self.say_of_prices(basis, &mut view);
                         let lacking = without_price(&kinds, &counts);
                         self.show_sums(&cost, &making, !lacking.is_empty(), kinds.len() > 1, &mut view);
                         if let Some(filling) = filling.as_ref().filter(|_| kinds.len() > 1) {
@@ -141,13 +146,13 @@ impl Session {
         let is_several = kinds.len() > 1;
         let fills = |out| Self::share_of_all(&formula.batch.containers, evaluation, out, kinds);
         let volume = self.volume(formula.batch.containers.volume);
-        if let Some(MadeBatch { lot, lines, units, out }) = made {
+        if let Some(MadeBatch { lot, lines, units, out, day }) = made {
             let units = if units > 0 && !is_several { units } else { fills(out) };
             let poured: Decimal = lines.iter().map(|line| line.mass.value()).sum();
             let mass = Grams::new(poured).unwrap_or(out);
             let about = says::about_made(units as usize, &lot, &self.shown_mass(mass));
             let came = says::came_made(&lot);
-            return Ok(Basis { lines, out, came, units, about });
+            return Ok(Basis { lines, out, came, units, about, day });
         }
         let mark = self.mark();
         let batch = evaluation.batch.as_ref().map_err(|error| sentences_common::scaling_error(error, mark))?;
@@ -163,6 +168,7 @@ impl Session {
         Ok(Basis {
             lines: Self::planned_lines(record, evaluation, batch.mass),
             out,
+            day: None,
             came: says::came_planned(&mass, &loss),
             units,
             about: if is_several {
@@ -181,8 +187,21 @@ impl Session {
                 let bought = self.bought_for(line.material, line.mass, None, 0);
                 bought.into_iter().map(move |each| (at, each))
             })
-            .map(|(at, each)| (at, self.need_of(&each)))
+            .map(|(at, each)| (at, self.need_on(&each, basis.day).0))
             .collect()
+    }
+
+    /// Which prices count for a batch that was made, and what had none on its day.
+    fn say_of_prices(&self, basis: &Basis, view: &mut CostsView) {
+        let Some(day) = basis.day else { return };
+        let bought = basis.lines.iter().flat_map(|line| self.bought_for(line.material, line.mass, None, 0));
+        let later: Vec<MaterialId> =
+            bought.filter(|each| self.need_on(each, basis.day).1).map(|each| each.material).collect();
+        let text = match later.is_empty() {
+            true => says::prices_of_day(&sentences_batches::day(day)),
+            false => says::prices_of_day_but(&sentences_batches::day(day), &self.names_of(&later)),
+        };
+        view.said.push(RemarkView { tone: "note", text });
     }
 
     fn show_lines(&self, basis: &Basis, bought: &[(usize, Need)], cost: &Cost, making: &Making, view: &mut CostsView) {
