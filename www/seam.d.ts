@@ -210,7 +210,7 @@ export interface CostFieldView {
     /**
      * Where it stands: how much is made, its containers, the work, the list of what to buy.
      */
-    group: "batch" | "container" | "work" | "buy";
+    group: "batch" | "container" | "kind" | "work" | "buy";
     /**
      * How it is filled in.
      */
@@ -362,6 +362,10 @@ export interface LinkView {
      */
     about: string;
     /**
+     * What of it is for its maker alone, and whether it is in the link; empty where there is nothing of the kind.
+     */
+    keptBack: string;
+    /**
      * The same as a picture.
      */
     code?: CodeView;
@@ -369,6 +373,24 @@ export interface LinkView {
      * Why there is no picture, in a sentence.
      */
     codeProblem: string;
+}
+
+/**
+ * A further kind of container.
+ */
+export interface CostKindView {
+    /**
+     * Its key.
+     */
+    key: string;
+    /**
+     * What it is called.
+     */
+    name: string;
+    /**
+     * What can be filled in of it.
+     */
+    fields: CostFieldView[];
 }
 
 /**
@@ -1275,6 +1297,24 @@ export interface PostItemView {
      * Its text.
      */
     text: string;
+}
+
+/**
+ * Containers to buy.
+ */
+export interface CostPiecesView {
+    /**
+     * What they are called.
+     */
+    name: string;
+    /**
+     * How many.
+     */
+    about: string;
+    /**
+     * What they cost, or that no price is known.
+     */
+    cost: string;
 }
 
 /**
@@ -3432,6 +3472,22 @@ export interface CostsView {
      */
     filling: FigureView[];
     /**
+     * Further kinds of containers.
+     */
+    kinds: CostKindView[];
+    /**
+     * Whether another kind can be listed.
+     */
+    moreKinds: boolean;
+    /**
+     * What the act says that plans a batch for as many of each kind as are wanted; empty where there is none.
+     */
+    planKinds: string;
+    /**
+     * What is short of the kinds, and what nobody takes.
+     */
+    kindsSaid: RemarkView[];
+    /**
      * How many of each usual size could be filled.
      */
     sizes: CostSizeView[];
@@ -3443,6 +3499,10 @@ export interface CostsView {
      * What is needed of each material, and whole packs to buy.
      */
     buy: CostBuyView[];
+    /**
+     * The containers to buy.
+     */
+    buyContainers: CostPiecesView[];
     /**
      * What all of them cost.
      */
@@ -3786,7 +3846,7 @@ export type BenchCommand = { do: "set-batch-way"; way: "mass" | "containers" | "
 /**
  * What the page can ask of the costs. Text fields carry what was typed, as it was typed.
  */
-export type CostsCommand = { do: "look-at-costs"; looking: boolean } | { do: "set-cost-field"; field: string; text: string } | { do: "take-prices" };
+export type CostsCommand = { do: "look-at-costs"; looking: boolean } | { do: "set-cost-field"; field: string; text: string } | { do: "add-container-kind" } | { do: "remove-container-kind"; kind: string } | { do: "plan-container-kinds" } | { do: "take-prices" };
 
 /**
  * What the page can ask of the extracts. Text fields carry what was typed, as it was typed.
@@ -4013,7 +4073,7 @@ export class Stillroom {
      * # Errors
      * Never by what a person did.
      */
-    linkOf(formula: string, address: string): LinkView;
+    linkOf(formula: string, address: string, with_notes: boolean): LinkView;
     /**
      * Opens the session, reading what this device keeps, after putting there what a log of earlier pages holds: key,
      * revision and text of each record, as [`take_written`](Self::take_written) hands them out.
@@ -4253,7 +4313,7 @@ export interface InitOutput {
     readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
-    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
+    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number];
     readonly stillroom_open: (a: any, b: number, c: number) => [number, number, number];
     readonly stillroom_photoOfBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_photoWasLost: (a: number) => void;

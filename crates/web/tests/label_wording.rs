@@ -57,13 +57,9 @@ fn words_are_judged_as_somebody_who_judges_labels_would() {
         let said: Vec<String> =
             desk.show_everything().label.unwrap().wording.into_iter().map(|each| each.text).collect();
         let judgement = &row[5];
-        let fits = match SAYS.iter().find(|(kind, _)| *kind == judgement) {
-            Some((_, words)) => said.iter().any(|each| each.contains(words[place])),
-            None => {
-                assert_eq!(judgement, "sound");
-                said.is_empty()
-            }
-        };
+        let kind = SAYS.iter().find(|(kind, _)| *kind == judgement);
+        assert!(kind.is_some() || judgement == "sound", "{judgement}");
+        let fits = kind.map_or(said.is_empty(), |(_, words)| said.iter().any(|each| each.contains(words[place])));
         counted[place][usize::from(judgement != "sound")] += 1;
         if !fits {
             wrong.push(format!("{} is {judgement}: {said:?}", cell(1)));

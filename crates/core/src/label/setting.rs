@@ -172,7 +172,7 @@ pub(super) fn foot(area: &Area, text: &LabelText, size: f64, contents: f64, code
         return None;
     }
     let begin = if area.centred { left + (width - total) / 2.0 } else { left };
-    let middle = |high_here: f64| area.bottom - (high + high_here) / 2.0;
+    let middle = |high_here: f64| area.bottom - f64::midpoint(high, high_here);
     let mut runs = Vec::new();
     if wide > 0.0 {
         let y = middle(line) + line - contents * BELOW;

@@ -224,10 +224,7 @@ mod tests {
             let filled: Decimal = shared.kinds.iter().map(|each| Decimal::from(each.count) * each.each.value()).sum();
             prop_assert_eq!(filled + shared.left.value() + lost, made.value());
             for (kind, each) in kinds.iter().zip(&shared.kinds) {
-                match kind.wanted {
-                    Some(wanted) => prop_assert_eq!(each.count + each.short, wanted),
-                    None => prop_assert_eq!(each.short, 0),
-                }
+                prop_assert_eq!(each.short, kind.wanted.map_or(0, |wanted| wanted - each.count));
                 // What is left would not have filled one more of those that still lack, or of those that take the rest.
                 if kind.wanted.is_none() || each.short > 0 {
                     prop_assert!(shared.left < each.each);

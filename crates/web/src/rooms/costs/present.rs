@@ -197,9 +197,10 @@ impl Session {
         let bought = basis.lines.iter().flat_map(|line| self.bought_for(line.material, line.mass, None, 0));
         let later: Vec<MaterialId> =
             bought.filter(|each| self.need_on(each, basis.day).1).map(|each| each.material).collect();
-        let text = match later.is_empty() {
-            true => says::prices_of_day(&sentences_batches::day(day)),
-            false => says::prices_of_day_but(&sentences_batches::day(day), &self.names_of(&later)),
+        let text = if later.is_empty() {
+            says::prices_of_day(&sentences_batches::day(day))
+        } else {
+            says::prices_of_day_but(&sentences_batches::day(day), &self.names_of(&later))
         };
         view.said.push(RemarkView { tone: "note", text });
     }

@@ -34,13 +34,12 @@ impl Session {
         let kept = match takes(name) {
             Some(Takes::Text) => text.to_owned(),
             Some(Takes::Choice(takes)) if text.is_empty() || takes(text) => text.to_owned(),
-            Some(Takes::Address) if text.trim().is_empty() => String::new(),
+            Some(Takes::Number { .. } | Takes::Address) if text.trim().is_empty() => String::new(),
             Some(Takes::Address) => match read_link(text) {
                 Ok(_) => text.trim().to_owned(),
                 Err(error) => return about_link(field, &error),
             },
             Some(Takes::Choice(_)) | None => return Answer::default(),
-            Some(Takes::Number { .. }) if text.trim().is_empty() => String::new(),
             Some(Takes::Number { least, most, whole }) => {
                 match read_plain(text.trim(), mark, Decimal::from(least), Decimal::from(most)) {
                     Ok(value) if whole && !value.is_integer() => {

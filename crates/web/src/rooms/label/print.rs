@@ -39,14 +39,15 @@ impl Session {
             return;
         };
         let code = code.and_then(|code| {
-            let side = f64::from(code.side);
             let Some(square) = layout.code else {
-                view.link.push(caution(says::code_too_large(&mm(side * LEAST_MODULE, 1), &mm(LEAST_MODULE, 2))));
+                view.link.push(caution(says::code_too_large(
+                    &mm(f64::from(code.side) * LEAST_MODULE, 1),
+                    &mm(LEAST_MODULE, 2),
+                )));
                 return None;
             };
             view.link.push(note(says::code_there(&mm(square.side, 1), &mm(square.module, 2), &mm(LEAST_MODULE, 2))));
-            let (x, y, side, modules) = (square.x, square.y, square.side, code.side);
-            Some(LabelCodeView { x, y, side, modules, path: code.path })
+            Some(LabelCodeView { x: square.x, y: square.y, side: square.side, modules: code.side, path: code.path })
         });
         view.lettering = vec![
             self.show_letters(says::letters_text(), layout.small_letter, letters.text),
