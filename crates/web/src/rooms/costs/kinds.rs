@@ -226,8 +226,9 @@ impl Session {
                 view.kinds_said.push(RemarkView { tone: "caution", text });
             }
         }
-        let rests = kinds.iter().filter(|each| each.kind.wanted.is_none()).count();
-        if rests == 0 && !filling.shared.left.is_zero() {
+        let takes_rest = kinds.iter().any(|each| each.kind.wanted.is_none());
+        let smallest = filling.shared.kinds.iter().map(|kind| kind.each).min();
+        if !takes_rest && smallest.is_some_and(|smallest| filling.shared.left >= smallest) {
             view.kinds_said.push(RemarkView { tone: "note", text: says::no_kind_takes_rest().to_owned() });
         }
         let left = self.shown_mass(filling.shared.left);
@@ -291,7 +292,9 @@ impl Session {
         kinds
             .iter()
             .zip(counts)
-            .filter(|(each, count)| **count > 0 && (is_several || each.price.is_some()))
+            // As many as are wanted are bought, also where what comes out does not fill them all.
+            .map(|(each, count)| (each, each.kind.wanted.unwrap_or(*count)))
+            .filter(|(each, count)| *count > 0 && (is_several || each.price.is_some()))
             .map(|(each, count)| {
                 let count = count.saturating_mul(batches);
                 let cost = each.price.and_then(|price| price.checked_mul(Decimal::from(count)));
