@@ -84,9 +84,9 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
         AcidConstants, AcidSalt, AcidStep, CosolventSolubility, EssentialOilConstituent, FattyAcidOf,
-        FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LimitMember,
-        LoadedPhrase, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice,
-        PreservativeSpectrum, Restriction, SubstituteRow, TraitOf, UsName, WaterSolubility,
+        FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LabelCondition,
+        LimitMember, LoadedPhrase, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit,
+        PreservativePractice, PreservativeSpectrum, Restriction, SubstituteRow, TraitOf, UsName, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
@@ -102,6 +102,7 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         Restriction::COLUMNS,
         FragranceAllergen::COLUMNS,
         UsName::COLUMNS,
+        LabelCondition::COLUMNS,
         LoadedPhrase::COLUMNS,
         TraitOf::COLUMNS,
         AcidSalt::COLUMNS,
