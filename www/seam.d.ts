@@ -64,6 +64,32 @@ export interface BackupView {
 }
 
 /**
+ * A code, and where it stands.
+ */
+export interface LabelCodeView {
+    /**
+     * Left end of its empty edge.
+     */
+    x: number;
+    /**
+     * Upper end of its empty edge.
+     */
+    y: number;
+    /**
+     * How wide and high it is with its empty edge.
+     */
+    side: number;
+    /**
+     * Modules along a side, those of the empty edge among them.
+     */
+    modules: number;
+    /**
+     * Its dark modules as the path of a drawing in modules.
+     */
+    path: string;
+}
+
+/**
  * A column of a table.
  */
 export interface RecipeColumnView {
@@ -206,7 +232,7 @@ export interface CostFieldView {
     /**
      * Where it stands: how much is made, its containers, the work, the list of what to buy.
      */
-    group: "batch" | "container" | "work" | "buy";
+    group: "batch" | "container" | "kind" | "work" | "buy";
     /**
      * How it is filled in.
      */
@@ -238,9 +264,9 @@ export interface LabelFieldView {
      */
     field: string;
     /**
-     * Where it stands: what is made, who makes it, how it is printed, what is fine matter.
+     * Where it stands: what is made, who makes it, the address on it, how it is printed, what is fine matter.
      */
-    group: "product" | "maker" | "print" | "nano";
+    group: "product" | "maker" | "link" | "print" | "nano";
     /**
      * How it is filled in: a choice, a number, a line or several lines of text.
      */
@@ -358,6 +384,10 @@ export interface LinkView {
      */
     about: string;
     /**
+     * What of it is for its maker alone, and whether it is in the link; empty where there is nothing of the kind.
+     */
+    keptBack: string;
+    /**
      * The same as a picture.
      */
     code?: CodeView;
@@ -365,6 +395,24 @@ export interface LinkView {
      * Why there is no picture, in a sentence.
      */
     codeProblem: string;
+}
+
+/**
+ * A further kind of container.
+ */
+export interface CostKindView {
+    /**
+     * Its key.
+     */
+    key: string;
+    /**
+     * What it is called.
+     */
+    name: string;
+    /**
+     * What can be filled in of it.
+     */
+    fields: CostFieldView[];
 }
 
 /**
@@ -395,6 +443,10 @@ export interface LabelArtView {
      * The open jar of the period after opening.
      */
     openJar?: LabelJarView;
+    /**
+     * The code of an address.
+     */
+    code?: LabelCodeView;
 }
 
 /**
@@ -1275,6 +1327,24 @@ export interface PostItemView {
      * Its text.
      */
     text: string;
+}
+
+/**
+ * Containers to buy.
+ */
+export interface CostPiecesView {
+    /**
+     * What they are called.
+     */
+    name: string;
+    /**
+     * How many.
+     */
+    about: string;
+    /**
+     * What they cost, or that no price is known.
+     */
+    cost: string;
 }
 
 /**
@@ -2748,6 +2818,10 @@ export interface LabelView {
      */
     tooSmall: string;
     /**
+     * What is to be said of the address on it.
+     */
+    link: RemarkView[];
+    /**
      * How large its letters are and have to be.
      */
     lettering: FigureView[];
@@ -3458,6 +3532,22 @@ export interface CostsView {
      */
     filling: FigureView[];
     /**
+     * Further kinds of containers.
+     */
+    kinds: CostKindView[];
+    /**
+     * Whether another kind can be listed.
+     */
+    moreKinds: boolean;
+    /**
+     * What the act says that plans a batch for as many of each kind as are wanted; empty where there is none.
+     */
+    planKinds: string;
+    /**
+     * What is short of the kinds, and what nobody takes.
+     */
+    kindsSaid: RemarkView[];
+    /**
      * How many of each usual size could be filled.
      */
     sizes: CostSizeView[];
@@ -3469,6 +3559,10 @@ export interface CostsView {
      * What is needed of each material, and whole packs to buy.
      */
     buy: CostBuyView[];
+    /**
+     * The containers to buy.
+     */
+    buyContainers: CostPiecesView[];
     /**
      * What all of them cost.
      */
@@ -3812,7 +3906,7 @@ export type BenchCommand = { do: "set-batch-way"; way: "mass" | "containers" | "
 /**
  * What the page can ask of the costs. Text fields carry what was typed, as it was typed.
  */
-export type CostsCommand = { do: "look-at-costs"; looking: boolean } | { do: "set-cost-field"; field: string; text: string } | { do: "take-prices" };
+export type CostsCommand = { do: "look-at-costs"; looking: boolean } | { do: "set-cost-field"; field: string; text: string } | { do: "add-container-kind" } | { do: "remove-container-kind"; kind: string } | { do: "plan-container-kinds" } | { do: "take-prices" };
 
 /**
  * What the page can ask of the extracts. Text fields carry what was typed, as it was typed.
@@ -4039,7 +4133,7 @@ export class Stillroom {
      * # Errors
      * Never by what a person did.
      */
-    linkOf(formula: string, address: string): LinkView;
+    linkOf(formula: string, address: string, with_notes: boolean): LinkView;
     /**
      * Opens the session, reading what this device keeps, after putting there what a log of earlier pages holds: key,
      * revision and text of each record, as [`take_written`](Self::take_written) hands them out.
@@ -4293,7 +4387,7 @@ export interface InitOutput {
     readonly stillroom_forgetBackup: (a: number) => void;
     readonly stillroom_hasUnkept: (a: number) => number;
     readonly stillroom_keep: (a: number) => [number, number, number];
-    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number) => [number, number, number];
+    readonly stillroom_linkOf: (a: number, b: number, c: number, d: number, e: number, f: number) => [number, number, number];
     readonly stillroom_open: (a: any, b: number, c: number) => [number, number, number];
     readonly stillroom_photoOfBackup: (a: number, b: number, c: number) => number;
     readonly stillroom_photoWasLost: (a: number) => void;

@@ -357,6 +357,7 @@ export interface ShareWords {
   link: {
     'title': string;
     'intro': string;
+    'withNotes': string;
     'address': string;
     'copy': string;
     'copied': string;
@@ -836,6 +837,8 @@ export interface LabelWords {
   product: string;
   maker: string;
   makerHelp: string;
+  link: string;
+  linkHelp: string;
   drawn: string;
   lettering: string;
   printing: string;
@@ -871,6 +874,11 @@ export interface CostsWords {
   sums: string;
   batch: string;
   containers: string;
+  kinds: string;
+  kindsHelp: string;
+  addKind: string;
+  removeKind: string;
+  buyContainers: string;
   sizes: string;
   work: string;
   workHelp: string;

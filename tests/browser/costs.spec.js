@@ -162,3 +162,44 @@ test('no price, lot or supplier is in a link or in the written formula', async (
     expect(read).not.toContain(amount);
   }
 });
+
+test('a batch goes into jars and bottles, each counted, priced and on the list @desk', async ({ page }) => {
+  test.setTimeout(90_000);
+  await openStillroom(page);
+  await goTo(page, 'costs');
+  const costs = room(page);
+  await costs.getByLabel('Units').fill('10');
+  await costs.getByLabel('One holds').fill('50');
+  await costs.getByLabel('Price of a container').fill('0.80');
+  await costs.getByRole('button', { name: 'Add a kind' }).click();
+  const bottle = costs.locator('.cost-kinds fieldset');
+  await expect(bottle).toHaveCount(1);
+  await bottle.getByLabel('Called').fill('Bottle');
+  await bottle.getByLabel('How many; empty: the rest').fill('half');
+  await expect(bottle.getByText(/is not a number. Type a whole number from 1/)).toBeVisible();
+  await bottle.getByLabel('How many; empty: the rest').fill('4');
+  await bottle.getByLabel('Price of a container').fill('0.60');
+  // Ten jars were planned for, and the bottles are too much: that is said, and a batch that fills all planned at one tap.
+  await expect(costs.getByText(/are short: Bottle\./)).toBeVisible();
+  await costs.getByRole('button', { name: /which fills them all$/ }).click();
+  await expect(costs.getByText(/are short: Bottle\./)).toBeHidden();
+  await expect(costs.locator('.figure', { hasText: 'Bottle' }).filter({ hasText: /4 of 30\smL/ })).toBeVisible();
+  await expect(costs.getByText(/^Planned: 14 units of several kinds/)).toBeVisible();
+  await expect(line(page, 'Packaging').first()).toContainText('10.40 EUR');
+  await expect(costs.locator('.cost-list')).toContainText('Bottle: 4 pieces (2.40 EUR)');
+  await expect(costs.locator('.figure', { hasText: 'One unit: Bottle' })).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).include('.room[data-room="costs"]').analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  // It stays; one kind less is one act that can be taken back.
+  await waitUntilKept(page);
+  await page.reload();
+  await page.waitForSelector('body[data-ready]');
+  await expect(bottle.getByLabel('Called')).toHaveValue('Bottle');
+  await bottle.getByRole('button', { name: 'Remove' }).click();
+  await expect(bottle).toHaveCount(0);
+  const { scroll, width } = await page.evaluate(() => ({
+    scroll: document.documentElement.scrollWidth,
+    width: document.documentElement.clientWidth,
+  }));
+  expect(scroll).toBeLessThanOrEqual(width);
+});

@@ -5,6 +5,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { goTo, openStillroom } from './bench-hands.js';
+import { readCodes } from './printed-codes.js';
 import { readLetters } from './printed-letters.js';
 
 /** @typedef {import('@playwright/test').Page} Page */
@@ -17,6 +18,8 @@ const ROUNDING = 0.01;
 /** Least height of a small letter on a label below 80 cm², and of the figures of 50 mL, in millimetres. */
 const LEAST_LETTER = 0.9;
 const LEAST_FIGURE = 2;
+/** Least width of a module of a code that a phone reads from a label, in millimetres: common practice. */
+const LEAST_MODULE = 0.33;
 
 /**
  * How high small letters and figures of the typeface of labels really are on this machine, in parts of their size.
@@ -111,4 +114,57 @@ test('a label that does not fit says so, and another outline does; it is copied 
   await page.reload();
   await page.waitForSelector('body[data-ready]');
   await expect(room(page).getByLabel('Sold or given away in')).toHaveValue('us');
+});
+
+test('an address is read back from the printed code of every label, in modules a phone reads', async ({ page }) => {
+  test.setTimeout(90_000);
+  await openStillroom(page);
+  await goTo(page, 'label');
+  const label = room(page);
+  const address = label.getByLabel('Your page on the web');
+  await address.fill('my page');
+  await expect(label.getByText('An address has no space in it')).toBeVisible();
+  await address.fill('maker.example/cucumber');
+  await label.getByLabel('On the label').selectOption('code');
+  await label.getByLabel('Labels', { exact: true }).fill('3');
+  for (const [container, paper] of [
+    ['jar-50', 'a4'],
+    ['lid-50', 'letter'],
+    ['tube-50', 'a4'],
+  ]) {
+    await label.getByLabel('Container').selectOption(container ?? '');
+    await label.getByLabel('Paper').selectOption(paper ?? '');
+    await expect(label.locator('.label-art').getByText('50 mL')).toBeVisible();
+    await expect(label.locator('.label-drawn .label-code')).toHaveCount(1);
+    await page.emulateMedia({ media: 'print' });
+    const pages = readLetters(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    await page.emulateMedia({ media: 'screen' });
+    const codes = pages.flatMap(({ dark }) => readCodes(dark));
+    // Nothing but the address is in it.
+    expect(codes.map(({ text }) => text)).toEqual(Array.from({ length: 3 }, () => 'https://maker.example/cucumber'));
+    for (const { module, side } of codes) {
+      expect(module).toBeGreaterThanOrEqual(LEAST_MODULE - ROUNDING);
+      // 30 bytes at correction M are version 3, 29 modules (ISO/IEC 18004, tables 1 and 7).
+      expect(side / module).toBeCloseTo(29, 1);
+    }
+    // Four modules around it are empty: no letters reach into them.
+    const gaps = pages.flatMap(({ runs, dark }) =>
+      runs.map(({ x, y, size }) => {
+        const nearest = dark.map((bar) =>
+          Math.max(bar.x - x, x - bar.x - bar.width, bar.y - (y + size * 0.7), y - bar.y - bar.height),
+        );
+        return Math.min(...nearest);
+      }),
+    );
+    expect(Math.min(...gaps)).toBeGreaterThanOrEqual(4 * LEAST_MODULE - ROUNDING);
+  }
+  // What does not fit is said, and not drawn.
+  await label.getByLabel('Container').selectOption('jar-50');
+  await label.getByLabel('Height').fill('24');
+  await address.fill(`maker.example/${'a'.repeat(180)}`);
+  await expect(label.getByText('The QR code does not fit on this label')).toBeVisible();
+  await expect(label.locator('.label-code')).toHaveCount(0);
+  await expect(label.locator('.label-drawn .label-art')).toBeVisible();
+  const { violations } = await new AxeBuilder({ page }).include('.room[data-room="label"]').analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
 });

@@ -1,7 +1,8 @@
 // @ts-check
 
 // Reads from a printed file (PDF) how large its letters are: every page with its size and, of every piece of text, the size
-// of its letters on the paper, in millimetres. ISO 32000-1: 7.3 objects, 8.3 coordinates, 9.4 text.
+// of its letters on the paper, in millimetres; and where an area is filled in black, as the bars of a code are. ISO 32000-1:
+// 7.3 objects, 8.3 coordinates, 8.5 paths, 8.6.8 colours, 9.4 text.
 
 import { inflateSync } from 'node:zlib';
 
@@ -9,6 +10,10 @@ import { inflateSync } from 'node:zlib';
 const POINT = 25.4 / 72;
 
 /** @typedef {[number, number, number, number, number, number]} Matrix */
+
+/** @typedef {{ size: number, x: number, y: number }} Letters */
+/** @typedef {{ x: number, y: number, width: number, height: number }} Bar from the lower left corner of the paper */
+/** @typedef {{ runs: Letters[], dark: Bar[] }} Drawn */
 
 /** @param {Matrix} one @param {Matrix} other @returns {Matrix} */
 const times = ([a, b, c, d, e, f], [g, h, i, j, k, l]) => [
@@ -22,7 +27,7 @@ const times = ([a, b, c, d, e, f], [g, h, i, j, k, l]) => [
 
 /**
  * @param {Buffer} pdf
- * @returns {{ width: number, height: number, runs: { size: number, x: number, y: number }[] }[]}
+ * @returns {({ width: number, height: number } & Drawn)[]}
  */
 export function readLetters(pdf) {
   const text = pdf.toString('latin1');
@@ -49,7 +54,7 @@ export function readLetters(pdf) {
     return {
       width: (right - left) * POINT,
       height: (top - bottom) * POINT,
-      runs: runsOf(content, [1, 0, 0, 1, 0, 0], (name) => streamOf(forms.get(name) ?? -1)),
+      ...drawnBy(content, [1, 0, 0, 1, 0, 0], (name) => streamOf(forms.get(name) ?? -1)),
     };
   });
 }
@@ -61,17 +66,22 @@ function resourcesOf(page, objects) {
 }
 
 /**
- * Every piece of text of a content stream.
+ * Every piece of text of a content stream, and the bounds of every part of what it fills in black.
  * @param {string} content
  * @param {Matrix} start
  * @param {(name: string) => string} form
- * @returns {{ size: number, x: number, y: number }[]}
+ * @returns {Drawn}
  */
-function runsOf(content, start, form) {
-  /** @type {{ size: number, x: number, y: number }[]} */
+function drawnBy(content, start, form) {
+  /** @type {Letters[]} */
   const runs = [];
-  /** @type {Matrix[]} */
+  /** @type {Bar[]} */
+  const dark = [];
+  /** @type {[Matrix, boolean][]} */
   const kept = [];
+  /** Corners of each part of the path. @type {[number, number][][]} */
+  let path = [];
+  let isBlack = true;
   let now = start;
   /** @type {Matrix} */
   let line = [1, 0, 0, 1, 0, 0];
@@ -82,10 +92,37 @@ function runsOf(content, start, form) {
   for (const [token] of content.matchAll(/\((?:\\[\s\S]|[^\\()])*\)|<[0-9A-Fa-f\s]*>|\[|\]|[^\s[\]()<>]+/g)) {
     switch (token) {
       case 'q':
-        kept.push(now);
+        kept.push([now, isBlack]);
         break;
       case 'Q':
-        now = kept.pop() ?? start;
+        [now, isBlack] = kept.pop() ?? [start, true];
+        break;
+      case 'rg':
+        isBlack = numbers(3).every((part) => part === 0);
+        break;
+      case 'g':
+        isBlack = numbers(1)[0] === 0;
+        break;
+      case 'm':
+        path.push([corner(now, numbers(2))]);
+        break;
+      case 'l':
+        path.at(-1)?.push(corner(now, numbers(2)));
+        break;
+      case 're': {
+        const [x = 0, y = 0, width = 0, height = 0] = numbers(4);
+        path.push([corner(now, [x, y]), corner(now, [x + width, y + height])]);
+        break;
+      }
+      case 'f':
+      case 'f*':
+        if (isBlack) dark.push(...path.map((corners) => boundsOf(corners)));
+        path = [];
+        break;
+      case 'n':
+      case 's':
+      case 'S':
+        path = [];
         break;
       case 'cm':
         now = times(/** @type {Matrix} */ (numbers(6)), now);
@@ -105,7 +142,11 @@ function runsOf(content, start, form) {
         size = numbers(1)[0] ?? 0;
         break;
       case 'Do':
-        runs.push(...runsOf(form((operands.at(-1) ?? '').slice(1)), now, () => ''));
+        {
+          const inside = drawnBy(form((operands.at(-1) ?? '').slice(1)), now, () => '');
+          runs.push(...inside.runs);
+          dark.push(...inside.dark);
+        }
         break;
       case 'Tj':
       case 'TJ': {
@@ -120,5 +161,17 @@ function runsOf(content, start, form) {
     }
     operands = [];
   }
-  return runs;
+  return { runs, dark };
+}
+
+/** @param {Matrix} now @param {number[]} at @returns {[number, number]} */
+function corner([a, b, c, d, e, f], [x = 0, y = 0]) {
+  return [(a * x + c * y + e) * POINT, (b * x + d * y + f) * POINT];
+}
+
+/** @param {[number, number][]} corners @returns {Bar} */
+function boundsOf(corners) {
+  const [across, up] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  const [x, y] = [Math.min(...across), Math.min(...up)];
+  return { x, y, width: Math.max(...across) - x, height: Math.max(...up) - y };
 }

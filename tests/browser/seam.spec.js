@@ -67,7 +67,7 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
           predictPh: () => session.predictPh(1),
           sources: () => session.sources(),
           readLink: () => session.readLink('f=AAAA', undefined),
-          linkOf: () => session.linkOf(formula, 'https://maker.example/'),
+          linkOf: () => session.linkOf(formula, 'https://maker.example/', false),
           writeUp: () => session.writeUp(formula, 'markdown'),
           writeUpWithSubstitutions: () => session.writeUpWithSubstitutions(formula, 'markdown'),
           readLinkWithout: () => session.readLinkWithout('f=AAAA', undefined, { lines: [{ line: 1 }] }),

@@ -260,3 +260,21 @@ test('a formula is written out for a blog and a spreadsheet', async ({ page }) =
     expect(await readFile(await download.path(), 'utf8')).toContain(words);
   }
 });
+
+test('what is for the maker alone goes along only where that is ticked, and each time anew', async ({ page }) => {
+  await openStillroom(page);
+  await waitForTheWhole(page);
+  await goTo(page, 'share');
+  const address = page.getByLabel('The link', { exact: true });
+  const before = await address.inputValue();
+  // The glycerite of the example has notes of its own.
+  const tick = page.getByLabel('With my notes, for another device of mine');
+  await expect(page.getByText('Left out of it, and for nobody else to read')).toBeVisible();
+  await tick.check();
+  await expect(page.getByText('Whoever opens it reads them.')).toBeVisible();
+  expect(await address.inputValue()).not.toBe(before);
+  await goTo(page, 'formula');
+  await goTo(page, 'share');
+  await expect(tick).not.toBeChecked();
+  expect(await address.inputValue()).toBe(before);
+});

@@ -81,7 +81,7 @@ async function endAThousand(page, pieces) {
           session.apply({ do: 'set-setting', name: 'tolerance', text: `${1 + (turn % 5)}` });
         } else {
           // A formula, its own materials and what they are made of, in one act.
-          const { fragment } = session.linkOf(view.formula.id, 'https://maker.example/');
+          const { fragment } = session.linkOf(view.formula.id, 'https://maker.example/', false);
           session.apply({ do: 'delete-formula', formula: view.formula.id });
           for (const own of view.ownMaterials.slice(0, 3)) session.apply({ do: 'delete-material', material: own.id });
           session.apply({ do: 'keep-copy', link: fragment });

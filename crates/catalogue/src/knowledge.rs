@@ -18,8 +18,9 @@ use stillroom_core::checks::facts::{
     OilPartition, OilSolubility, Preservative, Remedies, SaltOf, Span, Strength, Trait, WaterSolubility,
 };
 use stillroom_core::chemistry::solubility::{Curve, Point};
+use stillroom_core::label::{Condition, Statement};
 use stillroom_core::source::{Basis, Citation, Cited};
-use stillroom_core::{Class, ConstituentId, Makeup, MaterialId, MaterialSource as _, ProductKind};
+use stillroom_core::{Class, ConstituentId, Makeup, MaterialId, MaterialSource as _, ProductKind, Purpose};
 
 /// The dataset whose figures give way to any other: above 100 g/L it mixes "per litre of water" with "per litre of
 /// solution", and some of its figures are lower bounds.
@@ -638,4 +639,33 @@ fn gather_allergens() -> Vec<Allergen> {
         })
     });
     named.collect()
+}
+
+/// The sentences that the law asks of a label for the sake of a substance.
+#[must_use]
+pub fn label_conditions() -> &'static [Condition] {
+    static CONDITIONS: OnceLock<Vec<Condition>> = OnceLock::new();
+    let kinds = |text: &str| text.split(';').filter_map(ProductKind::from_slug).collect();
+    CONDITIONS.get_or_init(|| {
+        crate::reference::label_conditions()
+            .iter()
+            .filter_map(|row| {
+                Some(Condition {
+                    about: row.constituent?,
+                    statement: Statement::from_code(row.statement)?,
+                    only: kinds(row.only_kinds),
+                    except: kinds(row.not_kinds),
+                    purpose: match row.used {
+                        "leave-on" => Some(Purpose::LeaveOn),
+                        "rinse-off" => Some(Purpose::RinseOff),
+                        _ => None,
+                    },
+                    above: number(row.above).unwrap_or(0.0),
+                    dry: row.form == "dry",
+                    also_uk: row.also_uk == "yes",
+                    citation: cite(&row.origin),
+                })
+            })
+            .collect()
+    })
 }

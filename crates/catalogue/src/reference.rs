@@ -419,14 +419,40 @@ tables! {
         /// Its name there.
         name: text,
     }
+    /// A sentence that the law asks of a label for the sake of a substance.
+    LabelCondition label_conditions "label-conditions.csv" {
+        /// The substance.
+        constituent: constituent,
+        /// Its INCI name.
+        inci: text,
+        /// The sentence, by its code.
+        statement: text,
+        /// Kinds of product it is asked of, parted by `;`; empty for all.
+        only_kinds: text,
+        /// Kinds of product it is not asked of, likewise.
+        not_kinds: text,
+        /// `leave-on` or `rinse-off` where it is asked of one of them only.
+        used: text,
+        /// Percent of the substance above which it is asked; empty for any.
+        above: number,
+        /// `dry` where it is asked of what has no water.
+        form: text,
+        /// `yes` where the United Kingdom kept it.
+        also_uk: text,
+        /// Entry in the law.
+        entry: text,
+    }
     /// A word that makes of a cosmetic something else in the eyes of the law, or promises what has to be shown.
     LoadedPhrase loaded_phrases "label-wording.csv" {
-        /// The phrase, in small letters; a star stands for whatever goes on.
+        /// The phrase, in small letters; a star stands for whatever goes on or leads up to it.
         phrase: text,
         /// Its language.
         language: text,
         /// `medicine`, `function`, `biocide`, `sun` or `claim`.
         kind: text,
+        /// Where it claims nothing: `caution`, as who warns of a wound does; `notes`, as who cleans tools does. Several have a
+        /// space between them.
+        silent_in: text,
     }
     /// Something about a substance that checks ask for.
     TraitOf traits "traits.csv" {

@@ -3,8 +3,8 @@
 use rust_decimal::Decimal;
 use stillroom_catalogue::reference::{
     acid_constants, acid_steps, cosolvent_solubilities, essential_oil_constituents, fragrance_allergens, ion_pairs,
-    ionic_makeup, loaded_phrases, partitions, plant_waters, preservative_limits, preservative_practice, restrictions,
-    us_names, water_solubilities,
+    ionic_makeup, label_conditions, loaded_phrases, partitions, plant_waters, preservative_limits,
+    preservative_practice, restrictions, us_names, water_solubilities,
 };
 use stillroom_catalogue::{Catalogue, MaterialSource};
 
@@ -25,6 +25,7 @@ fn every_row_of_every_table_is_decoded() {
     assert_eq!(essential_oil_constituents().len(), rows_in!("essential-oil-constituents.csv"));
     assert_eq!(fragrance_allergens().len(), rows_in!("fragrance-allergens.csv"));
     assert_eq!(us_names().len(), rows_in!("us-names.csv"));
+    assert_eq!(label_conditions().len(), rows_in!("label-conditions.csv"));
     assert_eq!(loaded_phrases().len(), rows_in!("label-wording.csv"));
     assert_eq!(partitions().len(), rows_in!("partition.csv"));
     assert_eq!(plant_waters().len(), rows_in!("plants.csv"));
@@ -83,9 +84,9 @@ fn every_source_of_the_larger_tables_is_in_the_bibliography() {
 fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
     use stillroom_catalogue::reference::{
         AcidConstants, AcidSalt, AcidStep, CosolventSolubility, EssentialOilConstituent, FattyAcidOf,
-        FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LimitMember,
-        LoadedPhrase, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit, PreservativePractice,
-        PreservativeSpectrum, Restriction, SubstituteRow, TraitOf, UsName, WaterSolubility,
+        FragranceAllergen, ImportedSolubility, InhibitoryConcentration, IonPair, IonicMakeup, LabelCondition,
+        LimitMember, LoadedPhrase, MicelleBinding, OilPartitionRow, Partition, PlantWater, PreservativeLimit,
+        PreservativePractice, PreservativeSpectrum, Restriction, SubstituteRow, TraitOf, UsName, WaterSolubility,
     };
     let read = [
         WaterSolubility::COLUMNS,
@@ -101,6 +102,7 @@ fn the_columns_are_read_in_the_order_in_which_they_are_packed() {
         Restriction::COLUMNS,
         FragranceAllergen::COLUMNS,
         UsName::COLUMNS,
+        LabelCondition::COLUMNS,
         LoadedPhrase::COLUMNS,
         TraitOf::COLUMNS,
         AcidSalt::COLUMNS,

@@ -51,6 +51,8 @@ pub struct Making {
     pub units: u32,
     /// Container and label of a unit; `None` where that is not known.
     pub packaging: Option<Decimal>,
+    /// What containers of further kinds cost, all of them.
+    pub other_packaging: Decimal,
     /// Labour for the batch; `None` where none is counted.
     pub labour: Option<Decimal>,
     /// Material that is lost on the way, in percent of what is weighed out.
@@ -62,7 +64,15 @@ pub struct Making {
 impl Default for Making {
     /// Materials alone, nothing wasted and nothing added.
     fn default() -> Self {
-        Self { currency: None, units: 0, packaging: None, labour: None, wastage: Percent::ZERO, margin: Percent::ZERO }
+        Self {
+            currency: None,
+            units: 0,
+            packaging: None,
+            other_packaging: Decimal::ZERO,
+            labour: None,
+            wastage: Percent::ZERO,
+            margin: Percent::ZERO,
+        }
     }
 }
 
@@ -209,7 +219,8 @@ pub fn reckon(needs: &[Need], making: &Making) -> Result<Cost, CostError> {
         lines.push(LineCost { material: need.material, cost, buy });
     }
     let units = Decimal::from(making.units);
-    let packaging = making.packaging.unwrap_or_default().checked_mul(units).ok_or(large)?;
+    let packaging = making.packaging.unwrap_or_default().checked_mul(units);
+    let packaging = packaging.and_then(|it| it.checked_add(making.other_packaging)).ok_or(large)?;
     let labour = making.labour.unwrap_or_default();
     let batch = [packaging, labour].into_iter().try_fold(materials, Decimal::checked_add).ok_or(large)?;
     let unit = batch.checked_div(units);
@@ -232,6 +243,42 @@ pub fn reckon(needs: &[Need], making: &Making) -> Result<Cost, CostError> {
         unpriced,
         other_currency,
     })
+}
+
+/// Units of a kind, where a batch fills several.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct UnitsOfKind {
+    /// So many come out.
+    pub count: u32,
+    /// What one takes.
+    pub each: Grams,
+    /// Container and label of one; `None` where that is not known, and lacks then.
+    pub packaging: Option<Decimal>,
+}
+
+/// What a unit of each kind costs: its part by mass of `content`, which is what materials and labour cost together, and its
+/// packaging. What is left over is borne by what was filled. `None` where none of a kind comes out, or past what can be
+/// reckoned with.
+///
+/// ```
+/// use rust_decimal::dec;
+/// use stillroom_core::Grams;
+/// use stillroom_core::cost::{UnitsOfKind, unit_of_each};
+/// let kind = |count, each, packaging| UnitsOfKind { count, each: Grams::new(each).unwrap(), packaging: Some(packaging) };
+/// // 620 g hold 31: 50 g are 2.50 of it, 30 g are 1.50.
+/// let kinds = [kind(10, dec!(50), dec!(0.80)), kind(4, dec!(30), dec!(0.60))];
+/// assert_eq!(unit_of_each(dec!(31), &kinds), [Some(dec!(3.30)), Some(dec!(2.10))]);
+/// ```
+#[must_use]
+pub fn unit_of_each(content: Decimal, kinds: &[UnitsOfKind]) -> Vec<Option<Decimal>> {
+    let filled = kinds.iter().try_fold(Decimal::ZERO, |sum, kind| {
+        sum.checked_add(Decimal::from(kind.count).checked_mul(kind.each.value())?)
+    });
+    let one = |kind: &UnitsOfKind| {
+        let inside = content.checked_mul(kind.each.value())?.checked_div(filled?)?;
+        inside.checked_add(kind.packaging.unwrap_or_default()).filter(|_| kind.count > 0)
+    };
+    kinds.iter().map(one).collect()
 }
 
 fn buy(need: &Need, needed: Grams, pack: Option<Pack>) -> Result<Buy, CostError> {
@@ -357,6 +404,35 @@ mod tests {
                 let there = need.stock.map_or(Decimal::ZERO, Grams::value) + bought - line.buy.needed.value();
                 prop_assert_eq!(line.buy.left.unwrap().value(), there);
             }
+        }
+
+        #[test]
+        fn units_of_several_kinds_cost_together_what_the_batch_costs(
+            content in 0_i64..10_000_000,
+            kinds in proptest::collection::vec((0_u32..200, 1_i64..100_000, 0_i64..1_000), 1..6),
+        ) {
+            let content = Decimal::new(content, 4);
+            let kinds: Vec<UnitsOfKind> = kinds
+                .into_iter()
+                .map(|(count, each, packaging)| UnitsOfKind {
+                    count,
+                    each: grams(Decimal::new(each, 3)),
+                    packaging: Some(Decimal::new(packaging, 2)),
+                })
+                .collect();
+            let units = unit_of_each(content, &kinds);
+            let together: Decimal =
+                units.iter().zip(&kinds).filter_map(|(unit, kind)| Some((*unit)? * Decimal::from(kind.count))).sum();
+            let packaging: Decimal =
+                kinds.iter().filter_map(|kind| Some(kind.packaging? * Decimal::from(kind.count))).sum();
+            if kinds.iter().any(|kind| kind.count > 0) {
+                let off = (together - content - packaging).abs();
+                prop_assert!(off <= DIVIDED * (Decimal::ONE + content), "{} {}", together, content + packaging);
+            } else {
+                prop_assert!(units.iter().all(Option::is_none));
+            }
+            let one = Making { units: 3, packaging: Some(dec!(0.5)), other_packaging: packaging, ..Making::default() };
+            prop_assert_eq!(reckon(&[], &one).unwrap().packaging, dec!(1.5) + packaging);
         }
 
         #[test]

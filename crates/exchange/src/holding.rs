@@ -114,6 +114,20 @@ impl Holding {
         self.prices = lines.join("\n");
     }
 
+    /// What a pack cost on a day, written as `2026-11-28`: what was noted last by then. `None` where nothing was.
+    ///
+    /// ```
+    /// use stillroom_exchange::holding::Holding;
+    /// let prices = "2026-11-01 9 EUR 100 -\n2026-11-28 11 EUR 100 -".to_owned();
+    /// let oil = Holding { prices, ..Holding::default() };
+    /// let on = |day| oil.price_on(day).map(|noted| noted.price.amount().to_string());
+    /// assert_eq!((on("2026-10-31"), on("2026-11-27"), on("2026-11-28")), (None, Some("9".into()), Some("11".into())));
+    /// ```
+    #[must_use]
+    pub fn price_on(&self, day: &str) -> Option<NotedPrice> {
+        self.noted_prices().into_iter().rev().find(|noted| noted.day.as_str() <= day)
+    }
+
     /// Every price that was noted, oldest first; the last is what counts now. A line that is none is passed over.
     #[must_use]
     pub fn noted_prices(&self) -> Vec<NotedPrice> {

@@ -144,12 +144,12 @@ fn text_from(writer: csv::Writer<Vec<u8>>) -> String {
 pub struct ShoppingRow {
     /// Its name.
     pub name: String,
-    /// What is needed.
-    pub needed: Grams,
+    /// What is needed; nothing for what is counted by pieces, which are its packs.
+    pub needed: Option<Grams>,
     /// What is there.
     pub stock: Option<Grams>,
-    /// What is missing.
-    pub missing: Grams,
+    /// What is missing; likewise.
+    pub missing: Option<Grams>,
     /// Whole packs; nothing where it is not known what one holds.
     pub packs: Option<u32>,
     /// What a pack holds.
@@ -168,9 +168,9 @@ pub fn write_shopping(rows: &[ShoppingRow], mark: DecimalMark) -> String {
     for row in rows {
         let _ = writer.write_record([
             shielded(&row.name),
-            mass(Some(row.needed), mark),
+            mass(row.needed, mark),
             mass(row.stock, mark),
-            mass(Some(row.missing), mark),
+            mass(row.missing, mark),
             row.packs.map_or_else(String::new, |packs| packs.to_string()),
             mass(row.pack, mark),
             row.cost
@@ -254,9 +254,9 @@ mod tests {
     fn what_has_to_be_bought_is_a_table_of_rfc_4180() {
         let row = ShoppingRow {
             name: "Oil, \"cold\" pressed".into(),
-            needed: Grams::new(dec!(40.8)).unwrap(),
+            needed: Some(Grams::new(dec!(40.8)).unwrap()),
             stock: None,
-            missing: Grams::new(dec!(40.8)).unwrap(),
+            missing: Some(Grams::new(dec!(40.8)).unwrap()),
             packs: Some(1),
             pack: Some(Grams::new(dec!(250)).unwrap()),
             cost: Some(dec!(12.50)),

@@ -4,6 +4,7 @@
 
 use rust_decimal::Decimal;
 use stillroom_core::MaterialId;
+use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::number::DecimalMark;
 use stillroom_web::contract::Answer;
 use stillroom_web::messages::{Language, speak_natively};
@@ -337,18 +338,17 @@ fn prices_go_out_as_a_table_and_come_back_with_what_they_would_change() {
     assert_eq!(desk.bought("Betaine").holding.price, "12.00");
 }
 
-#[test]
-fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
-    let mut desk = Desk::open();
+/// Makes 200 g as planned, fills three jars with 50 g each and finishes.
+fn make_a_batch(desk: &mut Desk) {
     desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Mass });
     desk.send(BenchCommand::SetBatchMass { text: "200".into() });
     let act = |desk: &mut Desk, word: &str, on: &str, text: &str| {
         desk.send(hands::at_bench(word, on, text).unwrap_or_else(|| panic!("no act {word}")))
     };
-    act(&mut desk, "look", "", "");
+    act(desk, "look", "", "");
     let formula = desk.0.show_everything().formula.unwrap().id.unwrap();
-    act(&mut desk, "new", &formula, "");
-    act(&mut desk, "start", "", "");
+    act(desk, "new", &formula, "");
+    act(desk, "start", "", "");
     let lines: Vec<(u32, String)> = {
         let formula = desk.0.formula().unwrap();
         let shares = formula.balance();
@@ -361,10 +361,43 @@ fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
             .collect()
     };
     for (line, mass) in &lines {
-        act(&mut desk, "pour", &line.to_string(), mass);
+        act(desk, "pour", &line.to_string(), mass);
     }
-    act(&mut desk, "fill", "", "3\n50");
-    act(&mut desk, "finish", "", "");
+    act(desk, "fill", "", "3\n50");
+    act(desk, "finish", "", "");
+}
+
+#[test]
+fn a_batch_that_was_made_costs_what_its_materials_cost_on_its_day() {
+    // 28 November 2026.
+    let room = QuietRoom::at(1_795_824_000_000, 1_000);
+    let mut session = Session::open(Box::new(MemoryStore::default()), Box::new(room.clone()), DecimalMark::Point);
+    session.apply(CostsCommand::LookAtCosts { looking: true });
+    let mut desk = Desk(session);
+    desk.price("Betaine", "12", "100");
+    make_a_batch(&mut desk);
+    let then = desk.line("Betaine").cost;
+    assert!(desk.said().replace('\u{a0}', " ").contains("noted by 28 November 2026"), "{}", desk.said());
+    // Ten days later it costs twice as much, and another material gets its first price.
+    room.wait(10 * 24 * 3_600_000);
+    desk.price("Betaine", "24", "100");
+    desk.price("Squalane", "18.40", "100");
+    assert_eq!(desk.line("Betaine").cost, then, "the batch costs what it did");
+    let said = desk.said();
+    assert!(said.contains("with no price noted by then, at today’s: Squalane"), "{said}");
+    // What is bought now, and a batch that is planned, cost what it costs now.
+    desk.fill("cost.batches", "100");
+    assert!(desk.bought("Betaine").cost.ends_with("EUR") && amount(&desk.bought("Betaine").cost) >= Decimal::from(24));
+    desk.fill("cost.basis", "plan");
+    let off = amount(&desk.line("Betaine").cost) - amount(&then) * Decimal::TWO;
+    assert!(off.abs() <= Decimal::new(2, 2), "{then} {}", desk.line("Betaine").cost);
+    assert!(!desk.said().contains("noted by"));
+}
+
+#[test]
+fn a_batch_that_was_made_is_reckoned_by_what_went_in_and_what_came_out() {
+    let mut desk = Desk::open();
+    make_a_batch(&mut desk);
     desk.fill("batch.volume", "50");
     desk.fill("batch.density", "1");
     let view = desk.view();
@@ -394,7 +427,7 @@ fn nothing_of_it_is_in_what_is_shared() {
     desk.fill("cost.minutes", "90");
     let id = desk.0.show_everything().formula.unwrap().id.unwrap();
     let id = stillroom_core::FormulaId::try_from(id).unwrap();
-    let link = desk.0.link_of(id, "https://example.org/");
+    let link = desk.0.link_of(id, "https://example.org/", false);
     let parcel = stillroom_exchange::link::read(&link.fragment).unwrap();
     let mut shared = vec![("link", format!("{link:?}")), ("parcel", format!("{parcel:?}"))];
     for form in ["markdown", "html", "text", "csv"] {
@@ -408,4 +441,79 @@ fn nothing_of_it_is_in_what_is_shared() {
         }
     }
     assert_eq!(parcel.formula.costs, "");
+}
+
+#[test]
+fn a_batch_goes_into_containers_of_several_kinds_each_counted_priced_and_bought() {
+    let mut desk = Desk::open();
+    desk.fill("batch.volume", "50");
+    desk.fill("batch.headspace", "0");
+    desk.fill("batch.loss", "0");
+    desk.fill("batch.density", "1");
+    desk.price("Betaine", "12", "100");
+    desk.send(BenchCommand::SetBatchWay { way: BatchWay::Mass });
+    desk.send(BenchCommand::SetBatchMass { text: "640".into() });
+    let one = desk.view();
+    assert!(one.kinds.is_empty() && one.plan_kinds.is_empty());
+    // Four bottles of 30 mL are filled first; jars of 50 mL take the rest: 640 g = 10 × 50 + 4 × 30 + 20.
+    desk.send(CostsCommand::AddContainerKind {});
+    desk.fill("cost.k2:name", "Bottle");
+    desk.fill("cost.k2:count", "4");
+    desk.fill("cost.price", "0.80");
+    let view = desk.view();
+    let figures: Vec<(String, String)> =
+        view.filling.iter().map(|each| (each.label.clone(), each.value.replace('\u{a0}', " "))).collect();
+    let is = |label: &str, value: &str| assert!(figures.contains(&(label.into(), value.into())), "{figures:?}");
+    is("Container of 50\u{a0}mL", "10 of 50 mL");
+    is("Bottle", "4 of 30 mL");
+    is("Left over", "20 g");
+    assert!(desk.said().contains("Containers without a price, which every sum lacks: Bottle"), "{}", desk.said());
+    desk.fill("cost.k2:price", "0.60");
+    assert!(!desk.said().contains("Containers without a price"));
+    // Packaging: 10 × 0.80 + 4 × 0.60; the units cost together what the batch costs.
+    assert_eq!(amount(&desk.line("Packaging").cost), Decimal::new(1040, 2));
+    let view = desk.view();
+    let costs = |label: &str| amount(&view.figures.iter().find(|each| each.label == label).unwrap().value);
+    let together =
+        costs("One unit: Container of 50\u{a0}mL") * Decimal::TEN + costs("One unit: Bottle") * Decimal::from(4);
+    assert!((together - costs("The batch")).abs() <= Decimal::new(7, 2), "{together}");
+    assert_eq!(view.headline_about, "at least, for one unit: Container of 50\u{a0}mL");
+    // The list counts each, for as many batches as are asked for.
+    desk.fill("cost.batches", "2");
+    let view = desk.view();
+    assert!(view.buy_text.contains("Container of 50\u{a0}mL: 20 pieces (16.00 EUR)"), "{}", view.buy_text);
+    assert!(view.buy_text.contains("Bottle: 8 pieces (4.80 EUR)"), "{}", view.buy_text);
+    assert!(view.buy_table.contains("Bottle,,,,8,,4.80,EUR"), "{}", view.buy_table);
+    // What is short is said, and a batch that fills all is planned at one tap.
+    desk.fill("cost.first", "number");
+    desk.fill("cost.k2:count", "20");
+    desk.send(BenchCommand::SetBatchMass { text: "500".into() });
+    let said = desk.view().kinds_said.iter().map(|each| each.text.clone()).collect::<String>();
+    assert!(said.contains("short: Bottle"), "{said}");
+    desk.send(CostsCommand::PlanContainerKinds {});
+    assert!(desk.view().kinds_said.is_empty());
+    // A wrong number is said beside its field, and what held stays.
+    for (field, wrong) in
+        [("cost.k2:count", "half"), ("cost.k2:volume", ""), ("cost.k2:headspace", "95"), ("cost.k2:price", "-1")]
+    {
+        let before = desk.view();
+        let error = desk.fill(field, wrong).error.unwrap_or_else(|| panic!("{field}"));
+        assert!(field != "cost.k2:count" || error.contains("empty for the rest"), "{error}");
+        assert_eq!(desk.view(), before, "{field}");
+    }
+    // Walls of each kind are looked at.
+    desk.fill("cost.k2:walls", "polyester");
+    assert!(!desk.view().misfits.is_empty());
+    for key in ["k3", "k4", "k5", "k6"] {
+        desk.send(CostsCommand::AddContainerKind {});
+        assert_eq!(desk.view().kinds.last().unwrap().key, key);
+    }
+    assert!(!desk.view().more_kinds);
+    for key in ["k2", "k3", "k4", "k5", "k6"] {
+        desk.send(CostsCommand::RemoveContainerKind { kind: key.into() });
+    }
+    let view = desk.view();
+    assert!(view.kinds.is_empty() && view.more_kinds);
+    desk.send(DeskCommand::Undo {});
+    assert_eq!(desk.view().kinds.len(), 1);
 }

@@ -294,3 +294,67 @@ fn a_copy_takes_what_is_filled_in_along_but_not_its_lot_and_date() {
     desk.send(ShelfCommand::OpenFormula { formula });
     assert_eq!(desk.field("lot"), "2026-11-28 A");
 }
+
+#[test]
+fn an_address_stands_on_the_label_as_the_maker_wishes_and_nothing_is_added_to_it() {
+    let mut desk = Desk::open();
+    let said = |view: &LabelView| texts(&view.link);
+    assert_eq!((desk.view().art.unwrap().code, said(&desk.view())), (None, String::new()));
+    desk.fill("site-as", "code");
+    assert!(said(&desk.view()).contains("Fill in the address"));
+    for wrong in ["my page.example", "mailto:me@maker.example", "balm", "müller.example"] {
+        let answer = desk.fill("site", wrong);
+        assert!(answer.error.is_some_and(|error| error.contains("maker.example/balm")), "{wrong}");
+        assert_eq!(desk.field("site"), "");
+    }
+    desk.fill("site", " Maker.example/balm ");
+    let view = desk.view();
+    let code = view.art.unwrap().code.unwrap();
+    // 26 bytes of an address at correction M are version 2: 25 modules and four on each side (ISO/IEC 18004, tables 1 and 7).
+    assert_eq!((code.modules, format!("{:.2}", code.side)), (33, "13.20".to_owned()));
+    assert!(texts(&view.link).contains("13.2\u{a0}mm each way"), "{}", texts(&view.link));
+    desk.fill("site-as", "text");
+    let view = desk.view();
+    let art = view.art.unwrap();
+    assert_eq!(art.code, None);
+    assert!(art.runs.iter().any(|run| run.text.contains("Maker.example/balm")));
+    // What does not fit is said, and not drawn.
+    desk.fill("site", &format!("maker.example/{}", "balm-".repeat(30)));
+    let view = desk.view();
+    assert!(texts(&view.link).contains("The address does not fit"), "{}", texts(&view.link));
+    assert!(!view.art.unwrap().runs.iter().any(|run| run.text.contains("maker.example")));
+    desk.fill("site-as", "code");
+    desk.fill("container", "jar-15");
+    let view = desk.view();
+    assert!(texts(&view.link).contains("does not fit on this label") || view.art.is_none(), "{}", texts(&view.link));
+    assert!(view.art.is_none_or(|art| art.code.is_none()));
+}
+
+#[test]
+fn a_sentence_that_the_law_asks_for_is_not_left_off_in_silence() {
+    let mut desk = Desk::open();
+    desk.add("salicylic acid", "0.4");
+    let sentence = "Not to be used for children under 3 years of age.";
+    let of = |view: &LabelView| view.statements.iter().find(|each| each.text == sentence).cloned().unwrap();
+    let view = desk.view();
+    let stated = of(&view);
+    assert!(
+        stated.there && stated.why.contains("asked for: Salicylic Acid") && stated.why.contains("III/98"),
+        "{}",
+        stated.why
+    );
+    assert!(!texts(&view.missing).contains("Left off"));
+    let drawn = |view: &LabelView| {
+        let runs = &view.art.as_ref().unwrap().runs;
+        runs.iter().map(|run| run.text.as_str()).collect::<Vec<_>>().join(" ")
+    };
+    assert!(drawn(&view).contains(sentence));
+    desk.fill(stated.field.strip_prefix("label.").unwrap(), "yes");
+    let view = desk.view();
+    assert!(!of(&view).there && !drawn(&view).contains(sentence));
+    let missing = texts(&view.missing);
+    assert!(missing.contains("Left off") && missing.contains(sentence) && missing.contains("III/98"), "{missing}");
+    // What is common practice only may be left off without a word.
+    desk.fill("leave:external-use", "yes");
+    assert_eq!(texts(&desk.view().missing).matches("Left off").count(), 1);
+}

@@ -409,7 +409,7 @@ fn extracts_are_in_the_language_of_the_page() {
 fn links_comparisons_and_versions_are_in_the_language_of_the_page() {
     in_every_other_language(|page| {
         let id = page.open_formula();
-        let link = page.session.link_of(id, "https://maker.example/");
+        let link = page.session.link_of(id, "https://maker.example/", false);
         page.hear("a link", &(&link.about, &link.code_problem, link.code.as_ref().map(|code| &code.about)));
         for form in [WrittenForm::Markdown, WrittenForm::Text, WrittenForm::Csv] {
             let written = page.session.write_up(id, form);
@@ -434,7 +434,7 @@ fn links_comparisons_and_versions_are_in_the_language_of_the_page() {
             page.hear("a link that cannot be read", &reading.error);
             page.apply(ShareCommand::KeepCopy { link: wrong.to_owned() });
         }
-        let none = page.session.link_of(FormulaId(1), "https://maker.example/");
+        let none = page.session.link_of(FormulaId(1), "https://maker.example/", false);
         page.hear("no formula", &none.error);
 
         page.session.keep();
@@ -634,7 +634,7 @@ fn what_one_has_is_worked_out_in_german_and_french() {
         }
         page.show();
         let id = page.open_formula();
-        let link = page.session.link_of(id, "https://maker.example/").fragment;
+        let link = page.session.link_of(id, "https://maker.example/", false).fragment;
         let lacks = Lacks { lines: vec![Lack { line: lines[6].0, way: None }] };
         let reading = page.session.read_link_without(&link, None, &lacks);
         page.hear("a reader's version", &reading);

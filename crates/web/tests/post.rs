@@ -17,6 +17,8 @@ use stillroom_web::rooms::label::command::LabelCommand;
 use stillroom_web::rooms::materials::command::{HoldingField, MaterialField, MaterialsCommand};
 use stillroom_web::rooms::post::command::PostCommand;
 use stillroom_web::rooms::post::view::PostView;
+use stillroom_web::rooms::share::command::ShareCommand;
+use stillroom_web::rooms::share::view::Standing;
 use stillroom_web::rooms::shelf::command::ShelfCommand;
 use stillroom_web::session::Session;
 use stillroom_web::session::keeping::{MemoryStore, QuietRoom};
@@ -369,6 +371,7 @@ fn nothing_private_leaves() {
     desk.send(FormulaCommand::SetAmount { line, text: text("1") });
     // What is left of it counts for the batch.
     desk.send(BenchCommand::SetBatchWay { way: stillroom_core::batch_plan::BatchWay::Stock });
+    desk.send(BenchCommand::SetStock { material: own, text: text("77 g") });
     for (field, planted) in [
         ("lot", "PLANTEDPRODUCTLOT"),
         ("person", "PLANTEDPERSON"),
@@ -415,6 +418,30 @@ fn nothing_private_leaves() {
         for text in &leaves {
             assert!(!text.contains(planted), "{planted} in {text}");
         }
+    }
+    // Nor does the link of the share room carry any of it, unless its maker asks for that.
+    let shared = desk.0.link_of(formula, SITE, false);
+    let carried = link::read(&shared.address).unwrap();
+    let text = format!("{carried:?} {shared:?}");
+    for planted in ["98.76", "6543", "4321", "PLANTED"] {
+        assert!(!text.contains(planted), "{planted} in {text}");
+    }
+    assert!(shared.kept_back.starts_with("Left out of it"), "{}", shared.kept_back);
+    let with_notes = desk.0.link_of(formula, SITE, true);
+    let carried = link::read(&with_notes.address).unwrap();
+    let text = format!("{carried:?}");
+    assert!(text.contains("PLANTEDVENDOR") && text.contains("PLANTEDREASON"), "{text}");
+    assert!(!carried.formula.batch.stock.is_empty());
+    assert!(with_notes.kept_back.starts_with("It carries"), "{}", with_notes.kept_back);
+    // Prices, lots, addresses and batches are in no link whatever is asked for.
+    for planted in ["98.76", "PLANTEDLOT", "PLANTEDSUPPLIER", "PLANTEDADDRESS", "PLANTEDJOURNAL", "PLANTEDBATCHLOT"] {
+        assert!(!text.contains(planted), "{planted} in {text}");
+    }
+    // Both links are of the formula that is here: nothing differs, and no second copy is kept.
+    for link in [&shared.address, &with_notes.address] {
+        assert_eq!(desk.0.read_link(link, None).standing, Standing::Same);
+        let kept = desk.0.apply(ShareCommand::KeepCopy { link: link.clone() }).answer.unwrap().made.unwrap();
+        assert_eq!(kept, formula.to_string());
     }
     // The link opens the formula with everything it is made of.
     assert_eq!(read.formula.lines().count(), desk.0.formula().unwrap().lines().count());

@@ -57,7 +57,7 @@ fn made(session: &mut Session, command: impl Into<Command>) -> String {
 fn a_reader_sees_what_the_maker_sees() {
     let (mut session, id) = maker();
     let ours = session.show_everything();
-    let link = session.link_of(id, ADDRESS);
+    let link = session.link_of(id, ADDRESS, false);
     assert_eq!(link.error, None);
     let reading = reader().read_link(&link.address, None);
     assert_eq!((reading.error, reading.standing), (None, Standing::New));
@@ -72,7 +72,7 @@ fn a_reader_sees_what_the_maker_sees() {
 #[test]
 fn the_link_of_the_example_is_short_and_has_a_code() {
     let (session, id) = maker();
-    let link = session.link_of(id, ADDRESS);
+    let link = session.link_of(id, ADDRESS, false);
     println!("the example: {} characters", link.fragment.len());
     assert!(link.fragment.len() <= 300, "{} characters: {}", link.fragment.len(), link.fragment);
     let code = link.code.unwrap();
@@ -139,7 +139,7 @@ fn the_link_of_a_long_formula_is_short_enough() {
     session.apply(FormulaCommand::SetNotes {
         text: "Third trial of the winter; the second one grew grainy in the cellar.".to_owned(),
     });
-    let link = session.link_of(FormulaId::try_from(id).unwrap(), ADDRESS);
+    let link = session.link_of(FormulaId::try_from(id).unwrap(), ADDRESS, false);
     println!("forty lines: {} characters", link.fragment.len());
     assert!(link.fragment.len() <= 900, "{} characters", link.fragment.len());
     let reading = reader().read_link(&link.fragment, None);
@@ -150,7 +150,7 @@ fn the_link_of_a_long_formula_is_short_enough() {
 #[test]
 fn reading_changes_nothing_that_is_kept() {
     let (maker, id) = maker();
-    let link = maker.link_of(id, ADDRESS).address;
+    let link = maker.link_of(id, ADDRESS, false).address;
     let store = MemoryStore::default();
     let mut reader = open_on(&store);
     reader.keep();
@@ -168,7 +168,7 @@ fn reading_changes_nothing_that_is_kept() {
 #[test]
 fn a_reader_asks_for_another_batch() {
     let (maker, id) = maker();
-    let link = maker.link_of(id, ADDRESS).fragment;
+    let link = maker.link_of(id, ADDRESS, false).fragment;
     let options = ReadingOptions { batch: Some("50 g".to_owned()), ..ReadingOptions::default() };
     let reading = read_shared(&link, &options);
     let glycerite = reading.update.lines.iter().find(|line| line.name.contains("glycerite")).unwrap();
@@ -190,7 +190,7 @@ fn a_reader_asks_for_another_batch() {
 #[test]
 fn a_copy_is_kept_with_all_it_is_made_of_and_can_be_taken_back() {
     let (mut maker, id) = maker();
-    let link = maker.link_of(id, ADDRESS).address;
+    let link = maker.link_of(id, ADDRESS, false).address;
     let mut reader = reader();
     let before = reader.show_everything();
     let copy = made(&mut reader, ShareCommand::KeepCopy { link: link.clone() });
@@ -212,7 +212,7 @@ fn another_version_is_compared_and_never_overwritten() {
     let line = view.lines.iter().find(|line| line.name.starts_with("Squalane")).unwrap();
     maker.apply(FormulaCommand::SetAmount { line: LineId(line.id), text: "5.5".to_owned() });
     maker.apply(FormulaCommand::SetTargetPh { text: "5.2".to_owned() });
-    let link = maker.link_of(id, ADDRESS).address;
+    let link = maker.link_of(id, ADDRESS, false).address;
     let mut reader = open();
     let reading = reader.read_link(&link, None);
     assert_eq!(reading.standing, Standing::Differs);
@@ -236,7 +236,7 @@ fn another_version_is_compared_and_never_overwritten() {
 #[test]
 fn an_own_material_of_the_same_name_and_another_content_gets_another_number() {
     let (maker, id) = maker();
-    let link = maker.link_of(id, ADDRESS).address;
+    let link = maker.link_of(id, ADDRESS, false).address;
     let mut reader = open();
     let own = reader.show_everything().own_materials.unwrap()[0].id.clone();
     reader.apply(MaterialsCommand::OpenMaterial { material: own.parse().unwrap() });
@@ -254,7 +254,7 @@ fn an_own_material_of_the_same_name_and_another_content_gets_another_number() {
 #[test]
 fn a_link_that_cannot_be_read_leaves_the_shelf_as_it_is() {
     let (maker, id) = maker();
-    let link = maker.link_of(id, ADDRESS).fragment;
+    let link = maker.link_of(id, ADDRESS, false).fragment;
     let mut reader = open();
     let before = reader.show_everything();
     for (text, code) in [

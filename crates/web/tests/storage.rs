@@ -121,7 +121,8 @@ fn act(session: &mut Session, dice: &mut Dice, turn: usize) {
                 });
                 return;
             };
-            let link = session.link_of(FormulaId::try_from(id.clone()).unwrap(), "https://maker.example/").fragment;
+            let link =
+                session.link_of(FormulaId::try_from(id.clone()).unwrap(), "https://maker.example/", false).fragment;
             session.apply(ShelfCommand::DeleteFormula { formula: FormulaId::try_from(id).unwrap() });
             let own = session.show_everything().own_materials.unwrap_or_default();
             for material in own.iter().take(1) {

@@ -258,7 +258,7 @@ fn a_reader_who_lacks_a_line_hears_the_author_first_and_weighs_their_own_version
     let line = desk.line(SQUALANE);
     desk.send(SwapCommand::SetSubstitution { line, text: "Jojoba oil does as well.".into() });
     let id = desk.0.open_formula().unwrap();
-    let fragment = desk.0.link_of(id, "https://maker.example/").fragment;
+    let fragment = desk.0.link_of(id, "https://maker.example/", false).fragment;
     let options = ReadingOptions { batch: Some("50 g".into()), ..ReadingOptions::default() };
     let lacks = |way: Option<&str>| Lacks { lines: vec![Lack { line: line.0, way: way.map(str::to_owned) }] };
     let view = read_shared_without(&fragment, &options, &lacks(None));

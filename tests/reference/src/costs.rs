@@ -86,6 +86,7 @@ fn compare(case: &Case) -> Vec<(&'static str, Decimal, Decimal)> {
         currency: Some(currency),
         units: case.units,
         packaging: case.packaging,
+        other_packaging: Decimal::ZERO,
         labour: case.labour,
         wastage: percent(case.wastage),
         margin: percent(case.margin),

@@ -23,6 +23,7 @@ const noted = ['price', 'currency', 'pack', 'shipping', 'stock'];
 export function createBuying(session, fields) {
   const about = make('p', { class: 'cost-sum', role: 'status' });
   const rows = make('div', { class: 'cost-buy' });
+  const pieces = make('ul', { class: 'cost-lines', 'aria-label': text.buyContainers });
   const copied = make('span', { class: 'quiet', role: 'status' });
   const list = make('pre', { class: 'cost-list', tabindex: '0', 'aria-label': text.buy });
   let table = '';
@@ -38,7 +39,7 @@ export function createBuying(session, fields) {
   const save = button(text.saveList, () => saveFile(text.listName, [table], 'text/csv;charset=utf-8'));
   const acts = make('p', { class: 'acts' }, copy, ' ', save, ' ', copied);
   return {
-    root: make('div', {}, fields, about, rows, list, acts),
+    root: make('div', {}, fields, about, rows, pieces, list, acts),
     /** @param {CostsView} view */
     show(view) {
       setText(about, view.buyAbout);
@@ -48,11 +49,29 @@ export function createBuying(session, fields) {
         (first) => createRow(session, first.material),
         ({ material }) => material,
       );
+      keyed(pieces, view.buyContainers, createPieces);
+      show(pieces, view.buyContainers.length > 0);
       if (list.textContent !== view.buyText) setText(copied, '');
       setText(list, view.buyText);
       table = view.buyTable;
       show(list, view.buyText !== '');
       show(acts, view.buyText !== '');
+    },
+  };
+}
+
+/** Containers to buy of a kind. */
+function createPieces() {
+  const name = make('span', { class: 'cost-name' });
+  const about = make('small');
+  const cost = make('b', { class: 'number' });
+  return {
+    root: make('li', {}, name, cost, about),
+    /** @param {import('../../seam/stillroom.js').CostPiecesView} view */
+    show(view) {
+      setText(name, view.name);
+      setText(about, view.about);
+      setText(cost, view.cost, true);
     },
   };
 }

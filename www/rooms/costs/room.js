@@ -7,6 +7,7 @@ import { createDescribedFields } from '../../dom/described.js';
 import { createFigures, remarks } from '../../dom/figures.js';
 import { keyed } from '../../dom/list.js';
 import { createBuying } from './buying.js';
+import { createKinds } from './kinds.js';
 import { createLines } from './lines.js';
 import { createPrices } from './prices.js';
 import { explained } from '../terms/explained.js';
@@ -35,6 +36,7 @@ export function furnish(place, session) {
   const lines = createLines();
   const filling = createFigures();
   const misfits = make('div', { role: 'status' });
+  const kinds = createKinds(session, send);
   const sizes = createSizes();
   const buying = createBuying(session, groups.buy.root);
   const part = (/** @type {string} */ title, /** @type {Element[]} */ ...parts) =>
@@ -59,7 +61,7 @@ export function furnish(place, session) {
     make(
       'div',
       {},
-      part(text.containers, groups.container.root, misfits, filling.root, sizes.root),
+      part(text.containers, groups.container.root, kinds.root, misfits, kinds.said, filling.root, sizes.root),
       onScreen(part(text.work, make('p', { class: 'quiet' }, text.workHelp), groups.work.root)),
     ),
     make('div', { class: 'cost-wide' }, part(text.buy, buying.root), createPrices(session)),
@@ -96,6 +98,7 @@ export function furnish(place, session) {
     remarks(said, view.said);
     filling.show(view.filling);
     remarks(misfits, view.misfits);
+    kinds.show(view);
     sizes.show(view.sizes);
     buying.show(view);
   }

@@ -30,7 +30,7 @@ export function drawLabel(art) {
 
 /** @param {LabelArtView} art */
 function parts(art) {
-  const { width, height, openJar } = art;
+  const { width, height, openJar, code } = art;
   const edge =
     art.shape === 'round'
       ? draw('ellipse', { class: 'label-edge', cx: '50%', cy: '50%', rx: '50%', ry: '50%' })
@@ -58,7 +58,23 @@ function parts(art) {
         ),
       ]
     : [];
-  return [edge, ...letters, ...jar];
+  const square = code
+    ? [
+        draw(
+          'svg',
+          {
+            x: code.x,
+            y: code.y,
+            width: code.side,
+            height: code.side,
+            viewBox: `0 0 ${code.modules} ${code.modules}`,
+            'shape-rendering': 'crispEdges',
+          },
+          draw('path', { class: 'label-code', d: code.path }),
+        ),
+      ]
+    : [];
+  return [edge, ...letters, ...jar, ...square];
 }
 
 /**

@@ -25,6 +25,7 @@ export function furnish(place, session) {
   const groups = {
     product: fieldsOf(),
     maker: fieldsOf(),
+    link: fieldsOf(),
     print: fieldsOf(),
     nano: fieldsOf(),
   };
@@ -37,6 +38,7 @@ export function furnish(place, session) {
   const wording = make('div');
   const drawn = make('div', { class: 'label-drawn', tabindex: '0', role: 'group', 'aria-label': text.drawn });
   const tooSmall = make('p', { class: 'finding caution', role: 'status', hidden: true });
+  const link = make('div');
   const lettering = createFigures();
   const sheetAbout = make('p', { class: 'quiet' });
   const sheets = make('div', { class: 'label-sheets', 'aria-hidden': 'true' });
@@ -72,6 +74,7 @@ export function furnish(place, session) {
       part(text.statements, statements.root),
       nanoPart,
       part(text.maker, make('p', { class: 'quiet' }, text.makerHelp), groups.maker.root),
+      part(text.link, make('p', { class: 'quiet' }, text.linkHelp), groups.link.root, link),
       part(text.printing, groups.print.root, lettering.root),
     ),
   );
@@ -123,6 +126,7 @@ export function furnish(place, session) {
     show(drawn, view.art !== undefined);
     drawn.replaceChildren(...(view.art ? [drawLabel(view.art)] : []));
     say(tooSmall, view.tooSmall);
+    remarks(link, view.link);
     lettering.show(view.lettering);
     say(sheetAbout, view.sheet?.about);
     show(print, view.sheet !== undefined);

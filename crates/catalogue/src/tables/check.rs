@@ -116,9 +116,14 @@ fn limits(tables: &Tables, findings: &mut Findings) {
 
 /// A word that no check knows says nothing.
 fn words(tables: &Tables, findings: &mut Findings) {
-    let listed: [(&'static str, &str, &[&str]); 5] = [
+    let listed: [(&'static str, &str, &[&str]); 10] = [
         ("traits.csv", "word", &super::words::TRAITS),
         ("restricted.csv", "kinds", &super::words::KINDS),
+        ("label-conditions.csv", "only_kinds", &super::words::KINDS),
+        ("label-conditions.csv", "not_kinds", &super::words::KINDS),
+        ("label-conditions.csv", "used", &["leave-on", "rinse-off"]),
+        ("label-conditions.csv", "form", &["dry"]),
+        ("label-conditions.csv", "also_uk", &["yes"]),
         ("mic.csv", "group", &["gram-positive", "gram-negative", "yeast", "mould"]),
         ("oil-partition.csv", "oil_class", &["triglyceride", "ester", "hydrocarbon", "silicone"]),
         ("preservative-spectrum.csv", "role", &["carrier", "booster"]),

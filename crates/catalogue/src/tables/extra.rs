@@ -246,8 +246,28 @@ pub const EXTRA_TABLES: &[ExtraTable] = &[
         columns: &[("constituent", Column::Constituent), ("inci", Column::Named), ("name", Column::Named)],
     },
     ExtraTable {
+        file: "label-conditions.csv",
+        columns: &[
+            ("constituent", Column::Constituent),
+            ("inci", Column::Named),
+            ("statement", Column::Named),
+            ("only_kinds", Column::Text),
+            ("not_kinds", Column::Text),
+            ("used", Column::Text),
+            ("above", Column::FigureOrEmpty(0.0, 100.0)),
+            ("form", Column::Text),
+            ("also_uk", Column::Text),
+            ("entry", Column::Named),
+        ],
+    },
+    ExtraTable {
         file: "label-wording.csv",
-        columns: &[("phrase", Column::Named), ("language", Column::Named), ("kind", Column::Named)],
+        columns: &[
+            ("phrase", Column::Named),
+            ("language", Column::Named),
+            ("kind", Column::Named),
+            ("silent_in", Column::Text),
+        ],
     },
     ExtraTable {
         file: "traits.csv",

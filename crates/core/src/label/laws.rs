@@ -94,6 +94,8 @@ proptest! {
         width in 30.0_f64..200.0,
         height in 15.0_f64..120.0,
         market in markets(),
+        // Codes have 17 + 4 × version modules, and four empty ones on each side.
+        code in proptest::option::of((1_u32..10).prop_map(|version| 17 + 4 * version + 2 * QUIET_ZONE)),
     ) {
         let outline = Outline::new(shape, width, height).unwrap();
         let letters = lettering(market, outline.area(), outline.panel(), NetContents(50.0));
@@ -103,6 +105,7 @@ proptest! {
             contents: "50 mL".to_owned(),
             opening,
             paragraphs: vec![Paragraph { lead: "Ingredients:".to_owned(), text: words.join(" ") }],
+            code,
         };
         let Some(layout) = lay_out(outline, &text, &letters) else { return Ok(()) };
         prop_assert!(layout.small_letter >= letters.text.millimetres);
@@ -120,6 +123,26 @@ proptest! {
             prop_assert!(run.size * SMALL_LETTER >= letters.text.millimetres - 1e-9);
             said.extend(run.text.split(' '));
         }
+        if let Some(square) = layout.code {
+            let CodeSquare { x: left, y: top, side, module } = square;
+            prop_assert!((side - f64::from(code.unwrap()) * module).abs() < 1e-9 && module >= LEAST_MODULE);
+            for (x, y) in [(left, top), (left + side, top), (left, top + side), (left + side, top + side)] {
+                let inside = match shape {
+                    Shape::Round => (x - width / 2.0).hypot(y - width / 2.0) <= width / 2.0,
+                    Shape::Flat | Shape::Wrap => x >= 0.0 && x <= width && y >= 0.0 && y <= outline.height,
+                };
+                prop_assert!(inside, "{:?} of {:?}", square, outline);
+            }
+            // Nothing reaches into its empty edge: neither letters nor the open jar.
+            let letters = layout.runs.iter().map(|run| (run.x, run.y - run.size * 0.72, run.width, run.size * 0.72));
+            for (x, y, wide, high) in letters.chain(layout.open_jar.map(|jar| (jar.x, jar.y, jar.side, jar.side))) {
+                let apart = x + wide <= left + 1e-6 || left + side <= x + 1e-6;
+                let above = y + high <= top + 1e-6 || top + side <= y + 1e-6;
+                prop_assert!(apart || above, "{:?} over {:?}", (x, y, wide, high), square);
+            }
+        }
+        // What does not fit with a code is there without it.
+        prop_assert!(code.is_some() || layout.code.is_none());
         // Runs that share a line do not lie over one another.
         for (at, one) in layout.runs.iter().enumerate() {
             for other in &layout.runs[at + 1..] {
@@ -170,4 +193,24 @@ fn a_label_that_is_too_small_is_refused_rather_than_set_in_smaller_letters() {
     assert_eq!(lay_out(outline, &text, &letters), None);
     let larger = Outline::new(Shape::Flat, 90.0, 90.0).unwrap();
     assert!(lay_out(larger, &text, &letters).is_some());
+}
+
+#[test]
+fn a_code_that_does_not_fit_is_left_out_and_the_label_stands_without_it() {
+    let text = |code| LabelText {
+        name: "Cream".to_owned(),
+        contents: "15 mL".to_owned(),
+        paragraphs: vec![Paragraph { lead: String::new(), text: "Aqua, Glycerin. ".repeat(12) }],
+        code,
+        ..LabelText::default()
+    };
+    let set = |width, height, code| {
+        let outline = Outline::new(Shape::Wrap, width, height).unwrap();
+        let letters = lettering(Market::EuropeanUnion, outline.area(), outline.panel(), NetContents(15.0));
+        lay_out(outline, &text(Some(code)), &letters).unwrap().code
+    };
+    // 41 modules are 16.4 mm at 0.4, and 13.53 at 0.33; 1.5 mm stay free above and below.
+    assert_eq!(set(115.0, 20.0, 41).map(|code| code.module), Some(USUAL_MODULE));
+    assert_eq!(set(115.0, 17.0, 41).map(|code| code.module), Some(LEAST_MODULE));
+    assert_eq!(set(115.0, 16.0, 41), None);
 }

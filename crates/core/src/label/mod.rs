@@ -9,6 +9,8 @@ mod ingredients;
 mod laws;
 mod layout;
 mod lettering;
+mod link;
+mod setting;
 mod sheet;
 mod statements;
 mod typeface;
@@ -18,9 +20,10 @@ pub use declaration::{
     Allergen, Declaration, Declared, Doubt, Group, Ingredient, LeftOut, Market, Name, NotInProduct, Role, declare,
 };
 pub use ingredients::{Asked, ForLabel, NewAllergens, TYPICAL_SPREAD, is_asked_for, read_for_label};
-pub use layout::{LabelText, Layout, OpenJar, Outline, Paragraph, Run, Shape, lay_out};
+pub use layout::{CodeSquare, LabelText, Layout, OpenJar, Outline, Paragraph, Run, Shape, lay_out};
 pub use lettering::{Least, Lettering, NetContents, lettering};
+pub use link::{LEAST_MODULE, LONGEST_LINK, LinkError, QUIET_ZONE, USUAL_MODULE, read_link};
 pub use sheet::{MOST_LABELS, Paper, Sheet, lay_sheets};
-pub use statements::{Stated, Statement, statements};
+pub use statements::{Condition, Stated, Statement, statements};
 pub use typeface::{FIGURE, SMALL_LETTER, width_of};
 pub use wording::{Flagged, Loaded, flag};

@@ -4,7 +4,8 @@
 /// A word or a phrase to look for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Loaded<'a> {
-    /// In small letters; with a star behind it whatever goes on from there counts, too.
+    /// In small letters; with a star behind it whatever goes on from there counts, too, and with one before it whatever
+    /// leads up to it, as words are put together in German.
     pub phrase: &'a str,
     /// What it makes of the product: a key.
     pub kind: &'a str,
@@ -32,18 +33,31 @@ pub struct Flagged<'a> {
 /// let found = flag("Healing balm. It KILLS  germs, and is healthy.", &list);
 /// let words: Vec<&str> = found.iter().map(|each| each.found.as_str()).collect();
 /// assert_eq!(words, ["Healing", "KILLS germs"]);
+/// // What is elided before a word is no part of it.
+/// let list = [Loaded { phrase: "eczéma", kind: "medicine" }];
+/// assert_eq!(flag("Soulage l’eczéma.", &list)[0].found, "l'eczéma");
 /// ```
 #[must_use]
 pub fn flag<'a>(text: &str, list: &[Loaded<'a>]) -> Vec<Flagged<'a>> {
+    // Both apostrophes count alike.
+    let text = text.replace('’', "'");
     let is_inside = |letter: char| letter.is_alphanumeric() || letter == '\'' || letter == '-';
     let words: Vec<&str> = text.split(|letter: char| !is_inside(letter)).filter(|word| !word.is_empty()).collect();
     let folded: Vec<String> = words.iter().map(|word| word.to_lowercase()).collect();
     let mut found: Vec<(usize, Flagged<'a>)> = Vec::new();
     for (place, loaded) in list.iter().enumerate() {
         let parts: Vec<&str> = loaded.phrase.split(' ').collect();
-        let fits = |word: &String, part: &str| match part.strip_suffix('*') {
-            Some(stem) => word.starts_with(stem),
-            None => word == part,
+        let is_it = |word: &str, part: &str| match (part.strip_prefix('*'), part.strip_suffix('*')) {
+            (Some(rest), Some(_)) => word.contains(rest.trim_end_matches('*')),
+            (Some(end), None) => word.ends_with(end),
+            (None, Some(begin)) => word.starts_with(begin),
+            (None, None) => word == part,
+        };
+        // As in `l'eczéma` a word may begin with what is elided before it.
+        let elided =
+            |word: &str| word.split_once('\'').filter(|(before, _)| before.chars().count() <= 2).map(|it| it.1.len());
+        let fits = |word: &String, part: &str| {
+            is_it(word, part) || elided(word).is_some_and(|after| is_it(&word[word.len() - after..], part))
         };
         let at =
             folded.windows(parts.len()).position(|those| those.iter().zip(&parts).all(|(word, part)| fits(word, part)));

@@ -14,6 +14,11 @@ about-planned =
         [one] Geplant: ein Stück zu { $volume }, zusammen { $batch }.
        *[other] Geplant: { $units } Stück zu { $volume }, zusammen { $batch }.
     }
+about-planned-kinds =
+    { $units ->
+        [one] Geplant: eine Einheit, { $batch } insgesamt.
+       *[other] Geplant: { $units } Einheiten verschiedener Art, { $batch } insgesamt.
+    }
 about-made =
     { $units ->
         [0] Zuletzt hergestellt: Charge { $lot }, { $batch } eingewogen.
@@ -25,6 +30,12 @@ headline-unit-least = mindestens, für ein Stück
 headline-hundred-least = mindestens, für 100 g
 headline-hundred = für 100 g
 headline-batch = für den Ansatz
+headline-unit-of = für eine Einheit: { $kind }
+headline-unit-of-least = mindestens, für eine Einheit: { $kind }
+figure-unit-of = Eine Einheit: { $kind }
+how-unit-of = Inhalt { $content }, nach dem Anteil an der abgefüllten Masse; Verpackung { $packaging }.
+how-unit-sold = Mit Ihrem Aufschlag { $amount }.
+kinds-without-price = Behälter ohne Preis, die in jeder Summe fehlen: { $kinds }. Ein Behälter, der nichts gekostet hat, ist 0.
 figure-unit = Ein Stück
 figure-batch = Der Ansatz
 figure-hundred = 100 g
@@ -46,6 +57,8 @@ price-unknown = kein Preis
 price-at-least = mindestens { $amount }
 unpriced = Ohne Preis oder Packungsinhalt, fehlt in jeder Summe: { $names }. Unten den Rohstoff öffnen und beides eintragen.
 other-currency = Preis in einer anderen Währung als { $currency }, fehlt in jeder Summe: { $names }. Kurse sind hier nicht bekannt.
+prices-of-day = Rohstoffe kosten, was bis { $day } notiert war, als dieser Ansatz gemacht wurde. Was unten zu kaufen ist, kostet, was es heute kostet.
+prices-of-day-but = Rohstoffe kosten, was bis { $day } notiert war, als dieser Ansatz gemacht wurde; ohne einen Preis bis dahin, zum heutigen: { $names }. Was unten zu kaufen ist, kostet, was es heute kostet.
 no-container-price = Der Behälter hat noch keinen Preis: Er fehlt in jeder Summe. Was nichts gekostet hat, ist 0.
 no-labour = Arbeit ist nicht eingerechnet.
 no-hourly = Die Arbeitszeit ist bekannt, aber nicht, was eine Stunde kostet: Arbeit ist nicht eingerechnet.
@@ -60,6 +73,12 @@ basis-made = letztem Ansatz, Charge { $lot }
 basis-plan = geplantem Ansatz
 field-units = Stückzahl
 field-volume = Eines fasst
+field-name = Heißt
+field-first = Von dieser Art
+first-number = so viele wie geplant: { $count }
+first-rest = so viele, wie der Inhalt reicht
+field-kind-count = Wie viele; leer: der Rest
+takes-kind-count = eine ganze Zahl ab 1, zum Beispiel 4; leer für den Rest
 field-walls = Behälter aus
 walls-unsaid = nicht angegeben
 walls-glass = Glas
@@ -107,6 +126,17 @@ figure-gives = Lässt sich entnehmen
 stays-inside = { $share } davon bleiben im Spender.
 size-filled = { $count }, Rest { $left }
 from-to = { $fewest } bis { $most }
+kind-of-volume = Behälter mit { $volume }
+left-of-kinds = Weniger, als der kleinste fasst, der den Rest aufnimmt, oder als die fassen, die fehlen.
+one-takes-and-gives = Einer fasst { $mass }; { $gives } lassen sich entnehmen.
+kind-short =
+    { $count ->
+        [one] Einer wird nicht voll: { $kind }. Was herauskommt, reicht dafür nicht.
+       *[other] { $count } werden nicht voll: { $kind }. Was herauskommt, reicht dafür nicht.
+    }
+no-kind-takes-rest = Keine Art nimmt den Rest auf. Leeren Sie eine Anzahl, dann tut es diese Art.
+plan-kinds = { $mass } planen, damit alle voll werden
+misfit-of = { $kind }: { $misfit }
 misfit-scent = Ätherische Öle und Parfüm weichen Polystyrol und seine Copolymere auf: Es wird rissig und nimmt den Duft auf. Besser Glas, PET oder PP. { $source }.
 misfit-acid = Unter pH 4 hält die Oxidschicht auf blankem Aluminium nicht: Lochfraß, und Aluminium geht ins Produkt. Besser lackiertes oder Glas. { $source }.
 misfit-alkali = Über pH 8,5 hält die Oxidschicht auf blankem Aluminium nicht: Es löst sich und setzt Wasserstoff frei. Besser Glas, PE oder PP. { $source }.
@@ -131,6 +161,17 @@ to-buy-in-all =
     { $count ->
         [one] Ein Rohstoff zu kaufen: { $amount }, soweit Preise bekannt sind.
        *[other] { $count } Rohstoffe zu kaufen: { $amount }, soweit Preise bekannt sind.
+    }
+pieces =
+    { $count ->
+        [one] ein Stück
+       *[other] { $count } Stück
+    }
+to-buy-with-containers =
+    { $count ->
+        [0] Behälter zu kaufen: { $amount }, soweit Preise bekannt sind.
+        [one] Ein Rohstoff und die Behälter zu kaufen: { $amount }, soweit Preise bekannt sind.
+       *[other] { $count } Rohstoffe und die Behälter zu kaufen: { $amount }, soweit Preise bekannt sind.
     }
 list-head =
     { $batches ->
@@ -175,6 +216,11 @@ page-lines = Woraus es sich ergibt
 page-sums = Summen
 page-batch = Wie viel
 page-containers = Behälter dieses Ansatzes
+page-kinds = Weitere Arten von Behältern
+page-kindsHelp = Arten mit einer Anzahl werden zuerst gefüllt, der Reihe nach; was übrig ist, kommt in die ohne Anzahl.
+page-addKind = Art hinzufügen
+page-removeKind = Entfernen
+page-buyContainers = Behälter zu kaufen
 page-sizes = In anderen Größen
 page-work = Arbeit und Aufschlag
 page-workHelp = Stundensatz und Währung gelten für jede Rezeptur, alles andere für diese.

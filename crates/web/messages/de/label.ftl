@@ -56,6 +56,11 @@ field-person = Name der Person, die dafür einsteht
 field-address = Anschrift
 field-country = Herstellungsland
 field-contact = Telefon oder E-Mail
+field-site = Ihre Seite im Netz
+field-site-as = Auf dem Etikett
+site-as-nothing = keine Adresse
+site-as-text = als Text
+site-as-code = als QR-Code
 field-shape = Etikett
 shape-flat = flach
 shape-wrap = rundum
@@ -122,10 +127,15 @@ allergen-not-in-uk = in der Europäischen Union verlangt, hier nicht
 
 say-external-use = Nur zur äußerlichen Anwendung.
 say-eyes = Kontakt mit den Augen vermeiden.
-say-small-children = Nicht für Kinder unter drei Jahren.
+say-small-children = Nicht für Kinder unter 3 Jahren verwenden.
 say-vitamin-a = Enthält Vitamin A. Vor Verwendung die tägliche Aufnahme berücksichtigen.
 say-formaldehyde = Setzt Formaldehyd frei.
 say-sun = Macht die Haut empfindlicher für Sonne: Sonnenschutz verwenden.
+say-ammonia = Enthält Ammoniak.
+say-resorcinol = Enthält Resorcin.
+say-powder = Puder von Nase und Mund des Kindes fernhalten.
+say-nappy-area = Nicht im Windelbereich anwenden.
+say-under-ten = Nicht für Kinder unter 10 Jahren verwenden.
 say-stop = Nicht weiter verwenden, wenn die Haut rot wird, juckt oder brennt.
 say-out-of-reach = Außerhalb der Reichweite von Kindern aufbewahren.
 statement-asked = verlangt wegen { $about } ({ $source })
@@ -134,6 +144,7 @@ statement-advised = übliche Praxis
 
 ## Was fehlt.
 
+missing-sentence = Weggelassen, obwohl das Recht es verlangt: „{ $sentence }“ { $source }.
 missing-person-eu = Name und Anschrift der verantwortlichen Person in der Europäischen Union. Das Recht verlangt sie, wenn es verkauft oder verschenkt wird.
 missing-person-uk = Name und Anschrift der verantwortlichen Person im Vereinigten Königreich. Das Recht verlangt sie, wenn es verkauft oder verschenkt wird.
 missing-person-us = Name und Geschäftssitz von Hersteller, Abfüller oder Vertrieb.
@@ -160,11 +171,25 @@ wording-biocide = „{ $found }“ ({ $place }) verspricht eine Wirkung auf Keim
 wording-sun = „{ $found }“ ({ $place }) verspricht Sonnenschutz: Der muss gemessen werden und macht in den Vereinigten Staaten ein Arzneimittel daraus. { $source }
 wording-claim = „{ $found }“ ({ $place }) muss wahr und belegbar sein und darf andere nicht herabsetzen. { $source }
 
+## Eine Adresse darauf.
+
+wrong-link-space = Eine Adresse hat kein Leerzeichen: zum Beispiel hersteller.example/balsam oder https://hersteller.example/balsam.
+wrong-link-letter = „{ $letter }“ kann in einer Adresse nicht stehen: Kopieren Sie die Adresse, wie der Browser sie schreibt, zum Beispiel https://hersteller.example/balsam.
+wrong-link-scheme = Mit „{ $scheme }“ beginnt keine Adresse einer Seite: zum Beispiel https://hersteller.example/balsam oder hersteller.example/balsam.
+wrong-link-no-host = Der Name der Seite fehlt: zum Beispiel https://hersteller.example/balsam oder hersteller.example/balsam.
+wrong-link-host = „{ $host }“ ist kein Name einer Seite: zum Beispiel https://hersteller.example/balsam oder hersteller.example/balsam.
+wrong-link-too-long = { $letters } Zeichen sind zu viele für ein Etikett: höchstens { $most }.
+missing-link = Tragen Sie die Adresse ein, die auf dem Etikett stehen soll.
+link-too-long = Die Adresse passt nicht auf dieses Etikett und fehlt darauf. Nehmen Sie eine kürzere oder ein größeres Etikett.
+code-too-large = Der QR-Code passt nicht auf dieses Etikett und fehlt darauf: Er braucht { $side } in jeder Richtung, bei Modulen von mindestens { $module } (übliche Praxis, damit ein Telefon ihn liest) und vier leeren Modulen ringsum. Nehmen Sie eine kürzere Adresse oder ein größeres Etikett.
+code-there = Der QR-Code misst { $side } in jeder Richtung, mit dem leeren Rand von vier Modulen, den ISO/IEC 18004 verlangt; ein Modul misst { $module } (mindestens { $least }: übliche Praxis). Er enthält die Adresse und sonst nichts. Probieren Sie einen gedruckten mit einem Telefon aus.
+
 ## Zeichnen und drucken.
 
 size-flat = { $width } × { $height }
 size-round = { $diameter } Durchmesser
 art = Das Etikett, { $size }: { $name }.
+art-with-code = Das Etikett, { $size }: { $name }, mit einem QR-Code von { $address }.
 too-small = Auf { $size } passt es nicht in Buchstaben von { $least }. Ein größeres Etikett nehmen oder die Bestandteile auf einen Beileger oder Anhänger drucken.
 larger-than-paper = { $size } ist größer als das Papier, oder es sind keine Etiketten verlangt.
 letters-text = Kleine Buchstaben
@@ -198,6 +223,8 @@ page-wording = Wörter zum Überdenken
 page-product = Das Produkt
 page-maker = Wer dafür einsteht
 page-makerHelp = Auf diesem Gerät gespeichert, für jedes Etikett.
+page-link = Eine Adresse darauf
+page-linkHelp = Die Adresse bleibt auf diesem Gerät, für jedes Etikett. Es wird nichts hinzugefügt.
 page-drawn = Das Etikett
 page-lettering = Buchstaben
 page-printing = Drucken

@@ -14,6 +14,11 @@ about-planned =
         [one] Planned: one unit of { $volume }, { $batch } in all.
        *[other] Planned: { $units } units of { $volume }, { $batch } in all.
     }
+about-planned-kinds =
+    { $units ->
+        [one] Planned: one unit, { $batch } in all.
+       *[other] Planned: { $units } units of several kinds, { $batch } in all.
+    }
 about-made =
     { $units ->
         [0] Made last: lot { $lot }, { $batch } weighed in.
@@ -25,6 +30,12 @@ headline-unit-least = at least, for one unit
 headline-hundred-least = at least, for 100 g
 headline-hundred = for 100 g
 headline-batch = for the batch
+headline-unit-of = for one unit: { $kind }
+headline-unit-of-least = at least, for one unit: { $kind }
+figure-unit-of = One unit: { $kind }
+how-unit-of = Content { $content }, by its share of the mass filled; packaging { $packaging }.
+how-unit-sold = With your margin { $amount }.
+kinds-without-price = Containers without a price, which every sum lacks: { $kinds }. A container that cost nothing is 0.
 figure-unit = One unit
 figure-batch = The batch
 figure-hundred = 100 g
@@ -46,6 +57,8 @@ price-unknown = no price
 price-at-least = at least { $amount }
 unpriced = Without a price or a pack size, and missing from every sum: { $names }. Open a material below and fill both in.
 other-currency = Priced in another currency than { $currency }, and missing from every sum: { $names }. No rates are known here.
+prices-of-day = Materials cost what was noted by { $day }, when this batch was made. What has to be bought below costs what it costs today.
+prices-of-day-but = Materials cost what was noted by { $day }, when this batch was made; with no price noted by then, at today’s: { $names }. What has to be bought below costs what it costs today.
 no-container-price = The container has no price yet: every sum lacks it. A container that cost nothing is 0.
 no-labour = No labour is counted.
 no-hourly = The hours are known, but not what an hour costs: no labour is counted.
@@ -60,6 +73,12 @@ basis-made = the batch made last, lot { $lot }
 basis-plan = the batch that is planned
 field-units = Units
 field-volume = One holds
+field-name = Called
+field-first = Of this kind
+first-number = as many as are planned: { $count }
+first-rest = as many as there is enough for
+field-kind-count = How many; empty: the rest
+takes-kind-count = a whole number from 1, such as 4; empty for the rest
 field-walls = Container made of
 walls-unsaid = not said
 walls-glass = glass
@@ -107,6 +126,17 @@ figure-gives = Can be got out of one
 stays-inside = { $share } of it stays in the dispenser.
 size-filled = { $count }, { $left } left
 from-to = { $fewest } to { $most }
+kind-of-volume = Container of { $volume }
+left-of-kinds = Less than the smallest that takes the rest, or than those that are short.
+one-takes-and-gives = One takes { $mass }; { $gives } can be got out of it.
+kind-short =
+    { $count ->
+        [one] One is short: { $kind }. What comes out does not fill it.
+       *[other] { $count } are short: { $kind }. What comes out does not fill them.
+    }
+no-kind-takes-rest = No kind takes the rest. Empty a number, and that kind does.
+plan-kinds = Plan { $mass }, which fills them all
+misfit-of = { $kind }: { $misfit }
 misfit-scent = Essential oils and perfume soften polystyrene and its copolymers: it crazes, and takes the scent in. Take glass, PET or PP. { $source }.
 misfit-acid = Below pH 4 the oxide on bare aluminium does not hold: it pits, and aluminium gets into the product. Take a lacquered one or glass. { $source }.
 misfit-alkali = Above pH 8.5 the oxide on bare aluminium does not hold: it dissolves and gives off hydrogen. Take glass, PE or PP. { $source }.
@@ -131,6 +161,17 @@ to-buy-in-all =
     { $count ->
         [one] One material to buy: { $amount }, as far as prices are known.
        *[other] { $count } materials to buy: { $amount }, as far as prices are known.
+    }
+pieces =
+    { $count ->
+        [one] one piece
+       *[other] { $count } pieces
+    }
+to-buy-with-containers =
+    { $count ->
+        [0] Containers to buy: { $amount }, as far as prices are known.
+        [one] One material and the containers to buy: { $amount }, as far as prices are known.
+       *[other] { $count } materials and the containers to buy: { $amount }, as far as prices are known.
     }
 list-head =
     { $batches ->
@@ -175,6 +216,11 @@ page-lines = Where it goes
 page-sums = Sums
 page-batch = How much
 page-containers = Containers of this batch
+page-kinds = Further kinds of containers
+page-kindsHelp = Kinds with a number are filled first, in their order; what is left goes into those without one.
+page-addKind = Add a kind
+page-removeKind = Remove
+page-buyContainers = Containers to buy
 page-sizes = In other sizes
 page-work = Work and margin
 page-workHelp = An hour’s cost and the currency are kept for every formula, the rest with this one.

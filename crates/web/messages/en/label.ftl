@@ -56,6 +56,11 @@ field-person = Name of who answers for it
 field-address = Address
 field-country = Country it is made in
 field-contact = Telephone or e-mail
+field-site = Your page on the web
+field-site-as = On the label
+site-as-nothing = no address
+site-as-text = as text
+site-as-code = as a QR code
 field-shape = Label
 shape-flat = flat
 shape-wrap = around
@@ -122,10 +127,15 @@ allergen-not-in-uk = asked for in the European Union, not here
 
 say-external-use = For external use only.
 say-eyes = Avoid contact with eyes.
-say-small-children = Not for children under three.
+say-small-children = Not to be used for children under 3 years of age.
 say-vitamin-a = Contains Vitamin A. Consider your daily intake before use.
 say-formaldehyde = Releases formaldehyde.
 say-sun = Makes skin more sensitive to the sun: use sun protection.
+say-ammonia = Contains ammonia.
+say-resorcinol = Contains resorcinol.
+say-powder = Keep powder away from children’s nose and mouth.
+say-nappy-area = Do not use on the nappy area.
+say-under-ten = Not to be used for children under 10 years of age.
 say-stop = Stop using it if skin reddens, itches or burns.
 say-out-of-reach = Keep out of reach of children.
 statement-asked = asked for: { $about } ({ $source })
@@ -134,6 +144,7 @@ statement-advised = common practice
 
 ## What is missing.
 
+missing-sentence = Left off, though the law asks for it: “{ $sentence }” { $source }.
 missing-person-eu = Name and address of the responsible person in the European Union. Law asks for it when it is sold or given away.
 missing-person-uk = Name and address of the responsible person in the United Kingdom. Law asks for it when it is sold or given away.
 missing-person-us = Name and place of business of the maker, packer or distributor.
@@ -160,11 +171,25 @@ wording-biocide = “{ $found }” ({ $place }) says it acts on germs or pests: 
 wording-sun = “{ $found }” ({ $place }) claims sun protection: that has to be measured, and is a drug in the United States. { $source }
 wording-claim = “{ $found }” ({ $place }) has to be true and provable, and must not run others down. { $source }
 
+## An address on it.
+
+wrong-link-space = An address has no space in it: write it as maker.example/balm or https://maker.example/balm.
+wrong-link-letter = “{ $letter }” cannot stand in an address: copy the address as the browser writes it, such as https://maker.example/balm.
+wrong-link-scheme = “{ $scheme }” begins no address of a page: write https://maker.example/balm, or maker.example/balm.
+wrong-link-no-host = The name of the page is missing: write https://maker.example/balm, or maker.example/balm.
+wrong-link-host = “{ $host }” is no name of a page: write https://maker.example/balm, or maker.example/balm.
+wrong-link-too-long = { $letters } characters are too many for a label: at most { $most }.
+missing-link = Fill in the address that is to stand on the label.
+link-too-long = The address does not fit on this label and is left off. Take a shorter one, or a larger label.
+code-too-large = The QR code does not fit on this label and is left off: it needs { $side } each way, in modules of at least { $module } (common practice for a phone to read it) with four of them left empty around it. Take a shorter address, or a larger label.
+code-there = The QR code is { $side } each way, with the empty edge of four modules that ISO/IEC 18004 asks for; a module is { $module } (at least { $least }: common practice). It holds the address and nothing else. Try a printed one with a phone.
+
 ## Drawing and printing.
 
 size-flat = { $width } by { $height }
 size-round = { $diameter } across
 art = The label, { $size }: { $name }.
+art-with-code = The label, { $size }: { $name }, with a QR code of { $address }.
 too-small = It does not fit on { $size } in letters of { $least }. Take a larger label, or put the ingredients on a leaflet or card that goes along.
 larger-than-paper = { $size } is larger than the paper, or no labels are asked for.
 letters-text = Small letters
@@ -198,6 +223,8 @@ page-wording = Words to think over
 page-product = The product
 page-maker = Who answers for it
 page-makerHelp = Kept on this device, for every label.
+page-link = An address on it
+page-linkHelp = The address is kept on this device, for every label. Nothing is added to it.
 page-drawn = The label
 page-lettering = Letters
 page-printing = Print

@@ -14,6 +14,11 @@ about-planned =
         [one] Prévu : une unité de { $volume }, { $batch } en tout.
        *[other] Prévu : { $units } unités de { $volume }, { $batch } en tout.
     }
+about-planned-kinds =
+    { $units ->
+        [one] Prévu : une unité, { $batch } en tout.
+       *[other] Prévu : { $units } unités de plusieurs sortes, { $batch } en tout.
+    }
 about-made =
     { $units ->
         [0] Dernière préparation : lot { $lot }, { $batch } pesés.
@@ -25,6 +30,12 @@ headline-unit-least = au moins, pour une unité
 headline-hundred-least = au moins, pour 100 g
 headline-hundred = pour 100 g
 headline-batch = pour la préparation
+headline-unit-of = pour une unité : { $kind }
+headline-unit-of-least = au moins, pour une unité : { $kind }
+figure-unit-of = Une unité : { $kind }
+how-unit-of = Contenu { $content }, selon sa part de la masse remplie ; emballage { $packaging }.
+how-unit-sold = Avec votre marge { $amount }.
+kinds-without-price = Contenants sans prix, qui manquent à chaque somme : { $kinds }. Un contenant qui n’a rien coûté vaut 0.
 figure-unit = Une unité
 figure-batch = La préparation
 figure-hundred = 100 g
@@ -46,6 +57,8 @@ price-unknown = pas de prix
 price-at-least = au moins { $amount }
 unpriced = Sans prix ou sans contenance, absents de toutes les sommes : { $names }. Ouvrir la matière ci-dessous et indiquer les deux.
 other-currency = Prix dans une autre monnaie que { $currency }, absents de toutes les sommes : { $names }. Aucun taux n’est connu ici.
+prices-of-day = Les matières coûtent ce qui était noté au { $day }, quand ce lot a été fabriqué. Ce qui est à acheter ci-dessous coûte son prix d’aujourd’hui.
+prices-of-day-but = Les matières coûtent ce qui était noté au { $day }, quand ce lot a été fabriqué ; sans prix noté jusque-là, au prix d’aujourd’hui : { $names }. Ce qui est à acheter ci-dessous coûte son prix d’aujourd’hui.
 no-container-price = Le récipient n’a pas encore de prix : il manque dans toutes les sommes. Ce qui n’a rien coûté vaut 0.
 no-labour = Le travail n’est pas compté.
 no-hourly = Le temps est connu, mais pas le coût d’une heure : le travail n’est pas compté.
@@ -60,6 +73,12 @@ basis-made = la dernière préparation, lot { $lot }
 basis-plan = la préparation prévue
 field-units = Unités
 field-volume = Une contient
+field-name = Nom
+field-first = De cette sorte
+first-number = autant que prévu : { $count }
+first-rest = autant que le contenu le permet
+field-kind-count = Combien ; vide : le reste
+takes-kind-count = un nombre entier à partir de 1, par exemple 4 ; vide pour le reste
 field-walls = Récipient en
 walls-unsaid = non précisé
 walls-glass = verre
@@ -107,6 +126,17 @@ figure-gives = Utilisable par récipient
 stays-inside = { $share } reste dans le distributeur.
 size-filled = { $count }, reste { $left }
 from-to = { $fewest } à { $most }
+kind-of-volume = Contenant de { $volume }
+left-of-kinds = Moins que n’en prend le plus petit qui reçoit le reste, ou que ceux qui manquent.
+one-takes-and-gives = Un contenant prend { $mass } ; on peut en retirer { $gives }.
+kind-short =
+    { $count ->
+        [one] Il en manque un : { $kind }. Ce qui sort ne suffit pas à le remplir.
+       *[other] Il en manque { $count } : { $kind }. Ce qui sort ne suffit pas à les remplir.
+    }
+no-kind-takes-rest = Aucune sorte ne reçoit le reste. Videz un nombre, et cette sorte le reçoit.
+plan-kinds = Prévoir { $mass }, qui les remplit tous
+misfit-of = { $kind } : { $misfit }
 misfit-scent = Huiles essentielles et parfum ramollissent le polystyrène et ses copolymères : il se fendille et absorbe l’odeur. Préférer verre, PET ou PP. { $source }.
 misfit-acid = Sous pH 4, l’oxyde de l’aluminium nu ne tient pas : il se pique, et de l’aluminium passe dans le produit. Préférer un métal verni ou le verre. { $source }.
 misfit-alkali = Au-dessus de pH 8,5, l’oxyde de l’aluminium nu ne tient pas : il se dissout en dégageant de l’hydrogène. Préférer verre, PE ou PP. { $source }.
@@ -131,6 +161,17 @@ to-buy-in-all =
     { $count ->
         [one] { $count } matière à acheter : { $amount }, pour ce dont le prix est connu.
        *[other] { $count } matières à acheter : { $amount }, pour ce dont le prix est connu.
+    }
+pieces =
+    { $count ->
+        [one] une pièce
+       *[other] { $count } pièces
+    }
+to-buy-with-containers =
+    { $count ->
+        [0] Contenants à acheter : { $amount }, pour autant que les prix soient connus.
+        [one] Une matière et les contenants à acheter : { $amount }, pour autant que les prix soient connus.
+       *[other] { $count } matières et les contenants à acheter : { $amount }, pour autant que les prix soient connus.
     }
 list-head =
     { $batches ->
@@ -175,6 +216,11 @@ page-lines = D’où vient le coût
 page-sums = Sommes
 page-batch = Combien
 page-containers = Récipients de cette préparation
+page-kinds = Autres sortes de contenants
+page-kindsHelp = Les sortes avec un nombre sont remplies d’abord, dans leur ordre ; le reste va dans celles qui n’en ont pas.
+page-addKind = Ajouter une sorte
+page-removeKind = Retirer
+page-buyContainers = Contenants à acheter
 page-sizes = Dans d’autres tailles
 page-work = Travail et marge
 page-workHelp = Le coût d’une heure et la monnaie valent pour toutes les formules, le reste pour celle-ci.

@@ -56,6 +56,11 @@ field-person = Nom de la personne responsable
 field-address = Adresse
 field-country = Pays de fabrication
 field-contact = Téléphone ou courriel
+field-site = Votre page sur le web
+field-site-as = Sur l’étiquette
+site-as-nothing = aucune adresse
+site-as-text = en toutes lettres
+site-as-code = en code QR
 field-shape = Étiquette
 shape-flat = plate
 shape-wrap = tout autour
@@ -122,10 +127,15 @@ allergen-not-in-uk = exigé dans l’Union européenne, pas ici
 
 say-external-use = Usage externe uniquement.
 say-eyes = Éviter le contact avec les yeux.
-say-small-children = Ne pas utiliser chez les enfants de moins de trois ans.
+say-small-children = Ne pas utiliser chez les enfants de moins de 3 ans.
 say-vitamin-a = Contient de la vitamine A. Tenir compte de votre apport journalier avant utilisation.
 say-formaldehyde = Libère du formaldéhyde.
 say-sun = Rend la peau plus sensible au soleil : se protéger du soleil.
+say-ammonia = Contient de l’ammoniaque.
+say-resorcinol = Contient du résorcinol.
+say-powder = Tenir la poudre à l’écart du nez et de la bouche de l’enfant.
+say-nappy-area = Ne pas utiliser sur le siège.
+say-under-ten = Ne pas utiliser chez les enfants de moins de 10 ans.
 say-stop = Cesser l’utilisation si la peau rougit, démange ou brûle.
 say-out-of-reach = Tenir hors de portée des enfants.
 statement-asked = exigé à cause de { $about } ({ $source })
@@ -134,6 +144,7 @@ statement-advised = usage courant
 
 ## Ce qui manque.
 
+missing-sentence = Omis, alors que la loi le demande : « { $sentence } » { $source }.
 missing-person-eu = Nom et adresse de la personne responsable dans l’Union européenne. La loi les exige si le produit est vendu ou offert.
 missing-person-uk = Nom et adresse de la personne responsable au Royaume-Uni. La loi les exige si le produit est vendu ou offert.
 missing-person-us = Nom et siège du fabricant, du conditionneur ou du distributeur.
@@ -160,11 +171,25 @@ wording-biocide = « { $found } » ({ $place }) promet d’agir sur des germes
 wording-sun = « { $found } » ({ $place }) promet une protection solaire : elle doit être mesurée, et en fait un médicament aux États-Unis. { $source }
 wording-claim = « { $found } » ({ $place }) doit être vrai et prouvé, et ne pas dénigrer les autres. { $source }
 
+## Une adresse dessus.
+
+wrong-link-space = Une adresse ne contient pas d’espace : par exemple fabricant.example/baume ou https://fabricant.example/baume.
+wrong-link-letter = « { $letter } » ne peut pas figurer dans une adresse : copiez l’adresse telle que le navigateur l’écrit, par exemple https://fabricant.example/baume.
+wrong-link-scheme = Aucune adresse de page ne commence par « { $scheme } » : écrivez par exemple https://fabricant.example/baume ou fabricant.example/baume.
+wrong-link-no-host = Il manque le nom de la page : écrivez par exemple https://fabricant.example/baume ou fabricant.example/baume.
+wrong-link-host = « { $host } » n’est pas un nom de page : écrivez par exemple https://fabricant.example/baume ou fabricant.example/baume.
+wrong-link-too-long = { $letters } caractères, c’est trop pour une étiquette : { $most } au plus.
+missing-link = Indiquez l’adresse qui doit figurer sur l’étiquette.
+link-too-long = L’adresse ne tient pas sur cette étiquette et n’y figure pas. Prenez une adresse plus courte ou une étiquette plus grande.
+code-too-large = Le code QR ne tient pas sur cette étiquette et n’y figure pas : il lui faut { $side } de côté, avec des modules d’au moins { $module } (usage courant pour qu’un téléphone le lise) et quatre modules vides tout autour. Prenez une adresse plus courte ou une étiquette plus grande.
+code-there = Le code QR mesure { $side } de côté, avec la marge vide de quatre modules que demande la norme ISO/IEC 18004 ; un module mesure { $module } (au moins { $least } : usage courant). Il contient l’adresse et rien d’autre. Essayez-en un imprimé avec un téléphone.
+
 ## Dessin et impression.
 
 size-flat = { $width } × { $height }
 size-round = { $diameter } de diamètre
 art = L’étiquette, { $size } : { $name }.
+art-with-code = L’étiquette, { $size } : { $name }, avec un code QR de { $address }.
 too-small = Elle ne tient pas sur { $size } en lettres de { $least }. Prendre une étiquette plus grande, ou mettre les ingrédients sur une notice ou une carte jointe.
 larger-than-paper = { $size } dépasse le papier, ou aucune étiquette n’est demandée.
 letters-text = Petites lettres
@@ -198,6 +223,8 @@ page-wording = Mots à revoir
 page-product = Le produit
 page-maker = La personne responsable
 page-makerHelp = Enregistré sur cet appareil, pour chaque étiquette.
+page-link = Une adresse dessus
+page-linkHelp = L’adresse reste sur cet appareil, pour toutes les étiquettes. Rien n’y est ajouté.
 page-drawn = L’étiquette
 page-lettering = Lettres
 page-printing = Imprimer

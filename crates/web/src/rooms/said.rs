@@ -118,7 +118,7 @@ lazy! {
         } else if kind.starts_with("label.") {
             crate::rooms::label::sentences::what_field_takes(kind, mark)
         } else if kind.starts_with("cost.") {
-            crate::rooms::costs::sentences::what_field_takes(kind)
+            crate::rooms::costs::sentences::what_field_takes(field)
         } else {
             sentences_extract::what_field_takes(field, mark)
         }

@@ -341,8 +341,8 @@ impl Stillroom {
     /// # Errors
     /// Never by what a person did.
     #[wasm_bindgen(js_name = linkOf)]
-    pub fn link_of(&self, formula: &str, address: &str) -> Result<Ts<LinkView>, JsError> {
-        link_of(self, formula_id(formula)?, address)
+    pub fn link_of(&self, formula: &str, address: &str, with_notes: bool) -> Result<Ts<LinkView>, JsError> {
+        link_of(self, formula_id(formula)?, address, with_notes)
     }
 }
 

@@ -128,8 +128,13 @@ lazy! {
 }
 
 lazy! {
-    share "27" pub(super) fn link_of(seam: &Stillroom, id: FormulaId, address: &str) -> Handed<LinkView> {
-        Ok(seam.session.link_of(id, address).into_ts()?)
+    share "27" pub(super) fn link_of(
+        seam: &Stillroom,
+        id: FormulaId,
+        address: &str,
+        with_notes: bool
+    ) -> Handed<LinkView> {
+        Ok(seam.session.link_of(id, address, with_notes).into_ts()?)
     } else { Err(not_here()) }
 }
 

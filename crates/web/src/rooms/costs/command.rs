@@ -18,6 +18,15 @@ commands! {
         /// As typed or chosen; empty for what is worked out or not counted.
         text: String as "string",
     },
+    /// List another kind of container.
+    "add-container-kind" AddContainerKind {},
+    /// Take a kind of container off the list.
+    "remove-container-kind" RemoveContainerKind {
+        /// Its key.
+        kind: String as "string",
+    },
+    /// Plan the batch that fills as many of each kind as are wanted.
+    "plan-container-kinds" PlanContainerKinds {},
     /// Take in the prices of the table that was read.
     "take-prices" TakePrices {},
 }

@@ -2,7 +2,7 @@
 
 use crate::messages::{batches as says_batches, common, costs as says, sentences as sentences_common};
 use crate::rooms::batches::view::RemarkView;
-use crate::rooms::costs::fields::Costed;
+use crate::rooms::costs::kinds::{Filling, KindOf};
 use crate::rooms::costs::sentences as sentences_costs;
 use crate::rooms::costs::view::{CostSizeView, CostsView};
 use crate::rooms::extracts::view::FigureView;
@@ -12,7 +12,7 @@ use rust_decimal::{Decimal, RoundingStrategy};
 use stillroom_core::batch_plan::Containers;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::number::{with_unit, write_between};
-use stillroom_core::packaging::{DensityBand, Filled, fill, misfits};
+use stillroom_core::packaging::{Walls, fill, misfits};
 use stillroom_core::source::Citation;
 use stillroom_core::{Class, Formula, Grams, MaterialSource, Millilitres, Percent};
 
@@ -20,25 +20,13 @@ use stillroom_core::{Class, Formula, Grams, MaterialSource, Millilitres, Percent
 const USUAL_SIZES: [i64; 6] = [15, 30, 50, 100, 200, 250];
 
 impl Session {
-    /// How many containers what came out fills; `None` where no density is known.
-    pub(crate) fn fill_containers(
-        formula: &Formula,
-        evaluation: &Evaluation,
-        out: Grams,
-        costed: &Costed,
-    ) -> Option<(DensityBand, Filled)> {
-        let containers = &formula.batch.containers;
-        let band = DensityBand::of(containers.density, evaluation.density)?;
-        Some((band, fill(out, containers, &band, costed.percent("stays")).ok()?))
-    }
-
     pub(crate) fn show_filling(
         &self,
         containers: &Containers,
         out: Grams,
         came: &str,
-        filled: Option<(DensityBand, Filled)>,
-        costed: &Costed,
+        filling: Option<&Filling>,
+        kinds: &[KindOf],
         view: &mut CostsView,
     ) {
         let figure = |label: &str, value: String, range: String, how: String| FigureView {
@@ -49,10 +37,11 @@ impl Session {
             source: String::new(),
         };
         view.filling.push(figure(says::figure_out(), self.shown_mass(out), String::new(), came.to_owned()));
-        let Some((band, filled)) = filled else {
+        let Some(filling) = filling else {
             view.said.push(RemarkView { tone: "caution", text: says::no_density().to_owned() });
             return;
         };
+        let band = &filling.band;
         let density = |value: Decimal| {
             with_unit(&write_between(value.round_dp(3), 2, 3, self.mark()), common::unit_gram_per_millilitre())
         };
@@ -62,28 +51,34 @@ impl Session {
         } else {
             says::filled_reckoned(&likely, &density(band.low.value()), &density(band.high.value()))
         };
-        view.filling.push(figure(
-            says::figure_full(),
-            says::full_containers(filled.count as usize, &self.volume(containers.volume)),
-            span(filled),
-            how,
-        ));
-        let one = says::one_takes(&self.shown_mass(filled.each));
-        view.filling.push(figure(says::figure_left(), self.shown_mass(filled.left), String::new(), one));
-        let stays = costed.percent("stays");
-        if !stays.is_zero() {
-            let share = with_unit(&write_between(stays.value(), 0, 2, self.mark()), "%");
-            let how = says::stays_inside(&share);
-            view.filling.push(figure(says::figure_gives(), self.shown_mass(filled.gives), String::new(), how));
+        match (kinds, filling.shared.kinds.as_slice()) {
+            ([one], [filled]) => {
+                view.filling.push(figure(
+                    says::figure_full(),
+                    says::full_containers(filled.count as usize, &self.volume(containers.volume)),
+                    span(filled.fewest, filled.most),
+                    how,
+                ));
+                let takes = says::one_takes(&self.shown_mass(filled.each));
+                let left = self.shown_mass(filling.shared.left);
+                view.filling.push(figure(says::figure_left(), left, String::new(), takes));
+                let stays = one.kind.stays;
+                if !stays.is_zero() {
+                    let share = with_unit(&write_between(stays.value(), 0, 2, self.mark()), "%");
+                    let how = says::stays_inside(&share);
+                    view.filling.push(figure(says::figure_gives(), self.shown_mass(filled.gives), String::new(), how));
+                }
+            }
+            _ => self.show_shared(kinds, filling, how, view),
         }
         for size in USUAL_SIZES {
             let Ok(volume) = Millilitres::new(Decimal::from(size)) else { continue };
             let other = Containers { volume, ..*containers };
-            let Ok(filled) = fill(out, &other, &band, Percent::ZERO) else { continue };
+            let Ok(filled) = fill(out, &other, band, Percent::ZERO) else { continue };
             view.sizes.push(CostSizeView {
                 size: self.volume(volume),
                 count: says::size_filled(&filled.count.to_string(), &self.shown_mass(filled.left)),
-                range: span(filled),
+                range: span(filled.fewest, filled.most),
             });
         }
     }
@@ -93,21 +88,33 @@ impl Session {
         &self,
         formula: &Formula,
         evaluation: &Evaluation,
-        costed: &Costed,
+        kinds: &[KindOf],
         view: &mut CostsView,
     ) {
-        let Some(walls) = costed.walls() else { return };
+        let mut walls: Vec<(Walls, &str)> = Vec::new();
+        for each in kinds {
+            // Of several kinds of one wall the first is named.
+            if let Some(of) = each.walls.filter(|of| !walls.iter().any(|(known, _)| known == of)) {
+                walls.push((of, &each.name));
+            }
+        }
+        if walls.is_empty() {
+            return;
+        }
         let contents = self.contents_of(formula, evaluation);
         let scents = [Class::EssentialOil, Class::Fragrance];
         let scent = contents.present.iter().filter(|each| scents.contains(&each.class)).map(|each| each.percent).sum();
         let ph = contents.ph().map(|band| (band.low(), band.high()));
-        for (misfit, citation) in misfits(walls, scent, ph, contents.is_dry()) {
-            let source = match citation {
-                Citation::COMMON_PRACTICE => says_batches::common_practice().to_owned(),
-                citation => sentences_findings::citation(&citation),
-            };
-            let text = sentences_costs::misfit(misfit, &source);
-            view.misfits.push(RemarkView { tone: "caution", text });
+        for (walls, name) in walls {
+            for (misfit, citation) in misfits(walls, scent, ph, contents.is_dry()) {
+                let source = match citation {
+                    Citation::COMMON_PRACTICE => says_batches::common_practice().to_owned(),
+                    citation => sentences_findings::citation(&citation),
+                };
+                let text = sentences_costs::misfit(misfit, &source);
+                let text = if kinds.len() > 1 { says::misfit_of(name, &text) } else { text };
+                view.misfits.push(RemarkView { tone: "caution", text });
+            }
         }
         if view.misfits.is_empty() {
             view.misfits.push(RemarkView { tone: "note", text: says::misfit_none().to_owned() });
@@ -139,9 +146,9 @@ impl Session {
 }
 
 /// How many at least and at most, where that is not the same.
-fn span(filled: Filled) -> String {
-    if filled.fewest == filled.most {
+pub(crate) fn span(fewest: u32, most: u32) -> String {
+    if fewest == most {
         return String::new();
     }
-    says::from_to(&filled.fewest.to_string(), &filled.most.to_string())
+    says::from_to(&fewest.to_string(), &most.to_string())
 }

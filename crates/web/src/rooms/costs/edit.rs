@@ -10,8 +10,11 @@ use crate::session::Session;
 use rust_decimal::Decimal;
 use stillroom_core::Currency;
 use stillroom_core::batch_plan::{BatchWay, MOST_CONTAINERS};
-use stillroom_core::number::{NumberError, read_plain};
+use stillroom_core::number::{NumberError, read_plain, read_volume};
 use stillroom_exchange::label::LabelFields;
+
+/// Longest name of a kind of container, in characters.
+const LONGEST_KIND_NAME: usize = 60;
 
 /// Whether the page shows the costs.
 #[derive(Debug, Default, Clone, Copy)]
@@ -27,6 +30,9 @@ impl Session {
                 Answer::default()
             }
             CostsCommand::SetCostField { field, text } => self.set_cost_field(&field, &text),
+            CostsCommand::AddContainerKind {} => self.add_kind(),
+            CostsCommand::RemoveContainerKind { kind } => self.remove_kind(&kind),
+            CostsCommand::PlanContainerKinds {} => self.plan_kinds(),
             CostsCommand::TakePrices {} => self.take_prices(),
         }
     }
@@ -68,7 +74,20 @@ impl Session {
         let kept = match takes(name) {
             Some(Takes::Choice(takes)) if text.is_empty() || takes(text) => text.to_owned(),
             Some(Takes::Choice(_)) | None => return Answer::default(),
+            Some(Takes::Volume) => match read_volume(text, mark, self.settings.volume_unit) {
+                Ok(volume) if volume.is_zero() => {
+                    let (minimum, maximum) = (Decimal::ONE, Decimal::from(MOST_CONTAINERS));
+                    return about(
+                        field,
+                        Err(NumberError::OutOfRange { value: volume.value(), minimum, maximum }),
+                        mark,
+                    );
+                }
+                Ok(volume) => volume.value().normalize().to_string(),
+                Err(error) => return about(field, Err(error), mark),
+            },
             Some(_) if text.is_empty() => String::new(),
+            Some(Takes::Text) => text.chars().filter(|letter| !letter.is_control()).take(LONGEST_KIND_NAME).collect(),
             Some(Takes::Currency) => match Currency::new(&text.to_ascii_uppercase()) {
                 Ok(currency) => currency.code().to_owned(),
                 Err(error) => {

@@ -5,9 +5,10 @@ use crate::rooms::costs::sentences as sentences_costs;
 use crate::rooms::costs::view::CostFieldView;
 use crate::rooms::extracts::view::ChoiceView;
 use rust_decimal::Decimal;
+use stillroom_core::batch_plan::{BatchWay, MOST_CONTAINERS};
 use stillroom_core::number::{DecimalMark, write_between};
 use stillroom_core::packaging::Walls;
-use stillroom_core::{Currency, Percent};
+use stillroom_core::{Currency, Formula, Percent};
 use stillroom_exchange::label::LabelFields;
 
 /// Highest amount of money that is taken.
@@ -24,11 +25,29 @@ pub(crate) enum Takes {
         whole: bool,
     },
     Currency,
+    Text,
+    /// A volume, kept in millilitres.
+    Volume,
 }
+
+/// What the fields of further kinds of containers begin with.
+pub(crate) const FURTHER_KINDS: [&str; 5] = ["k2", "k3", "k4", "k5", "k6"];
 
 /// What a field takes; `None` where there is no such field.
 pub(crate) fn takes(name: &str) -> Option<Takes> {
+    if let Some((key, name)) = name.split_once(':') {
+        return match name {
+            _ if !FURTHER_KINDS.contains(&key) => None,
+            "volume" => Some(Takes::Volume),
+            "count" => Some(Takes::Number { most: MOST_CONTAINERS, whole: true }),
+            "headspace" => Some(Takes::Number { most: 90, whole: false }),
+            "name" | "stays" | "price" | "further" | "walls" => takes(name),
+            _ => None,
+        };
+    }
     Some(match name {
+        "name" => Takes::Text,
+        "first" => Takes::Choice(|word| ["number", "rest"].contains(&word)),
         "basis" => Takes::Choice(|word| word == "plan"),
         "walls" => Takes::Choice(|word| Walls::from_word(word).is_some()),
         "price" | "further" | "hour" => Takes::Number { most: HIGHEST_AMOUNT, whole: false },
@@ -75,8 +94,18 @@ impl Costed {
         self.number(name).and_then(|value| Percent::new(value).ok()).unwrap_or(Percent::ZERO)
     }
 
-    pub(crate) fn walls(&self) -> Option<Walls> {
-        Walls::from_word(self.text("walls"))
+    /// Whether as many of the kind of the plan are filled as there is enough for, and not so many.
+    pub(crate) fn first_takes_rest(&self, formula: &Formula) -> bool {
+        match self.text("first") {
+            "number" => false,
+            "rest" => true,
+            _ => formula.batch.way != BatchWay::Containers,
+        }
+    }
+
+    /// Whether further kinds of containers are listed.
+    pub(crate) fn has_further_kinds(&self) -> bool {
+        FURTHER_KINDS.iter().any(|key| !self.text(&format!("{key}:volume")).is_empty())
     }
 
     /// How often the list of what to buy counts the batch.
@@ -109,11 +138,15 @@ pub(crate) struct OfBatch {
     /// Lot of the batch made last, where one was finished.
     pub(crate) made: Option<String>,
     pub(crate) units: String,
+    /// How many of the first kind are planned.
+    pub(crate) planned: String,
     pub(crate) volume: String,
     pub(crate) volume_unit: &'static str,
     pub(crate) headspace: String,
     pub(crate) loss: String,
     pub(crate) density: String,
+    /// Whether the kind of container of the plan takes the rest, where there are further ones.
+    pub(crate) first_takes_rest: Option<bool>,
 }
 
 /// Every field.
@@ -136,9 +169,15 @@ pub(crate) fn fields(costed: &Costed, batch: &OfBatch, currency: &str, mark: Dec
     }
     all.push(plan("batch", "batch.count", says::field_units(), "", &batch.units));
     all.push(plan("batch", "batch.volume", says::field_volume(), batch.volume_unit, &batch.volume));
-    let mut walls: Vec<(&str, &str)> = vec![("", says::walls_unsaid())];
-    walls.extend(Walls::ALL.iter().map(|(word, walls)| (*word, sentences_costs::walls(*walls))));
-    all.push(choice("container", "cost.walls", says::field_walls(), costed.text("walls"), walls));
+    if let Some(takes_rest) = batch.first_takes_rest {
+        let chosen = if takes_rest { "rest" } else { "number" };
+        let number = says::first_number(&batch.planned);
+        let choices = vec![("number", number.as_str()), ("rest", says::first_rest())];
+        all.push(choice("container", "cost.first", says::field_first(), chosen, choices));
+        let name = costed.text("name").to_owned();
+        all.push(CostFieldView { text: name, ..field("container", "line", "cost.name", says::field_name()) });
+    }
+    all.push(choice("container", "cost.walls", says::field_walls(), costed.text("walls"), walls_choices()));
     all.push(number("container", "price", says::field_price(), currency));
     all.push(number("container", "further", says::field_further(), currency));
     all.push(plan("container", "batch.headspace", says::field_headspace(), "%", &batch.headspace));
@@ -155,4 +194,38 @@ pub(crate) fn fields(costed: &Costed, batch: &OfBatch, currency: &str, mark: Dec
     let batches = costed.batches().to_string();
     all.push(CostFieldView { text: batches, ..number("buy", "batches", says::field_batches(), "") });
     all
+}
+
+fn walls_choices() -> Vec<(&'static str, &'static str)> {
+    let all = Walls::ALL.iter().map(|(word, walls)| (*word, sentences_costs::walls(*walls)));
+    std::iter::once(("", says::walls_unsaid())).chain(all).collect()
+}
+
+/// The fields of a further kind of container.
+pub(crate) fn fields_of_kind(
+    costed: &Costed,
+    key: &str,
+    volume: &str,
+    volume_unit: &str,
+    currency: &str,
+    mark: DecimalMark,
+) -> Vec<CostFieldView> {
+    let named = |name: &str| format!("cost.{key}:{name}");
+    let text_of = |name: &str| costed.text(&format!("{key}:{name}"));
+    let number = |name: &str, label: &str, unit: &str| {
+        let value = text_of(name).parse::<Decimal>();
+        let text = value.map_or_else(|_| String::new(), |value| write_between(value, 0, 6, mark));
+        CostFieldView { text, unit: unit.to_owned(), ..field("kind", "number", &named(name), label) }
+    };
+    let held = field("kind", "number", &named("volume"), says::field_volume());
+    vec![
+        CostFieldView { text: text_of("name").to_owned(), ..field("kind", "line", &named("name"), says::field_name()) },
+        CostFieldView { text: volume.to_owned(), unit: volume_unit.to_owned(), ..held },
+        number("count", says::field_kind_count(), ""),
+        number("price", says::field_price(), currency),
+        number("further", says::field_further(), currency),
+        number("headspace", says::field_headspace(), "%"),
+        number("stays", says::field_stays(), "%"),
+        choice("kind", &named("walls"), says::field_walls(), text_of("walls"), walls_choices()),
+    ]
 }

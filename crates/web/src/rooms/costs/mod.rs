@@ -4,6 +4,7 @@ pub mod command;
 mod containers;
 mod edit;
 mod fields;
+mod kinds;
 mod needs;
 mod present;
 mod prices;

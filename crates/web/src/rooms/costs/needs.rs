@@ -6,6 +6,7 @@ use litemap::LiteMap;
 use rust_decimal::Decimal;
 use stillroom_core::balance::balance;
 use stillroom_core::cost::{Need, Pack};
+use stillroom_core::day::Day;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::run::state::{LineStatus, RunState, replay};
 use stillroom_core::{Amount, Currency, Grams, LineId, Makeup, MaterialId, MaterialSource, Percent, WrittenIn};
@@ -28,6 +29,8 @@ pub(crate) struct MadeBatch {
     pub(crate) units: u32,
     /// What came out.
     pub(crate) out: Grams,
+    /// The day it was finished.
+    pub(crate) day: Option<Day>,
 }
 
 /// What is there of a material, less what was taken of it already.
@@ -48,6 +51,7 @@ impl Session {
                 lines: lines.collect(),
                 units: state.filled.iter().map(|(count, _)| *count).fold(0, u32::saturating_add),
                 out: filled.unwrap_or_else(|| state.batch_there()),
+                day: state.finished_at.and_then(|at| Day::from_moment(at, self.around.minutes_ahead())),
             })
         })
     }
@@ -68,6 +72,23 @@ impl Session {
         let holding = self.materials.holding(material)?;
         let holds = holding.pack.filter(|pack| !pack.is_zero())?;
         Some(Pack { holds, price: holding.price?, shipping: holding.shipping.unwrap_or_default() })
+    }
+
+    /// How a material was sold on a day, where price and pack were noted by then.
+    fn pack_on(&self, material: MaterialId, day: Day) -> Option<Pack> {
+        let noted = self.materials.holding(material)?.price_on(&day.to_string())?;
+        let holds = noted.pack.filter(|pack| !pack.is_zero())?;
+        Some(Pack { holds, price: noted.price, shipping: noted.shipping.unwrap_or_default() })
+    }
+
+    /// A material as it is reckoned with at the prices of a day; whether only those of today are known.
+    pub(crate) fn need_on(&self, each: &MadeOf, day: Option<Day>) -> (Need, bool) {
+        let today = self.need_of(each);
+        let Some(day) = day else { return (today, false) };
+        match self.pack_on(each.material, day) {
+            Some(pack) => (Need { pack: Some(pack), ..today }, false),
+            None => (today, today.pack.is_some()),
+        }
     }
 
     /// What of a mass of a material is bought: itself, or the parts of what the maker makes and nobody sells. Where `stock`

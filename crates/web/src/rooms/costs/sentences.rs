@@ -5,7 +5,10 @@ use stillroom_core::packaging::{Misfit, Walls};
 
 /// What a field takes.
 pub(crate) fn what_field_takes(field: &str) -> String {
-    match field {
+    // What a field of a further kind of container takes, that of the first takes, too.
+    match field.split_once(':').map_or_else(|| field.to_owned(), |(_, name)| format!("cost.{name}")).as_str() {
+        "cost.volume" => common::takes_volume(),
+        "cost.count" => says::takes_kind_count(),
         "cost.price" | "cost.further" | "cost.hour" => common::takes_price(),
         "cost.minutes" => says::takes_minutes(),
         "cost.margin" => says::takes_margin(),

@@ -1,7 +1,8 @@
 //! What has to be bought, on the page, as text and as a table.
 
 use crate::messages::costs as says;
-use crate::rooms::costs::view::{CostBuyView, CostsView};
+use crate::rooms::costs::kinds::Pieces;
+use crate::rooms::costs::view::{CostBuyView, CostPiecesView, CostsView};
 use crate::session::Session;
 use stillroom_core::cost::{Buy, Cost, Need, rounded};
 use stillroom_core::number::write_between;
@@ -9,7 +10,14 @@ use stillroom_core::{Currency, Grams};
 use stillroom_exchange::prices::{ShoppingRow, write_shopping};
 
 impl Session {
-    pub(crate) fn show_shopping(&self, needs: &[Need], cost: &Cost, batches: u32, view: &mut CostsView) {
+    pub(crate) fn show_shopping(
+        &self,
+        needs: &[Need],
+        containers: &[Pieces],
+        cost: &Cost,
+        batches: u32,
+        view: &mut CostsView,
+    ) {
         let money = |amount| cost.currency.map_or_else(String::new, |currency| self.money(amount, currency));
         let mut rows = Vec::new();
         let mut text = vec![says::list_head(batches as usize, self.formula().map_or("", |it| it.name.as_str()))];
@@ -46,14 +54,38 @@ impl Session {
                 holding: self.present_holding(need.material),
             });
         }
+        let materials = rows.len();
+        let mut in_all = cost.to_buy;
+        for Pieces { name, count, cost } in containers {
+            let paid =
+                cost.map_or_else(|| says::price_unknown().to_owned(), |(cost, currency)| self.money(cost, currency));
+            in_all = cost.and_then(|(cost, _)| in_all.checked_add(cost)).unwrap_or(in_all);
+            let about = says::pieces(*count as usize);
+            text.push(match cost {
+                Some(_) => says::list_entry_priced(name, &about, &paid),
+                None => says::list_entry(name, &about),
+            });
+            rows.push(ShoppingRow {
+                name: name.clone(),
+                needed: None,
+                stock: None,
+                missing: None,
+                packs: Some(*count),
+                pack: None,
+                cost: cost.map(|(cost, currency)| rounded(cost, currency)),
+                currency: cost.map(|(_, currency)| currency),
+            });
+            view.buy_containers.push(CostPiecesView { name: name.clone(), about, cost: paid });
+        }
         view.buy_about = match (rows.is_empty(), cost.currency) {
             (true, _) => says::nothing_to_buy().to_owned(),
-            (false, Some(_)) => says::to_buy_in_all(rows.len(), &money(cost.to_buy)),
+            (false, Some(_)) if containers.is_empty() => says::to_buy_in_all(materials, &money(in_all)),
+            (false, Some(_)) => says::to_buy_with_containers(materials, &money(in_all)),
             (false, None) => String::new(),
         };
         if !rows.is_empty() {
             if let Some(currency) = cost.currency {
-                text.push(says::list_sum(&self.money(cost.to_buy, currency)));
+                text.push(says::list_sum(&self.money(in_all, currency)));
             }
             view.buy_text = text.join("\n");
             view.buy_table = write_shopping(&rows, self.mark());
@@ -76,9 +108,9 @@ impl Session {
     fn shopping_row(name: &str, need: &Need, buy: &Buy, currency: Option<Currency>) -> ShoppingRow {
         ShoppingRow {
             name: name.to_owned(),
-            needed: buy.needed,
+            needed: Some(buy.needed),
             stock: need.stock,
-            missing: buy.missing,
+            missing: Some(buy.missing),
             packs: buy.packs,
             pack: need.pack.map(|pack| pack.holds),
             cost: buy.cost.zip(currency).map(|(cost, currency)| rounded(cost, currency)),

@@ -31,18 +31,40 @@ pub struct CostsView {
     pub fields: Vec<CostFieldView>,
     /// How the containers come out.
     pub filling: Vec<FigureView>,
+    /// Further kinds of containers.
+    pub kinds: Vec<CostKindView>,
+    /// Whether another kind can be listed.
+    pub more_kinds: bool,
+    /// What the act says that plans a batch for as many of each kind as are wanted; empty where there is none.
+    pub plan_kinds: String,
+    /// What is short of the kinds, and what nobody takes.
+    pub kinds_said: Vec<RemarkView>,
     /// How many of each usual size could be filled.
     pub sizes: Vec<CostSizeView>,
     /// What does not go with the containers.
     pub misfits: Vec<RemarkView>,
     /// What is needed of each material, and whole packs to buy.
     pub buy: Vec<CostBuyView>,
+    /// The containers to buy.
+    pub buy_containers: Vec<CostPiecesView>,
     /// What all of them cost.
     pub buy_about: String,
     /// What has to be bought, as text.
     pub buy_text: String,
     /// The same as a table for a spreadsheet.
     pub buy_table: String,
+}
+
+/// A further kind of container.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+#[serde(rename_all = "camelCase")]
+pub struct CostKindView {
+    /// Its key.
+    pub key: String,
+    /// What it is called.
+    pub name: String,
+    /// What can be filled in of it.
+    pub fields: Vec<CostFieldView>,
 }
 
 /// A field of the costs.
@@ -52,7 +74,7 @@ pub struct CostFieldView {
     /// Its name.
     pub field: String,
     /// Where it stands: how much is made, its containers, the work, the list of what to buy.
-    #[tsify(type = "\"batch\" | \"container\" | \"work\" | \"buy\"")]
+    #[tsify(type = "\"batch\" | \"container\" | \"kind\" | \"work\" | \"buy\"")]
     pub group: &'static str,
     /// How it is filled in.
     #[tsify(type = "\"choice\" | \"number\" | \"line\"")]
@@ -118,6 +140,17 @@ pub struct CostBuyView {
     pub lacking: bool,
     /// What its fields hold.
     pub holding: HoldingView,
+}
+
+/// Containers to buy.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Tsify)]
+pub struct CostPiecesView {
+    /// What they are called.
+    pub name: String,
+    /// How many.
+    pub about: String,
+    /// What they cost, or that no price is known.
+    pub cost: String,
 }
 
 /// A table of prices that was read.

@@ -3,6 +3,7 @@
 use crate::messages::label as says;
 use crate::rooms::label::sentences;
 use crate::session::Session;
+use stillroom_catalogue::knowledge::label_conditions;
 use stillroom_core::Formula;
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::label::statements;
@@ -25,7 +26,7 @@ impl Session {
         let contents = self.contents_of(formula, evaluation);
         let (reading, list) = self.list_for_label(&contents, &filled);
         let said = self.say_of_list(&contents, &reading, &list, market);
-        let stated = statements(&contents, market);
+        let stated = statements(&contents, market, label_conditions());
         let mut told: Vec<String> =
             stated.iter().map(|each| sentences::statement(each.statement, market).to_owned()).collect();
         told.extend(Some(filled.text("caution").to_owned()).filter(|text| !text.is_empty()));

@@ -4,8 +4,10 @@ use crate::contract::Answer;
 use crate::rooms::formula::edit::about;
 use crate::rooms::label::command::LabelCommand;
 use crate::rooms::label::fields::{Filled, NANO, Takes, is_of_maker, takes};
+use crate::rooms::label::sentences;
 use crate::session::Session;
 use rust_decimal::Decimal;
+use stillroom_core::label::{LinkError, read_link};
 use stillroom_core::number::{NumberError, read_plain};
 use stillroom_exchange::label::LabelFields;
 
@@ -32,8 +34,12 @@ impl Session {
         let kept = match takes(name) {
             Some(Takes::Text) => text.to_owned(),
             Some(Takes::Choice(takes)) if text.is_empty() || takes(text) => text.to_owned(),
+            Some(Takes::Number { .. } | Takes::Address) if text.trim().is_empty() => String::new(),
+            Some(Takes::Address) => match read_link(text) {
+                Ok(_) => text.trim().to_owned(),
+                Err(error) => return about_link(field, &error),
+            },
             Some(Takes::Choice(_)) | None => return Answer::default(),
-            Some(Takes::Number { .. }) if text.trim().is_empty() => String::new(),
             Some(Takes::Number { least, most, whole }) => {
                 match read_plain(text.trim(), mark, Decimal::from(least), Decimal::from(most)) {
                     Ok(value) if whole && !value.is_integer() => {
@@ -70,6 +76,16 @@ impl Session {
     /// What was filled in for the label of a formula, and for every label.
     pub(crate) fn label_filled(&self, formula: &stillroom_core::Formula) -> Filled {
         Filled { product: LabelFields::read(&formula.label), maker: LabelFields::read(&self.settings.maker) }
+    }
+}
+
+/// An answer about an address that is none.
+fn about_link(field: &str, error: &LinkError) -> Answer {
+    Answer {
+        field: Some(field.to_owned()),
+        error: Some(sentences::wrong_link(error)),
+        code: Some(error.code()),
+        made: None,
     }
 }
 

@@ -24,12 +24,24 @@ pub(crate) enum Takes {
     Text,
     /// One of the words that this says yes to.
     Choice(fn(&str) -> bool),
+    /// The address of a page.
+    Address,
     Number {
         least: u32,
         most: u32,
         whole: bool,
     },
 }
+
+/// How an address stands on a label.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum LinkAs {
+    Nothing,
+    Text,
+    Code,
+}
+
+const LINKS_AS: [(&str, LinkAs); 3] = [("nothing", LinkAs::Nothing), ("text", LinkAs::Text), ("code", LinkAs::Code)];
 
 const MARKETS: [(&str, Market); 3] =
     [("eu", Market::EuropeanUnion), ("uk", Market::UnitedKingdom), ("us", Market::UnitedStates)];
@@ -66,6 +78,8 @@ pub(crate) fn takes(name: &str) -> Option<Takes> {
         "person" | "address" | "country" | "contact" | "function" | "claims" | "caution" | "lot" | "before" => {
             Takes::Text
         }
+        "site" => Takes::Address,
+        "site-as" => Takes::Choice(|word| is_one_of(&LINKS_AS, word)),
         "market" => Takes::Choice(|word| is_one_of(&MARKETS, word)),
         "paper" => Takes::Choice(|word| is_one_of(&PAPERS, word)),
         "shape" => Takes::Choice(|word| is_one_of(&SHAPES, word)),
@@ -87,7 +101,7 @@ fn is_one_of<T>(all: &[(&str, T)], word: &str) -> bool {
 
 /// Whether a field is the same on every label of this maker: it is kept with the settings of the device.
 pub(crate) fn is_of_maker(name: &str) -> bool {
-    ["market", "paper", "person", "address", "country", "contact"].contains(&name)
+    ["market", "paper", "person", "address", "country", "contact", "site"].contains(&name)
 }
 
 impl Filled {
@@ -164,6 +178,11 @@ impl Filled {
         (word, Outline::new(shape, side("width"), side("height")))
     }
 
+    /// How the address stands on the label.
+    pub(crate) fn link_as(&self) -> LinkAs {
+        self.among("site-as", &LINKS_AS, 0).1
+    }
+
     pub(crate) fn leaves_off(&self, code: &str) -> bool {
         self.text(&format!("{LEAVE}{code}")) == "yes"
     }
@@ -234,6 +253,7 @@ pub(crate) fn fields(
         field("maker", "line", "country", says::field_country(), filled.text("country").to_owned()),
         field("maker", "line", "contact", says::field_contact(), filled.text("contact").to_owned()),
     ]);
+    all.extend(fields_of_link(filled));
     all.extend(fields_of_print(filled, mark));
     all.extend(nano.iter().map(|(key, name)| field_of_nano(filled, key, name)));
     all
@@ -324,6 +344,23 @@ fn fields_of_print(filled: &Filled, mark: DecimalMark) -> Vec<LabelFieldView> {
         number("print", "count", says::field_count(), Decimal::from(filled.count()), "", mark),
     ]);
     all
+}
+
+fn fields_of_link(filled: &Filled) -> [LabelFieldView; 2] {
+    [
+        field("link", "line", "site", says::field_site(), filled.text("site").to_owned()),
+        choice(
+            "link",
+            "site-as",
+            says::field_site_as(),
+            filled.among("site-as", &LINKS_AS, 0).0,
+            [
+                ("nothing", says::site_as_nothing().to_owned()),
+                ("text", says::site_as_text().to_owned()),
+                ("code", says::site_as_code().to_owned()),
+            ],
+        ),
+    ]
 }
 
 fn field_of_nano(filled: &Filled, key: &str, name: &str) -> LabelFieldView {

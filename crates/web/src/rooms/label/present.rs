@@ -8,13 +8,14 @@ use crate::rooms::label::dates::Lasting;
 use crate::rooms::label::edit::LabelDesk;
 use crate::rooms::label::fields::{Filled, LEAVE, Usual, fields};
 use crate::rooms::label::naming::place_of;
-use crate::rooms::label::remarks::{loaded_wording, missing_on_label};
+use crate::rooms::label::remarks::{left_off, loaded_wording, missing_on_label};
 use crate::rooms::label::sentences;
 use crate::rooms::label::view::{LabelNameView, LabelStatementView, LabelView};
 use crate::rooms::ph::offer::key_of;
 use crate::rooms::update::Update;
 use crate::session::Session;
 use stillroom_catalogue::Catalogue;
+use stillroom_catalogue::knowledge::label_conditions;
 use stillroom_core::checks::{Contents, can_check};
 use stillroom_core::evaluation::Evaluation;
 use stillroom_core::label::{
@@ -75,7 +76,7 @@ impl Session {
             opening: lasting.opening(),
         };
         let function = filled.text_or("function", &usual.function);
-        let stated = statements(&contents, market);
+        let stated = statements(&contents, market, label_conditions());
         let (allergens, allergens_about) = self.show_allergens(&reading, market);
         let mut said = self.say_of_list(&contents, &reading, &list, market);
         if !held.how.is_empty() {
@@ -88,6 +89,7 @@ impl Session {
             contents: held.text.clone(),
             opening: filled_opening(&filled, &usual),
             paragraphs: paragraphs(&filled, &usual, &stated, &declared),
+            code: None,
         };
         let mut view = LabelView {
             fields: fields(&filled, &usual, &self.may_be_nano(&reading, &filled), self.mark()),
@@ -106,7 +108,10 @@ impl Session {
             allergens,
             allergens_about,
             statements: stated.iter().map(|each| self.show_statement(each, &filled)).collect(),
-            missing: missing_on_label(&filled, lasting, &held.text, &function),
+            missing: left_off(&stated, &filled)
+                .into_iter()
+                .chain(missing_on_label(&filled, lasting, &held.text, &function))
+                .collect(),
             wording: loaded_wording(formula, &filled, &function),
             ..LabelView::default()
         };

@@ -4,10 +4,15 @@ use crate::messages::label as says;
 use crate::rooms::extracts::view::FigureView;
 use crate::rooms::findings::sentences as sentences_findings;
 use crate::rooms::label::contents::Held;
-use crate::rooms::label::fields::Filled;
-use crate::rooms::label::view::{LabelArtView, LabelJarView, LabelRunView, LabelSheetView, LabelView};
+use crate::rooms::label::fields::{Filled, LinkAs};
+use crate::rooms::label::remarks::{caution, note};
+use crate::rooms::label::view::{LabelArtView, LabelCodeView, LabelJarView, LabelRunView, LabelSheetView, LabelView};
+use crate::rooms::share::qr;
+use crate::rooms::share::view::CodeView;
 use crate::session::Session;
-use stillroom_core::label::{LabelText, Least, Outline, Shape, lay_out, lay_sheets, lettering};
+use stillroom_core::label::{
+    LEAST_MODULE, LabelText, Least, Outline, Paragraph, Shape, lay_out, lay_sheets, lettering, read_link,
+};
 use stillroom_core::number::with_unit;
 
 impl Session {
@@ -21,10 +26,29 @@ impl Session {
             Shape::Round => says::size_round(&mm(outline.width, 1)),
             Shape::Flat | Shape::Wrap => says::size_flat(&self.rounded(outline.width, 1), &mm(outline.height, 1)),
         };
-        let Some(layout) = lay_out(outline, text, &letters) else {
+        let code = Self::code_of_link(filled, view);
+        let with_link = with_link(filled, text, code.as_ref());
+        let layout = lay_out(outline, &with_link, &letters).or_else(|| {
+            // What the law asks for stands there before an address does.
+            let layout = lay_out(outline, text, &letters)?;
+            view.link.push(caution(says::link_too_long()));
+            Some(layout)
+        });
+        let Some(layout) = layout else {
             view.too_small = says::too_small(&size, &mm(letters.text.millimetres, 2));
             return;
         };
+        let code = code.and_then(|code| {
+            let Some(square) = layout.code else {
+                view.link.push(caution(says::code_too_large(
+                    &mm(f64::from(code.side) * LEAST_MODULE, 1),
+                    &mm(LEAST_MODULE, 2),
+                )));
+                return None;
+            };
+            view.link.push(note(says::code_there(&mm(square.side, 1), &mm(square.module, 2), &mm(LEAST_MODULE, 2))));
+            Some(LabelCodeView { x: square.x, y: square.y, side: square.side, modules: code.side, path: code.path })
+        });
         view.lettering = vec![
             self.show_letters(says::letters_text(), layout.small_letter, letters.text),
             self.show_letters(says::letters_contents(), layout.figure, letters.contents),
@@ -33,7 +57,10 @@ impl Session {
             shape,
             width: outline.width,
             height: outline.height,
-            description: says::art(&size, &text.name),
+            description: match &code {
+                Some(_) => says::art_with_code(&size, &text.name, filled.text("site")),
+                None => says::art(&size, &text.name),
+            },
             runs: layout
                 .runs
                 .into_iter()
@@ -47,11 +74,24 @@ impl Session {
                 })
                 .collect(),
             open_jar: layout.open_jar.map(|jar| LabelJarView { x: jar.x, y: jar.y, side: jar.side }),
+            code,
         });
         view.sheet = show_sheet(filled, outline);
         if view.sheet.is_none() {
             view.too_small = says::larger_than_paper(&size);
         }
+    }
+
+    /// The code of the address, where one is wished; what is missing for it is said.
+    fn code_of_link(filled: &Filled, view: &mut LabelView) -> Option<CodeView> {
+        if filled.link_as() == LinkAs::Nothing {
+            return None;
+        }
+        let Ok(address) = read_link(filled.text("site")) else {
+            view.link.push(caution(says::missing_link()));
+            return None;
+        };
+        if filled.link_as() == LinkAs::Text { None } else { qr::draw(&address) }
     }
 
     fn show_letters(&self, label: &str, height: f64, least: Least) -> FigureView {
@@ -65,6 +105,16 @@ impl Session {
             source: sentences_findings::citation(&least.citation),
         }
     }
+}
+
+/// What stands on the label, with the address on it as the maker wishes.
+fn with_link(filled: &Filled, text: &LabelText, code: Option<&CodeView>) -> LabelText {
+    let mut with_link = LabelText { code: code.map(|code| code.side), ..text.clone() };
+    let site = filled.text("site");
+    if filled.link_as() == LinkAs::Text && !site.is_empty() {
+        with_link.paragraphs.push(Paragraph { lead: String::new(), text: site.to_owned() });
+    }
+    with_link
 }
 
 fn show_sheet(filled: &Filled, outline: Outline) -> Option<LabelSheetView> {

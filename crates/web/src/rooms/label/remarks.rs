@@ -14,14 +14,16 @@ use stillroom_catalogue::knowledge::cite;
 use stillroom_catalogue::reference::loaded_phrases;
 use stillroom_core::checks::Contents;
 use stillroom_core::checks::facts::Trait;
-use stillroom_core::label::{Declaration, Declared, ForLabel, Loaded, Market, Name, NewAllergens, flag, is_asked_for};
+use stillroom_core::label::{
+    Declaration, Declared, ForLabel, Loaded, Market, Name, NewAllergens, Stated, flag, is_asked_for,
+};
 use stillroom_core::{ConstituentId, Formula};
 
-fn note(text: impl Into<String>) -> RemarkView {
+pub(crate) fn note(text: impl Into<String>) -> RemarkView {
     RemarkView { tone: "note", text: text.into() }
 }
 
-fn caution(text: impl Into<String>) -> RemarkView {
+pub(crate) fn caution(text: impl Into<String>) -> RemarkView {
     RemarkView { tone: "caution", text: text.into() }
 }
 
@@ -161,6 +163,17 @@ impl Session {
     }
 }
 
+/// Sentences that the law asks for and that the maker left off.
+pub(crate) fn left_off(stated: &[Stated], filled: &Filled) -> Vec<RemarkView> {
+    let market = filled.market();
+    let off = stated.iter().filter(|each| each.is_asked && filled.leaves_off(each.statement.code()));
+    off.map(|each| {
+        let source = sentences_findings::citation(&each.citation);
+        caution(says::missing_sentence(sentences::statement(each.statement, market), &source))
+    })
+    .collect()
+}
+
 /// What is still missing on the label, and what no calculator can put there.
 pub(crate) fn missing_on_label(filled: &Filled, lasting: &Lasting, contents: &str, function: &str) -> Vec<RemarkView> {
     let market = filled.market();
@@ -211,20 +224,22 @@ pub(crate) fn loaded_wording(formula: &Formula, filled: &Filled, function: &str)
     let rows: Vec<_> = loaded_phrases().iter().filter(|row| row.language == tag).collect();
     let phrases: Vec<Loaded<'_>> = rows.iter().map(|row| Loaded { phrase: row.phrase, kind: row.kind }).collect();
     let texts = [
-        (says::place_name(), formula.name.as_str(), true),
-        (says::place_function(), function, true),
-        (says::place_claims(), filled.text("claims"), true),
-        (says::place_caution(), filled.text("caution"), false),
-        (says::place_notes(), formula.notes.as_str(), false),
+        ("name", says::place_name(), formula.name.as_str(), true),
+        ("function", says::place_function(), function, true),
+        ("claims", says::place_claims(), filled.text("claims"), true),
+        ("caution", says::place_caution(), filled.text("caution"), false),
+        ("notes", says::place_notes(), formula.notes.as_str(), false),
     ];
     let mut said: Vec<RemarkView> = Vec::new();
-    for (place, text, is_claim) in texts {
+    for (key, place, text, is_claim) in texts {
         for found in flag(text, &phrases) {
             // What a caution or a note says is no promise, and what is not printed claims nothing.
-            if found.kind == "claim" && !is_claim {
+            let row = rows.get(found.place);
+            let is_silent = row.is_some_and(|row| row.silent_in.split(' ').any(|place| place == key));
+            if is_silent || (found.kind == "claim" && !is_claim) {
                 continue;
             }
-            let source = rows.get(found.place).map(|row| sentences_findings::citation(&cite(&row.origin)));
+            let source = row.map(|row| sentences_findings::citation(&cite(&row.origin)));
             let text = sentences::wording(found.kind, &found.found, place, &source.unwrap_or_default());
             said.push(if found.kind == "claim" { note(text) } else { caution(text) });
         }

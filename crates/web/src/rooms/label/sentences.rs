@@ -2,7 +2,7 @@
 
 use crate::messages::label as says;
 use rust_decimal::Decimal;
-use stillroom_core::label::{Market, Statement};
+use stillroom_core::label::{LONGEST_LINK, LinkError, Market, Statement};
 use stillroom_core::number::{DecimalMark, write_fixed};
 
 /// A sentence of a label.
@@ -16,6 +16,11 @@ pub(crate) fn statement(statement: Statement, market: Market) -> &'static str {
         // In the words that are asked for there.
         Statement::SunburnAlert if market == Market::UnitedStates => SUNBURN_ALERT,
         Statement::SunburnAlert | Statement::Sun => says::say_sun(),
+        Statement::Ammonia => says::say_ammonia(),
+        Statement::Resorcinol => says::say_resorcinol(),
+        Statement::Powder => says::say_powder(),
+        Statement::NappyArea => says::say_nappy_area(),
+        Statement::UnderTen => says::say_under_ten(),
         Statement::StopIfIrritated => says::say_stop(),
         Statement::OutOfReach => says::say_out_of_reach(),
     }
@@ -32,6 +37,18 @@ pub(crate) fn what_field_takes(field: &str, mark: DecimalMark) -> String {
         "label.volume" => says::takes_volume().to_owned(),
         "label.opening" => says::takes_months().to_owned(),
         _ => says::takes_count().to_owned(),
+    }
+}
+
+/// Why a text is no address for a label, and what is taken.
+pub(crate) fn wrong_link(error: &LinkError) -> String {
+    match error {
+        LinkError::Space => says::wrong_link_space().to_owned(),
+        LinkError::Letter(letter) => says::wrong_link_letter(&letter.to_string()),
+        LinkError::Scheme(scheme) => says::wrong_link_scheme(scheme),
+        LinkError::Host(host) if host.is_empty() => says::wrong_link_no_host().to_owned(),
+        LinkError::Host(host) => says::wrong_link_host(host),
+        LinkError::TooLong(letters) => says::wrong_link_too_long(&letters.to_string(), &LONGEST_LINK.to_string()),
     }
 }
 

@@ -34,6 +34,8 @@ pub struct LabelView {
     pub art: Option<LabelArtView>,
     /// Why it is not drawn.
     pub too_small: String,
+    /// What is to be said of the address on it.
+    pub link: Vec<RemarkView>,
     /// How large its letters are and have to be.
     pub lettering: Vec<FigureView>,
     /// Sheets of it.
@@ -47,8 +49,8 @@ pub struct LabelView {
 pub struct LabelFieldView {
     /// Its name.
     pub field: String,
-    /// Where it stands: what is made, who makes it, how it is printed, what is fine matter.
-    #[tsify(type = "\"product\" | \"maker\" | \"print\" | \"nano\"")]
+    /// Where it stands: what is made, who makes it, the address on it, how it is printed, what is fine matter.
+    #[tsify(type = "\"product\" | \"maker\" | \"link\" | \"print\" | \"nano\"")]
     pub group: &'static str,
     /// How it is filled in: a choice, a number, a line or several lines of text.
     #[tsify(type = "\"choice\" | \"number\" | \"line\" | \"lines\"")]
@@ -124,6 +126,24 @@ pub struct LabelArtView {
     /// The open jar of the period after opening.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub open_jar: Option<LabelJarView>,
+    /// The code of an address.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub code: Option<LabelCodeView>,
+}
+
+/// A code, and where it stands.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Tsify)]
+pub struct LabelCodeView {
+    /// Left end of its empty edge.
+    pub x: f64,
+    /// Upper end of its empty edge.
+    pub y: f64,
+    /// How wide and high it is with its empty edge.
+    pub side: f64,
+    /// Modules along a side, those of the empty edge among them.
+    pub modules: u32,
+    /// Its dark modules as the path of a drawing in modules.
+    pub path: String,
 }
 
 /// Letters in one line.

@@ -5,60 +5,29 @@
 
 use crate::lazy::lazy;
 use crate::rooms::share::edit::write_link;
+use crate::rooms::share::public::{formula_for_others, parcel_for_others};
 use crate::rooms::share::reading::open_parcel;
 use crate::rooms::share::view::LinkView;
 use crate::session::Session;
 use crate::session::settings::Settings;
-use std::collections::BTreeMap;
 use stillroom_core::batch_plan::{BatchPlan, BatchWay};
 use stillroom_core::number::DecimalMark;
 use stillroom_core::{Formula, FormulaId, Grams};
 use stillroom_exchange::label::{LabelFields, for_another_batch};
-use stillroom_exchange::parcel::{Parcel, Shelf, pack};
-use stillroom_exchange::record::OwnMaterial;
+use stillroom_exchange::parcel::{Parcel, Shelf};
 
-/// Copies that may be seen.
-struct Copies {
-    formulas: BTreeMap<FormulaId, Formula>,
-    materials: BTreeMap<u64, OwnMaterial>,
-}
-
-impl Shelf for Copies {
-    fn own_material(&self, number: u64) -> Option<&OwnMaterial> {
-        self.materials.get(&number)
-    }
-
-    fn kept_formula(&self, id: FormulaId) -> Option<&Formula> {
-        self.formulas.get(&id)
-    }
-}
-
-/// A formula for a batch of that mass without what is at hand, why findings were set aside, and what is true of one batch only.
+/// A formula for a batch of that mass without what its maker keeps to himself, and what is true of one batch only.
 fn for_others(formula: &Formula, batch: Grams) -> Formula {
-    let mut copy = formula.clone();
+    let mut copy = formula_for_others(formula);
     copy.batch = BatchPlan { way: BatchWay::Mass, mass: batch, ..BatchPlan::default() };
     copy.batch.containers.density = formula.batch.containers.density;
     copy.label = for_another_batch(&formula.label);
-    for aside in &mut copy.set_aside {
-        aside.reason.clear();
-    }
     copy
 }
 
-/// What of a formula, and of all it is made of, may be seen. The notes of own materials stay: who sells them is noted there.
+/// What of a formula, and of all it is made of, may be seen in a batch of that mass.
 pub(crate) fn public_parcel(id: FormulaId, shelf: &impl Shelf, batch: Grams) -> Option<Parcel> {
-    let all = pack(id, shelf)?;
-    let mut copies = Copies { formulas: BTreeMap::new(), materials: BTreeMap::new() };
-    for (id, formula) in all.formulas.iter().chain([&(all.id, all.formula.clone())]) {
-        copies.formulas.insert(*id, for_others(formula, batch));
-    }
-    for own in all.materials {
-        if let stillroom_core::MaterialId::Own(number) = own.material.id {
-            copies.materials.insert(number, OwnMaterial { note: String::new(), ..own });
-        }
-    }
-    // What only the stock referred to is not met this time.
-    pack(id, &copies)
+    parcel_for_others(id, shelf, |formula| for_others(formula, batch))
 }
 
 /// The settings by which a post is worked out: how its maker writes numbers, and where the product is sold.

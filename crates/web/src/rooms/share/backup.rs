@@ -2,7 +2,7 @@
 
 use crate::contract::Answer;
 use crate::messages::share as says;
-use crate::rooms::share::edit::names_taken;
+use crate::rooms::share::edit::{InFull, names_taken};
 use crate::rooms::share::sentences;
 use crate::rooms::share::versions::VERSIONS_KEY;
 use crate::rooms::share::view_backup::{BackupItem, BackupView, Fate, StrayPhotos};
@@ -212,7 +212,7 @@ impl Session {
                 other => others.push((other, fate)),
             }
         }
-        let renamed = names_taken(self, &parcel.materials, &parcel.formulas);
+        let renamed = names_taken(self, &parcel.materials, &parcel.formulas, &InFull);
         let former: BTreeMap<MaterialId, MaterialId> = renamed.iter().map(|(was, is)| (*is, *was)).collect();
         let parcel = parcel.with_other_names(&renamed);
         let mut chosen = Vec::new();

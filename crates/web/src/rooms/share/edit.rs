@@ -6,6 +6,7 @@ use crate::messages::share as says;
 use crate::rooms::formula::edit::{cut_name, cut_text, made};
 use crate::rooms::share::command::ShareCommand;
 use crate::rooms::share::compare::{Version, compare};
+use crate::rooms::share::public::{formula_for_others, material_for_others, parcel_for_others};
 use crate::rooms::share::qr;
 use crate::rooms::share::reading::{open_parcel, present_reading, refuse};
 use crate::rooms::share::sentences;
@@ -40,8 +41,15 @@ impl Session {
         let mut reading = open_parcel(&parcel, (*self.settings).clone(), self.mark());
         let mut view = present_reading(&mut reading, &parcel, batch);
         if let Some(ours) = self.shelf.get(&parcel.id).map(Rc::clone) {
-            let comparison = self.compare_with(&ours.formula, &parcel);
-            let same = pack(parcel.id, self).is_some_and(|ours| ours == parcel);
+            // What a link leaves out is no difference.
+            let is_for_others = formula_for_others(&parcel.formula) == parcel.formula;
+            let seen = if is_for_others { formula_for_others(&ours.formula) } else { ours.formula.clone() };
+            let comparison = self.compare_with(&seen, &parcel);
+            // Only what a link carries can be told apart.
+            let written = |ours: Option<Parcel>| ours.and_then(|ours| link::write(&ours).ok());
+            let theirs = link::write(&parcel).ok();
+            let same = written(pack(parcel.id, self)) == theirs
+                || written(parcel_for_others(parcel.id, self, formula_for_others)) == theirs;
             view.standing = if same { Standing::Same } else { Standing::Differs };
             view.comparison = comparison.filter(|_| !same);
         }
@@ -59,13 +67,21 @@ impl Session {
         Some(compare(&before, &after, self.settings.temperature_unit, mark))
     }
 
-    /// A formula of the shelf as a link behind an address, with its code.
+    /// A formula of the shelf as a link behind an address, with its code. What its maker keeps to himself is in it only where
+    /// that is asked for: what is at hand, notes of own materials, why findings were set aside.
     #[must_use]
-    pub fn link_of(&self, id: FormulaId, address: &str) -> LinkView {
-        let Some(parcel) = pack(id, self) else {
+    pub fn link_of(&self, id: FormulaId, address: &str, with_notes: bool) -> LinkView {
+        let parcels = pack(id, self).zip(parcel_for_others(id, self, formula_for_others));
+        let Some((all, seen)) = parcels else {
             return LinkView { error: Some(says::no_formula().to_owned()), ..LinkView::default() };
         };
-        write_link(&parcel, address)
+        let kept_back = match (all == seen, with_notes) {
+            (true, _) => "",
+            (false, false) => says::notes_left_out(),
+            (false, true) => says::notes_carried(),
+        };
+        let view = write_link(if with_notes { &all } else { &seen }, address);
+        LinkView { kept_back: kept_back.to_owned(), ..view }
     }
 
     /// Puts the formula of a link on the shelf with all it is made of. What is there already stays as it is: whatever
@@ -88,7 +104,7 @@ impl Session {
         };
         let root = (parcel.id, parcel.formula.clone());
         let formulas: Vec<_> = parcel.formulas.iter().cloned().chain([root]).collect();
-        let renamed = names_taken(self, &parcel.materials, &formulas);
+        let renamed = names_taken(self, &parcel.materials, &formulas, &CarriedByLinks);
         let is_new_version = renamed.contains_key(&parcel.id.as_material());
         let mut parcel = parcel.with_other_names(&renamed);
         if is_new_version {
@@ -147,7 +163,51 @@ pub(crate) fn write_link(parcel: &Parcel, address: &str) -> LinkView {
     } else {
         String::new()
     };
-    LinkView { error: None, name, about: sentences::link_length(characters), address, fragment, code, code_problem }
+    LinkView {
+        error: None,
+        name,
+        about: sentences::link_length(characters),
+        kept_back: String::new(),
+        address,
+        fragment,
+        code,
+        code_problem,
+    }
+}
+
+/// Whether a record that comes in is one that is here.
+pub(crate) trait Likeness {
+    fn is_material(&self, ours: &OwnMaterial, theirs: &OwnMaterial) -> bool;
+    fn is_formula(&self, ours: &Formula, theirs: &Formula) -> bool;
+}
+
+/// All of them is the same, as a backup holds all.
+pub(crate) struct InFull;
+
+impl Likeness for InFull {
+    fn is_material(&self, ours: &OwnMaterial, theirs: &OwnMaterial) -> bool {
+        ours == theirs
+    }
+
+    fn is_formula(&self, ours: &Formula, theirs: &Formula) -> bool {
+        ours == theirs
+    }
+}
+
+/// What a link says of them is the same, with or without what their maker keeps to himself.
+struct CarriedByLinks;
+
+impl Likeness for CarriedByLinks {
+    fn is_material(&self, ours: &OwnMaterial, theirs: &OwnMaterial) -> bool {
+        ours == theirs || material_for_others(ours) == *theirs
+    }
+
+    fn is_formula(&self, ours: &Formula, theirs: &Formula) -> bool {
+        // What was filled in for labels, posts and costs is in no link.
+        let carried = |formula: Formula| Formula { label: String::new(), costs: String::new(), ..formula };
+        let theirs = carried(theirs.clone());
+        carried(ours.clone()) == theirs || carried(formula_for_others(ours)) == theirs
+    }
 }
 
 /// What of records that come in has the name of something else on this device, directly or through what it is made of;
@@ -156,20 +216,21 @@ pub(crate) fn names_taken(
     session: &Session,
     materials: &[OwnMaterial],
     formulas: &[(FormulaId, Formula)],
+    likeness: &impl Likeness,
 ) -> BTreeMap<MaterialId, MaterialId> {
     let mut taken = BTreeSet::new();
     let mut made_of: Vec<(MaterialId, Vec<MaterialId>)> = Vec::new();
     for own in materials {
         let id = own.material.id;
         if let MaterialId::Own(number) = id
-            && session.own_material(number).is_some_and(|ours| ours != own)
+            && session.own_material(number).is_some_and(|ours| !likeness.is_material(ours, own))
         {
             taken.insert(id);
         }
         made_of.push((id, references_of_material(own)));
     }
     for (id, formula) in formulas {
-        if session.kept_formula(*id).is_some_and(|ours| ours != formula) {
+        if session.kept_formula(*id).is_some_and(|ours| !likeness.is_formula(ours, formula)) {
             taken.insert(id.as_material());
         }
         made_of.push((id.as_material(), references_of_formula(formula).collect()));

@@ -4,6 +4,7 @@ use crate::messages::share as says;
 use crate::rooms::share::view::CodeView;
 use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 use std::fmt::Write as _;
+use stillroom_core::label::{QUIET_ZONE, USUAL_MODULE};
 
 /// Largest version used: 117 modules a side.
 ///
@@ -11,10 +12,6 @@ use std::fmt::Write as _;
 /// modules and the margin of four on each side are then 50 mm, the width of a usual label; a larger version would need
 /// smaller modules.
 const LARGEST_VERSION: u8 = 25;
-/// Tenths of a millimetre that one module is wide on paper.
-const MODULE_TENTHS: u32 = 4;
-/// Modules left empty on each side, as the standard asks.
-const MARGIN: i32 = 4;
 /// A label gets wet, and a jar is round: up to 15 % of the code may be lost.
 const CORRECTION: QrCodeEcc = QrCodeEcc::Medium;
 /// Most bytes that the largest version holds at that correction (ISO/IEC 18004, table 7).
@@ -32,13 +29,20 @@ pub(crate) fn draw(text: &str) -> Option<CodeView> {
         true,
     )
     .ok()?;
-    let side = u32::try_from(code.size() + 2 * MARGIN).ok()?;
-    let millimetres = (side * MODULE_TENTHS).div_ceil(10);
-    Some(CodeView { side, path: path_of(&code), about: says::code_width(&millimetres.to_string()), millimetres })
+    let side = u32::try_from(code.size()).ok()? + 2 * QUIET_ZONE;
+    let exact = f64::from(side) * USUAL_MODULE;
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "at most 125 modules of 0.4 mm")]
+    let millimetres = exact.ceil() as u32;
+    Some(CodeView {
+        side,
+        path: path_of(&code, QUIET_ZONE.cast_signed()),
+        about: says::code_width(&millimetres.to_string()),
+        millimetres,
+    })
 }
 
 /// The dark modules, each run of a row as one bar.
-fn path_of(code: &QrCode) -> String {
+fn path_of(code: &QrCode, margin: i32) -> String {
     let mut path = String::new();
     for y in 0..code.size() {
         let mut x = 0;
@@ -49,7 +53,7 @@ fn path_of(code: &QrCode) -> String {
             }
             if x > begin {
                 // Writing to a text cannot fail.
-                let _ = write!(path, "M{} {}h{}v1h-{}z", begin + MARGIN, y + MARGIN, x - begin, x - begin);
+                let _ = write!(path, "M{} {}h{}v1h-{}z", begin + margin, y + margin, x - begin, x - begin);
             } else {
                 x += 1;
             }

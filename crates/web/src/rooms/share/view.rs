@@ -104,6 +104,8 @@ pub struct LinkView {
     pub fragment: String,
     /// How long it is, in a sentence.
     pub about: String,
+    /// What of it is for its maker alone, and whether it is in the link; empty where there is nothing of the kind.
+    pub kept_back: String,
     /// The same as a picture.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub code: Option<CodeView>,

@@ -1,6 +1,10 @@
 //! Containers: how many of what came out can be filled, what can be got out of them again, and what does not go with their
 //! walls.
 
+mod several;
+
+pub use several::{Kind, KindFilled, SharedOut, share_out, wanted_in_all};
+
 use crate::batch_plan::{Containers, LARGEST_ALLOWANCE};
 use crate::composition::DensityEstimate;
 use crate::quantity::{Density, Grams, Percent};
@@ -79,7 +83,7 @@ pub fn comes_out(made: Grams, loss: Percent) -> Result<Grams, ScalingError> {
     out.and_then(|out| Grams::new(out).ok()).ok_or(ScalingError::TooLarge)
 }
 
-fn within(share: Percent) -> Result<Decimal, ScalingError> {
+pub(crate) fn within(share: Percent) -> Result<Decimal, ScalingError> {
     let value = share.value();
     if (Decimal::ZERO..=LARGEST_ALLOWANCE).contains(&value) {
         Ok(value)
