@@ -652,9 +652,12 @@ fn formulas_are_filed_under_tags_that_stay_on_the_device() {
     }
     let record = session.written_records(0).values().find(|text| text.contains("gifts")).unwrap().clone();
     assert!(record.contains(r#""tags":"summer, gifts""#), "{record}");
-    // No link carries them.
-    let parcel = stillroom_exchange::link::read(&session.link_of(gel, "https://example.org/").fragment).unwrap();
-    assert_eq!(parcel.formula.tags, "");
+    // No link carries them, not even one to another device of the maker's.
+    for with_notes in [false, true] {
+        let link = session.link_of(gel, "https://example.org/", with_notes);
+        let parcel = stillroom_exchange::link::read(&link.fragment).unwrap();
+        assert_eq!(parcel.formula.tags, "");
+    }
 }
 
 #[test]
