@@ -364,17 +364,24 @@ fn is_volatile(seen: &Seen<'_>) -> bool {
     seen.knowledge.cosolvent(seen.main).is_some_and(|(kind, _)| kind == Cosolvent::Ethanol)
 }
 
+/// Whether a constituent is there to preserve what is replaced, or what takes its place: it comes along, is named among the
+/// differences, and is no reason to take one for the other. What a material is weighed for is never only that.
+fn only_preserves(before: &Seen<'_>, id: ConstituentId) -> bool {
+    id != before.main
+        && !is_dosed(before.material.class)
+        && before.knowledge.facts(id).is_some_and(|it| it.preservative.is_some())
+}
+
 /// How much of what is replaced the substitute brings again at a ratio, and what it brings besides: shares without water.
 fn overlap(before: &Seen<'_>, after: &Seen<'_>, ratio: f64) -> (f64, f64) {
-    let whole: f64 = before.dry().map(|(_, percent)| percent).sum();
+    let asked = || before.dry().filter(|(id, _)| !only_preserves(before, *id));
+    let whole: f64 = asked().map(|(_, percent)| percent).sum();
     if whole <= 0.0 {
         // A water is itself, and nothing besides.
         return (1.0, 0.0);
     }
-    let covered: f64 = before.dry().map(|(id, percent)| percent.min(ratio * after.percent(id))).sum();
-    // What preserves a solution comes along with it, and is named among the differences.
-    let carried = |id| !is_dosed(before.material.class) && after.facts(id).is_some_and(|it| it.preservative.is_some());
-    let besides = after.dry().filter(|(id, _)| !carried(*id));
+    let covered: f64 = asked().map(|(id, percent)| percent.min(ratio * after.percent(id))).sum();
+    let besides = after.dry().filter(|(id, _)| !only_preserves(before, *id));
     let besides: f64 = besides.map(|(id, percent)| (ratio * percent - before.percent(id)).max(0.0)).sum();
     (covered / whole, besides / whole)
 }
@@ -449,11 +456,9 @@ fn judge(before: &Seen<'_>, after: &Seen<'_>, ph: Option<f64>, kinship: &dyn Kin
         reasons.push(Reason::SameActing { acid: before.acting() });
     } else {
         // The largest part that both have.
-        let part = before
-            .inside
-            .most_first()
-            .into_iter()
-            .find(|(id, _)| before.class_of(*id) != Class::Water && after.percent(*id) > 0.0);
+        let part = before.inside.most_first().into_iter().find(|(id, _)| {
+            before.class_of(*id) != Class::Water && !only_preserves(before, *id) && after.percent(*id) > 0.0
+        });
         if let Some((id, percent)) = part {
             let by_part = super::solve::number(percent) / after.percent(id);
             let (covered, besides) = overlap(before, after, by_part);
