@@ -4357,6 +4357,12 @@ export function speak(language: string): void;
 export function takeTexts(piece: 'main' | 'share' | 'whole' | 'swap' | 'names' | 'words', texts: string): void;
 
 /**
+ * Unpacks the names and compositions of materials. Opening a session does it if nobody did; done before, it is a slice of
+ * its own of a page's first moments, in which a hand is heard.
+ */
+export function unpackMaterials(): void;
+
+/**
  * The version of this build.
  */
 export function version(): string;
@@ -4418,6 +4424,7 @@ export interface InitOutput {
     readonly stillroom_writeUp: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly stillroom_writeUpWithSubstitutions: (a: number, b: number, c: number, d: number, e: number) => [number, number];
     readonly takeTexts: (a: number, b: number, c: number, d: number) => void;
+    readonly unpackMaterials: () => void;
     readonly version: () => [number, number];
     readonly __indirect_function_table: WebAssembly.Table;
     readonly memory: WebAssembly.Memory;

@@ -5,7 +5,7 @@
 import { language, tableOf } from './dom/language.js';
 import { Log } from './log.js';
 import { breath, idle } from './moments.js';
-import open, { Stillroom, fetchPiece, speak, takeTexts } from './seam/stillroom.js';
+import open, { Stillroom, fetchPiece, speak, takeTexts, unpackMaterials } from './seam/stillroom.js';
 
 /** @typedef {import('./seam/stillroom.js').Command} Command */
 /** @typedef {import('./seam/stillroom.js').Update} Update */
@@ -83,6 +83,8 @@ export class Session {
     ]);
     speak(language);
     tables.forEach((piece, at) => takeTexts(piece, said[at] ?? ''));
+    await breath();
+    unpackMaterials();
     await breath();
     return new Session(new Stillroom({ decimalMark: decimalMark(), keepNothing: false }, texts), log, onTrouble);
   }

@@ -57,6 +57,13 @@ pub fn speak(language: &str) {
     messages::speak(Language::from_tag(language).unwrap_or_default(), browser::plural_category);
 }
 
+/// Unpacks the names and compositions of materials. Opening a session does it if nobody did; done before, it is a slice of
+/// its own of a page's first moments, in which a hand is heard.
+#[wasm_bindgen(js_name = unpackMaterials)]
+pub fn unpack_materials() {
+    stillroom_catalogue::Catalogue::for_main_job();
+}
+
 /// Takes in the texts of a piece of the seam in the language of the page, as the page fetched them.
 #[wasm_bindgen(js_name = takeTexts)]
 pub fn take_texts(
