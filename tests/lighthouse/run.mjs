@@ -64,3 +64,8 @@ for (const category of CATEGORIES) {
       for (const item of items.slice(0, 5)) console.log(`    ${JSON.stringify(item).slice(0, 400)}`);
   }
 }
+// What held the page up, longest first: the tasks that blocking is made of.
+const tasks = report.audits['long-tasks']?.details;
+for (const item of tasks && 'items' in tasks && Array.isArray(tasks.items) ? tasks.items : []) {
+  console.log(`  task of ${Math.round(Number(item['duration']))} ms: ${item['url']}`);
+}
