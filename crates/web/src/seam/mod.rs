@@ -61,7 +61,7 @@ pub fn speak(language: &str) {
 /// its own of a page's first moments, in which a hand is heard.
 #[wasm_bindgen(js_name = unpackMaterials)]
 pub fn unpack_materials() {
-    stillroom_catalogue::Catalogue::for_main_job();
+    let _ = stillroom_catalogue::Catalogue::for_main_job();
 }
 
 /// Takes in the texts of a piece of the seam in the language of the page, as the page fetched them.
