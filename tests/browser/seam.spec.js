@@ -95,6 +95,7 @@ for (const pieces of [[], ['share'], ['desk'], ['desk', 'share', 'whole'], ['des
           evaluate: () => seam.evaluate('{}', [], {}),
           readShared: () => seam.readShared('f=AAAA', {}),
           readSharedWithout: () => seam.readSharedWithout('f=AAAA', {}, { lines: [] }),
+          unpackMaterials: () => seam.unpackMaterials(),
           deskArrived: () => session.deskArrived(),
           wholeArrived: () => session.wholeArrived(),
         };
