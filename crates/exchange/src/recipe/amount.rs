@@ -58,6 +58,18 @@ pub enum Written {
     NotRead(String),
 }
 
+impl Written {
+    /// The number to go on with: of a range its middle.
+    #[must_use]
+    pub fn value(&self) -> Option<Decimal> {
+        match self {
+            Self::Number { value, to: None, .. } => Some(*value),
+            Self::Number { value, to: Some(to), .. } => value.checked_add(*to)?.checked_div(Decimal::TWO),
+            _ => None,
+        }
+    }
+}
+
 /// An amount in a line.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) struct Found {
