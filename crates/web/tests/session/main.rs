@@ -1,21 +1,20 @@
 //! The session without a browser: a store in memory, a clock that is told the time, dice that count.
 #![cfg(not(target_arch = "wasm32"))]
 
-use proptest::prelude::*;
+mod laws;
+mod shelf;
+
 use stillroom_catalogue::Filter;
 use stillroom_core::batch_plan::BatchWay;
 use stillroom_core::number::DecimalMark;
-use stillroom_core::{Class, FormulaId, LineId, MaterialId, PhaseId, PhaseKind, Purpose, WrittenIn};
+use stillroom_core::{LineId, MaterialId, PhaseId, PhaseKind, WrittenIn};
 use stillroom_web::contract::KeepState;
-use stillroom_web::lazy::{Piece, set_here};
 use stillroom_web::rooms::bench::command::BenchCommand;
-use stillroom_web::rooms::command::Command;
-use stillroom_web::rooms::command::DeskCommand;
+use stillroom_web::rooms::command::{Command, DeskCommand};
 use stillroom_web::rooms::formula::command::FormulaCommand;
 use stillroom_web::rooms::formula::view::LineView;
-use stillroom_web::rooms::materials::command::MaterialsCommand;
-use stillroom_web::rooms::materials::command::{HoldingField, MaterialField};
-use stillroom_web::rooms::shelf::command::{Example, ShelfCommand, ShelfOrder};
+use stillroom_web::rooms::materials::command::{HoldingField, MaterialsCommand};
+use stillroom_web::rooms::shelf::command::ShelfCommand;
 use stillroom_web::rooms::update::Update;
 use stillroom_web::session::Session;
 use stillroom_web::session::keeping::{MemoryStore, QuietRoom, Store, StoreError};
@@ -40,6 +39,24 @@ fn set(line: u32, text: &str) -> Command {
     FormulaCommand::SetAmount { line: LineId(line), text: text.to_owned() }.into()
 }
 
+/// What a maker sees of the shelf and of each formula on it. Which of them lies open is no act that is taken back.
+fn seen(session: &mut Session) -> Vec<String> {
+    let cards = session.show_everything().shelf.map(|shelf| shelf.cards).unwrap_or_default();
+    let formulas = cards.into_iter().map(|card| {
+        if let Ok(formula) = card.id.clone().try_into() {
+            session.apply(ShelfCommand::OpenFormula { formula });
+        }
+        let mut all = session.show_everything();
+        all.status = None;
+        all.history = None;
+        all.notices.clear();
+        // Nor is which material's card lies open.
+        all.material = None;
+        format!("{all:?}")
+    });
+    formulas.collect()
+}
+
 #[test]
 fn a_material_past_its_date_is_said_beside_its_line() {
     let mut session = open();
@@ -56,36 +73,6 @@ fn a_material_past_its_date_is_said_beside_its_line() {
     assert!(line(&update, "Rosehip").problem.contains("24\u{a0}November\u{a0}2026"), "{:?}", update.lines);
     let update = session.apply(set("2026-11-25"));
     assert_eq!(line(&update, "Rosehip").problem, "");
-}
-
-#[test]
-fn the_example_stands_on_the_shelf_at_the_first_visit_and_is_sound() {
-    let mut session = open();
-    let view = session.show_everything();
-    let formula = view.formula.unwrap();
-    assert_eq!(formula.name, "Cucumber and oat gel cream");
-    assert!(formula.sound);
-    assert_eq!(formula.total, "100.00");
-    assert!(formula.notes.contains("invented"));
-    let shelf = view.shelf.unwrap();
-    assert_eq!(shelf.cards.len(), 1);
-    assert_eq!(view.history.unwrap().undo, None, "nobody did this, so there is nothing to take back");
-    let jar = view.jar.unwrap();
-    assert!(jar.unresolved.is_empty());
-    let drawn: f64 = jar.layers.iter().map(|layer| layer.height).sum();
-    assert!((drawn - 1.0).abs() < 1e-9, "the layers fill the jar");
-}
-
-#[test]
-fn a_shelf_that_was_emptied_stays_empty() {
-    let store = MemoryStore::default();
-    let mut session = open_on(&store);
-    let id = session.show_everything().shelf.unwrap().cards[0].id.clone();
-    session.apply(ShelfCommand::DeleteFormula { formula: id.try_into().unwrap() });
-    session.keep();
-    let view = open_on(&store).show_everything();
-    assert!(view.shelf.unwrap().cards.is_empty());
-    assert_eq!(view.formula.unwrap().id, None);
 }
 
 #[test]
@@ -369,212 +356,6 @@ fn fahrenheit_is_read_shown_and_kept_as_celsius() {
     assert_eq!(phase(&mut session).temperature, "70");
 }
 
-fn any_text() -> impl Strategy<Value = String> {
-    prop_oneof![
-        4 => "[0-9]{1,3}([.,][0-9]{0,3})?( ?(%|g|oz|ml|kg))?",
-        1 => Just("q.s.".to_owned()),
-        2 => "\\PC{0,12}",
-        1 => Just(String::new()),
-    ]
-}
-
-fn any_material() -> impl Strategy<Value = MaterialId> {
-    prop_oneof![
-        6 => (1u32..160).prop_map(MaterialId::Catalogue),
-        2 => (0x1000u64..0x1010).prop_map(MaterialId::Own),
-        1 => (0x1000u64..0x1010).prop_map(MaterialId::Formula),
-        1 => Just(MaterialId::Formula(0x0cc0_0a7e)),
-        1 => any::<u64>().prop_map(MaterialId::Own),
-    ]
-}
-
-fn any_command() -> impl Strategy<Value = Command> {
-    let line = || (0u32..24).prop_map(LineId);
-    let phase = || (0u32..24).prop_map(PhaseId);
-    let kind = || prop::sample::select(PhaseKind::ALL.to_vec());
-    prop_oneof![
-        (line(), any_text()).prop_map(|(line, text)| Command::from(FormulaCommand::SetAmount { line, text })),
-        (line(), any_text()).prop_map(|(line, text)| Command::from(FormulaCommand::SetAmount { line, text })),
-        line().prop_map(|line| Command::from(FormulaCommand::SetQuantumSatis { line })),
-        (phase(), any_material())
-            .prop_map(|(phase, material)| Command::from(FormulaCommand::AddLine { phase, material })),
-        line().prop_map(|line| Command::from(FormulaCommand::RemoveLine { line })),
-        (line(), any::<bool>()).prop_map(|(line, down)| Command::from(FormulaCommand::StepLine { line, down })),
-        (line(), phase(), 0usize..9).prop_map(|(line, phase, position)| Command::from(FormulaCommand::MoveLine {
-            line,
-            phase,
-            position
-        })),
-        (line(), any_material())
-            .prop_map(|(line, material)| Command::from(FormulaCommand::ReplaceMaterial { line, material })),
-        kind().prop_map(|kind| Command::from(FormulaCommand::AddPhase { kind })),
-        phase().prop_map(|phase| Command::from(FormulaCommand::RemovePhase { phase })),
-        (phase(), any_text())
-            .prop_map(|(phase, text)| Command::from(FormulaCommand::SetPhaseTemperature { phase, text })),
-        any::<bool>().prop_map(|grams| Command::from(FormulaCommand::WriteIn {
-            basis: if grams { WrittenIn::Grams } else { WrittenIn::Percent }
-        })),
-        (0usize..3, 0usize..3).prop_map(|(problem, cure)| Command::from(FormulaCommand::ApplyCure {
-            code: "formula.total-not-100".into(),
-            problem,
-            cure
-        })),
-        any_text().prop_map(|text| Command::from(BenchCommand::SetBatchMass { text })),
-        any_text().prop_map(|text| Command::from(BenchCommand::SetContainerVolume { text })),
-        any_text().prop_map(|text| Command::from(BenchCommand::SetLoss { text })),
-        any_text().prop_map(|text| Command::from(BenchCommand::SetDensity { text })),
-        (any_material(), any_text())
-            .prop_map(|(material, text)| Command::from(BenchCommand::SetStock { material, text })),
-        prop::sample::select(vec![BatchWay::Mass, BatchWay::Containers, BatchWay::Stock])
-            .prop_map(|way| Command::from(BenchCommand::SetBatchWay { way })),
-        (prop::sample::select(vec![SettingName::MainStep, SettingName::FineStep, SettingName::FineBelow]), any_text())
-            .prop_map(|(name, text)| Command::from(BenchCommand::SetSetting { name, text })),
-        any::<bool>()
-            .prop_map(|composite| Command::from(MaterialsCommand::NewMaterial { composite, name: String::new() })),
-        any_material().prop_map(|material| Command::from(MaterialsCommand::OpenMaterial { material })),
-        any_material().prop_map(|material| Command::from(MaterialsCommand::AddPart { material })),
-        (0usize..4, any_text()).prop_map(|(part, text)| Command::from(MaterialsCommand::SetPartAmount { part, text })),
-        any_text()
-            .prop_map(|text| Command::from(MaterialsCommand::SetMaterialText { field: MaterialField::Inci, text })),
-        Just(Command::from(MaterialsCommand::SetMaterialClass { class: Class::Active })),
-        any_material().prop_map(|material| Command::from(MaterialsCommand::DeleteMaterial { material })),
-        (
-            any_material(),
-            prop::sample::select(vec![
-                HoldingField::Density,
-                HoldingField::Price,
-                HoldingField::Stock,
-                HoldingField::Expiry
-            ]),
-            any_text()
-        )
-            .prop_map(|(material, field, text)| Command::from(MaterialsCommand::SetHolding {
-                material,
-                field,
-                text
-            })),
-        Just(Command::from(ShelfCommand::NewFormula { basis: WrittenIn::Percent })),
-        Just(Command::from(FormulaCommand::SetPurpose { purpose: Purpose::RinseOff })),
-        Just(Command::from(ShelfCommand::SeeExample { example: Example::GelCream })),
-    ]
-}
-
-/// What a maker sees of the shelf and of each formula on it. Which of them lies open is no act that is taken back.
-fn seen(session: &mut Session) -> Vec<String> {
-    let cards = session.show_everything().shelf.map(|shelf| shelf.cards).unwrap_or_default();
-    let formulas = cards.into_iter().map(|card| {
-        if let Ok(formula) = card.id.clone().try_into() {
-            session.apply(ShelfCommand::OpenFormula { formula });
-        }
-        let mut all = session.show_everything();
-        all.status = None;
-        all.history = None;
-        all.notices.clear();
-        // Nor is which material's card lies open.
-        all.material = None;
-        format!("{all:?}")
-    });
-    formulas.collect()
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig { cases: 48, failure_persistence: None, ..ProptestConfig::default() })]
-
-    #[test]
-    fn whatever_is_done_can_be_taken_back_and_done_again(commands in prop::collection::vec(any_command(), 1..40)) {
-        let mut session = open();
-        let before = seen(&mut session);
-        let acts = commands.len();
-        for command in commands {
-            session.apply(command);
-        }
-        let after = seen(&mut session);
-        for _ in 0..acts {
-            session.apply(DeskCommand::Undo {});
-        }
-        prop_assert_eq!(seen(&mut session), before);
-        for _ in 0..acts {
-            session.apply(DeskCommand::Redo {});
-        }
-        prop_assert_eq!(seen(&mut session), after);
-    }
-
-    #[test]
-    fn what_was_done_before_the_rest_was_fetched_is_the_same_and_can_be_taken_back(
-        commands in prop::collection::vec(any_command(), 1..20)
-    ) {
-        // Own materials are a room of what is fetched.
-        let of_main_job = |command: &Command| !matches!(command, Command::Materials(_));
-        let commands: Vec<Command> = commands.into_iter().filter(of_main_job).collect();
-        let store = MemoryStore::default();
-        let mut with_everything = open_on(&MemoryStore::default());
-        let before = seen(&mut with_everything);
-        for piece in Piece::BEYOND_DESK {
-            set_here(piece, false);
-        }
-        let mut first_visit = open_on(&store);
-        for command in &commands {
-            first_visit.apply(command.clone());
-        }
-        first_visit.keep();
-        for piece in Piece::BEYOND_DESK {
-            set_here(piece, true);
-        }
-        first_visit.whole_arrived();
-        for command in &commands {
-            with_everything.apply(command.clone());
-        }
-        prop_assert_eq!(seen(&mut first_visit), seen(&mut with_everything));
-        for _ in 0..commands.len() {
-            first_visit.apply(DeskCommand::Undo {});
-        }
-        prop_assert_eq!(seen(&mut first_visit), before);
-    }
-
-    #[test]
-    fn the_parts_handed_out_add_up_to_the_whole(commands in prop::collection::vec(any_command(), 1..25)) {
-        let mut session = open();
-        let first = session.show_everything();
-        let mut lines: Vec<_> = first.lines;
-        let mut formula = first.formula.unwrap();
-        for command in commands {
-            let update = session.apply(command);
-            if let Some(changed) = update.formula {
-                if changed.id != formula.id {
-                    lines.clear();
-                }
-                formula = changed;
-            }
-            for line in update.lines {
-                lines.retain(|each| each.id != line.id);
-                lines.push(line);
-            }
-        }
-        let whole = session.show_everything();
-        prop_assert_eq!(&formula, whole.formula.as_ref().unwrap());
-        let wanted: Vec<u32> = formula.phases.iter().flat_map(|phase| phase.lines.clone()).collect();
-        let held: Vec<_> = wanted.iter().map(|id| lines.iter().find(|line| line.id == *id).unwrap()).collect();
-        let all: Vec<_> = wanted.iter().map(|id| whole.lines.iter().find(|line| line.id == *id).unwrap()).collect();
-        prop_assert_eq!(held, all);
-    }
-
-    #[test]
-    fn what_a_session_keeps_another_shows_alike(commands in prop::collection::vec(any_command(), 1..30)) {
-        let store = MemoryStore::default();
-        let mut session = open_on(&store);
-        for command in commands {
-            session.apply(command);
-        }
-        session.keep();
-        let open = session.show_everything().shelf.unwrap().open;
-        let mut again = open_on(&store);
-        if let Some(open) = open {
-            again.apply(ShelfCommand::OpenFormula { formula: open.try_into().unwrap() });
-        }
-        prop_assert_eq!(seen(&mut session), seen(&mut again));
-    }
-}
-
 #[test]
 fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase() {
     let mut session = open();
@@ -597,122 +378,4 @@ fn the_search_for_a_line_begins_with_what_is_used_and_what_goes_into_its_phase()
     let phase = session.formula().unwrap().phases[1].id;
     session.apply(FormulaCommand::AddLine { phase, material: other.id.parse().unwrap() });
     assert_eq!(first(&mut session, "butter", Some(PhaseKind::HeatedOil)).id, other.id);
-}
-
-#[test]
-fn the_shelf_is_searched_and_sorted() {
-    let mut session = open();
-    for name in ["Balm of the evening", "cream of the morning"] {
-        let made = session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
-        let formula = FormulaId::try_from(made.formula.unwrap().id.unwrap()).unwrap();
-        session.apply(ShelfCommand::RenameFormula { formula, name: name.to_owned() });
-    }
-    let names = |view: Update| view.shelf.unwrap().cards.iter().map(|card| card.name.clone()).collect::<Vec<_>>();
-    let shelf = session.show_everything().shelf.unwrap();
-    assert_eq!((shelf.all, shelf.total.as_str()), (3, "3 formulas"));
-    assert!(shelf.cards.iter().any(|card| card.name == "Cucumber and oat gel cream"));
-    assert_eq!(shelf.cards[0].name, "cream of the morning", "the last changed first");
-    let by_name = session.apply(ShelfCommand::SortShelf { order: ShelfOrder::Name });
-    assert_eq!(names(by_name)[0], "Balm of the evening");
-    let found = session.apply(ShelfCommand::SearchShelf { text: " CREAM ".into() });
-    assert_eq!(names(found), ["cream of the morning", "Cucumber and oat gel cream"]);
-    let nothing = session.apply(ShelfCommand::SearchShelf { text: "soap".into() }).shelf.unwrap();
-    assert_eq!((nothing.cards.len(), nothing.more, nothing.all), (0, 0, 3), "how many there are is said even so");
-}
-
-#[test]
-fn formulas_are_filed_under_tags_that_stay_on_the_device() {
-    let mut session = open();
-    let gel = session.open_formula().unwrap();
-    let made = session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
-    let balm = FormulaId::try_from(made.formula.unwrap().id.unwrap()).unwrap();
-    let tag = |formula, text: &str| ShelfCommand::TagFormula { formula, text: text.to_owned() };
-    session.apply(tag(gel, " summer;  gifts , summer,"));
-    let view = session.apply(tag(balm, "Gifts, winter")).shelf.unwrap();
-    let card = view.cards.iter().find(|card| card.id == gel.to_string()).unwrap();
-    assert_eq!(card.tags, "summer, gifts");
-    assert_eq!((view.tags.join("|").to_lowercase(), view.tag.as_str()), ("gifts|summer|winter".to_owned(), ""));
-    // What is filed under it is shown, whatever its letters.
-    let shown = session.apply(ShelfCommand::ShowTag { tag: view.tags[0].clone() }).shelf.unwrap();
-    assert_eq!((shown.cards.len(), shown.all, &shown.tag), (2, 2, &view.tags[0]));
-    let shown = session.apply(ShelfCommand::ShowTag { tag: "winter".into() }).shelf.unwrap();
-    assert_eq!(shown.cards.iter().map(|card| card.id.clone()).collect::<Vec<_>>(), [balm.to_string()]);
-    // A tag that is gone hides nothing, and a change is taken back.
-    let all = session.apply(tag(balm, "")).shelf.unwrap();
-    assert_eq!((all.cards.len(), all.tag.as_str(), all.tags.len()), (2, "", 2));
-    assert!(session.apply(DeskCommand::Undo {}).shelf.unwrap().tags.contains(&"winter".to_owned()));
-    let found = session.apply(ShelfCommand::SearchShelf { text: "winter".into() }).shelf.unwrap();
-    assert_eq!(found.cards.len(), 1);
-    // Too many, or too long: said beside the field, and nothing changes.
-    let many = (0..13).map(|at| at.to_string()).collect::<Vec<_>>().join(",");
-    for text in [many.as_str(), &"x".repeat(41)] {
-        let answer = session.apply(tag(gel, text)).answer.unwrap();
-        assert_eq!(answer.field, Some(format!("formula.tags:{gel}")));
-        assert!(answer.error.unwrap().contains("12 tags"));
-    }
-    let record = session.written_records(0).values().find(|text| text.contains("gifts")).unwrap().clone();
-    assert!(record.contains(r#""tags":"summer, gifts""#), "{record}");
-    // No link carries them, not even one to another device of the maker's.
-    for with_notes in [false, true] {
-        let link = session.link_of(gel, "https://example.org/", with_notes);
-        let parcel = stillroom_exchange::link::read(&link.fragment).unwrap();
-        assert_eq!(parcel.formula.tags, "");
-    }
-}
-
-#[test]
-fn what_the_maker_has_stands_by_its_day_and_what_is_past_it_is_due() {
-    let mut session = open();
-    let mut note = |number, field, text: &str| {
-        session.apply(MaterialsCommand::SetHolding {
-            material: MaterialId::Catalogue(number),
-            field,
-            text: text.to_owned(),
-        })
-    };
-    note(9, HoldingField::Expiry, "2027-11-30");
-    note(10, HoldingField::Expiry, "2026-11-20");
-    note(10, HoldingField::Lot, "22");
-    note(10, HoldingField::Stock, "38");
-    note(3, HoldingField::Stock, "5");
-    let view = session.show_everything();
-    let held = view.held.unwrap();
-    assert_eq!(
-        held.iter().map(|each| each.name.as_str()).collect::<Vec<_>>(),
-        ["Rosehip seed oil", "Squalane", "Betaine"]
-    );
-    assert_eq!((held[0].about.as_str(), held[0].late, held[1].late), ("Lot 22", true, false));
-    assert!(held[0].stock.starts_with("38") && held[0].until.starts_with("Past"));
-    // It is said at the next look at the shelf.
-    session.apply(ShelfCommand::LookAtShelf { looking: false });
-    let due = session.apply(ShelfCommand::LookAtShelf { looking: true }).due;
-    let due = due.or_else(|| session.show_everything().due).unwrap();
-    assert_eq!(
-        due.iter().map(|each| (each.act, each.name.as_str())).collect::<Vec<_>>(),
-        [("use", "Rosehip seed oil")]
-    );
-}
-
-#[test]
-fn a_shelf_stands_before_the_desk_was_fetched_and_the_desk_shows_what_was_made_meanwhile() {
-    for piece in Piece::ALL {
-        set_here(piece, false);
-    }
-    let mut session = open();
-    let first = session.show_everything();
-    let cards = first.shelf.unwrap().cards;
-    assert!(!cards.is_empty() && first.formula.is_none() && first.lines.is_empty());
-    session.apply(ShelfCommand::NewFormula { basis: WrittenIn::Percent });
-    // What the page cannot send yet, since no field of it is there, changes nothing.
-    let before = seen(&mut session);
-    session.apply(FormulaCommand::AddPhase { kind: PhaseKind::CoolDown });
-    assert!(session.search("water", &Filter::default()).is_empty());
-    assert_eq!(seen(&mut session), before);
-    set_here(Piece::Desk, true);
-    let desk = session.show_changes();
-    assert_eq!(desk.formula.map(|formula| formula.name), session.show_everything().formula.map(|formula| formula.name));
-    assert!(!session.search("water", &Filter::default()).is_empty());
-    for piece in Piece::ALL {
-        set_here(piece, true);
-    }
 }
