@@ -4,8 +4,7 @@
 //! whose numbers are computed.
 
 use crate::amount::Amount;
-use crate::apportion::conserve;
-use crate::apportion::round_to_total;
+use crate::apportion::{conserve, round_to_total};
 use crate::formula::{Formula, LineId};
 use crate::number::decimals_of;
 use crate::quantity::Percent;

@@ -9,7 +9,7 @@ pub(super) const MARGIN: f64 = 1.5;
 const LEADING: f64 = 1.16;
 /// Room between paragraphs, in parts of the size.
 pub(super) const BETWEEN: f64 = 0.3;
-/// Nor the name.
+/// The name is not set larger, whatever room there is.
 const LARGEST_NAME: f64 = 7.0;
 /// Side of the open jar, in parts of the size of the text in it.
 const JAR: f64 = 3.4;

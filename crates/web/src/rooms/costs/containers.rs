@@ -29,14 +29,12 @@ impl Session {
         kinds: &[KindOf],
         view: &mut CostsView,
     ) {
-        let figure = |label: &str, value: String, range: String, how: String| FigureView {
-            label: label.to_owned(),
-            value,
-            range,
-            how,
-            source: String::new(),
-        };
-        view.filling.push(figure(says::figure_out(), self.shown_mass(out), String::new(), came.to_owned()));
+        view.filling.push(FigureView::worked_out(
+            says::figure_out(),
+            self.shown_mass(out),
+            String::new(),
+            came.to_owned(),
+        ));
         let Some(filling) = filling else {
             view.said.push(RemarkView { tone: "caution", text: says::no_density().to_owned() });
             return;
@@ -53,7 +51,7 @@ impl Session {
         };
         match (kinds, filling.shared.kinds.as_slice()) {
             ([one], [filled]) => {
-                view.filling.push(figure(
+                view.filling.push(FigureView::worked_out(
                     says::figure_full(),
                     says::full_containers(filled.count as usize, &self.volume(containers.volume)),
                     span(filled.fewest, filled.most),
@@ -61,12 +59,17 @@ impl Session {
                 ));
                 let takes = says::one_takes(&self.shown_mass(filled.each));
                 let left = self.shown_mass(filling.shared.left);
-                view.filling.push(figure(says::figure_left(), left, String::new(), takes));
+                view.filling.push(FigureView::worked_out(says::figure_left(), left, String::new(), takes));
                 let stays = one.kind.stays;
                 if !stays.is_zero() {
                     let share = with_unit(&write_between(stays.value(), 0, 2, self.mark()), "%");
                     let how = says::stays_inside(&share);
-                    view.filling.push(figure(says::figure_gives(), self.shown_mass(filled.gives), String::new(), how));
+                    view.filling.push(FigureView::worked_out(
+                        says::figure_gives(),
+                        self.shown_mass(filled.gives),
+                        String::new(),
+                        how,
+                    ));
                 }
             }
             _ => self.show_shared(kinds, filling, how, view),

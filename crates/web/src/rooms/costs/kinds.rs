@@ -197,13 +197,6 @@ impl Session {
 
     /// How many of each kind become full, what is short and what is left.
     pub(crate) fn show_shared(&self, kinds: &[KindOf], filling: &Filling, how: String, view: &mut CostsView) {
-        let figure = |label: &str, value: String, range: String, how: String| FigureView {
-            label: label.to_owned(),
-            value,
-            range,
-            how,
-            source: String::new(),
-        };
         let mut how = Some(how);
         for (each, filled) in kinds.iter().zip(&filling.shared.kinds) {
             let takes = says::one_takes(&self.shown_mass(filled.each));
@@ -216,7 +209,7 @@ impl Session {
                     density.into_iter().chain([gives]).collect::<Vec<_>>().join(" ")
                 }
             };
-            view.filling.push(figure(
+            view.filling.push(FigureView::worked_out(
                 &each.name,
                 says::full_containers(filled.count as usize, &self.volume(each.kind.volume)),
                 span(filled.fewest, filled.most),
@@ -233,7 +226,12 @@ impl Session {
             view.kinds_said.push(RemarkView { tone: "note", text: says::no_kind_takes_rest().to_owned() });
         }
         let left = self.shown_mass(filling.shared.left);
-        view.filling.push(figure(says::figure_left(), left, String::new(), says::left_of_kinds().to_owned()));
+        view.filling.push(FigureView::worked_out(
+            says::figure_left(),
+            left,
+            String::new(),
+            says::left_of_kinds().to_owned(),
+        ));
     }
 
     /// What a unit of each kind costs; the headline is the first one's that comes out.
@@ -262,16 +260,13 @@ impl Session {
             let how = says::how_unit_of(&money(unit.checked_sub(packaging).unwrap_or_default()), &money(packaging));
             let lacks = lacks || each.price.is_none();
             let sold = unit.checked_mul(margin).filter(|_| !making.margin.is_zero());
-            let figure = FigureView {
-                label: says::figure_unit_of(&each.name),
-                value: money(unit),
-                range: if lacks { says::at_least().to_owned() } else { String::new() },
-                how: match sold {
-                    Some(sold) => [how, says::how_unit_sold(&money(sold))].join(" "),
-                    None => how,
-                },
-                source: String::new(),
+            let range = if lacks { says::at_least().to_owned() } else { String::new() };
+            let how = match sold {
+                Some(sold) => [how, says::how_unit_sold(&money(sold))].join(" "),
+                None => how,
             };
+            let label = says::figure_unit_of(&each.name);
+            let figure = FigureView::worked_out(&label, money(unit), range, how);
             if shown.is_empty() {
                 view.headline = money(unit);
                 view.headline_about =

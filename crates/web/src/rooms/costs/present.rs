@@ -266,13 +266,7 @@ impl Session {
         let lacks = !cost.unpriced.is_empty() || !cost.other_currency.is_empty() || no_container;
         let range = || if lacks { says::at_least().to_owned() } else { String::new() };
         let mut figure = |label: &str, amount: Decimal, how: String| {
-            view.figures.push(FigureView {
-                label: label.to_owned(),
-                value: money(amount),
-                range: range(),
-                how,
-                source: String::new(),
-            });
+            view.figures.push(FigureView::worked_out(label, money(amount), range(), how));
         };
         let parts = says::how_batch(&money(cost.materials), &money(cost.packaging), &money(cost.labour));
         if let Some(unit) = cost.unit.filter(|_| !is_several) {

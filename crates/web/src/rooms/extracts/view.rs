@@ -104,6 +104,13 @@ pub struct FigureView {
     pub source: String,
 }
 
+impl FigureView {
+    /// A figure that rests on nothing published.
+    pub(crate) fn worked_out(label: &str, value: String, range: String, how: String) -> Self {
+        Self { label: label.to_owned(), value, range, how, source: String::new() }
+    }
+}
+
 /// The scale from water to pure glycerin. Places are in percent of its height, from the top.
 #[derive(Debug, Clone, PartialEq, Serialize, Tsify)]
 #[serde(rename_all = "camelCase")]
