@@ -59,6 +59,11 @@ pub enum Written {
 }
 
 impl Written {
+    /// Whether an amount was read, in numbers or in words such as `q.s.`
+    pub(super) const fn is_read(&self) -> bool {
+        !matches!(self, Self::NotRead(_) | Self::Missing)
+    }
+
     /// The number to go on with: of a range its middle.
     #[must_use]
     pub fn value(&self) -> Option<Decimal> {

@@ -205,7 +205,7 @@ impl Look {
         for cell in cells {
             let amount = amount_alone(cell, mark);
             look.with_percent += usize::from(matches!(amount, Written::Number { unit: Some(Unit::Percent), .. }));
-            look.amounts += usize::from(!matches!(amount, Written::NotRead(_) | Written::Missing));
+            look.amounts += usize::from(amount.is_read());
             look.units += usize::from(unit_alone(cell).is_some());
             look.prices += usize::from(has_currency(cell));
             look.phases += usize::from(is_phase_letter(cell) || is_phase_name(cell, mark));
@@ -367,7 +367,7 @@ pub(super) fn is_head(cells: &[String], mark: DecimalMark) -> bool {
     let words: Vec<Option<Column>> = filled.iter().map(|cell| column_of(cell, mark)).collect();
     let known = words.iter().flatten().count();
     let has_name = words.iter().any(|word| matches!(word, Some(Column::Name | Column::Inci)));
-    let is_amount = |cell: &String| !matches!(amount_alone(cell, mark), Written::NotRead(_) | Written::Missing);
+    let is_amount = |cell: &String| amount_alone(cell, mark).is_read();
     let has_amount = filled.iter().zip(&words).any(|(cell, word)| is_amount(cell) && !(has_name && word.is_some()));
     known >= 2 && known * 3 >= filled.len() * 2 && !has_amount
 }

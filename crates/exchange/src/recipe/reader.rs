@@ -205,7 +205,7 @@ impl Reader {
     }
 
     fn is_amount(&self, cell: &str) -> bool {
-        !matches!(amount_alone(cell, self.mark), Written::NotRead(_) | Written::Missing)
+        amount_alone(cell, self.mark).is_read()
     }
 
     /// What the cells of a row hold: by the columns of the table, or by the row itself where it does not fit them.
